@@ -1,0 +1,66 @@
+import type { Severity } from "./severity.ts";
+
+/** Facts of each finding that reading a card can make. Names are the cook's own words. */
+export type ReadingFacts = {
+  "text-empty": Record<string, never>;
+  "text-not-readable": { reason: "binary" | "too-long"; kept: number };
+  "title-missing": { assumed: string };
+  "yield-missing": Record<string, never>;
+  "method-missing": Record<string, never>;
+  "ingredients-missing": Record<string, never>;
+  "amount-missing": { name: string };
+  "amount-vague": { words: string; likely: number; unit: string };
+  "amounts-disagree": { name: string; first: string; second: string };
+  "weight-assumed": { name: string; grams: number; basis: string };
+  "weight-unknown": { name: string };
+  "food-unknown": { name: string; near: string };
+  "unit-doubtful": { words: string; taken: string };
+  "line-not-understood": { words: string };
+  "used-not-listed": { name: string; food: string };
+  "listed-not-used": { name: string };
+  "more-used-than-listed": { name: string; share: number };
+  "time-missing": { verb: string; assumed: number };
+  "cue-only-time": { verb: string; cue: string; assumed: number };
+  "technique-unknown": { verb: string };
+  "temperature-missing": { verb: string };
+  "temperature-doubtful": { verb: string; celsius: number; low: number; high: number };
+  "temperature-scale-assumed": { words: string; celsius: number };
+  "ratio-broken": { first: string; second: string; stated: number; found: number };
+  "swap-not-understood": { words: string };
+  "keeping-not-understood": { words: string };
+  "raw-egg": { name: string };
+  "core-temperature-missing": { name: string; celsius: number };
+  "cooling-missing": { name: string };
+};
+
+export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } = {
+  "text-empty": "stop",
+  "text-not-readable": "stop",
+  "title-missing": "note",
+  "yield-missing": "warn",
+  "method-missing": "warn",
+  "ingredients-missing": "warn",
+  "amount-missing": "warn",
+  "amount-vague": "note",
+  "amounts-disagree": "warn",
+  "weight-assumed": "note",
+  "weight-unknown": "warn",
+  "food-unknown": "warn",
+  "unit-doubtful": "warn",
+  "line-not-understood": "warn",
+  "used-not-listed": "warn",
+  "listed-not-used": "warn",
+  "more-used-than-listed": "warn",
+  "time-missing": "note",
+  "cue-only-time": "note",
+  "technique-unknown": "note",
+  "temperature-missing": "warn",
+  "temperature-doubtful": "warn",
+  "temperature-scale-assumed": "note",
+  "ratio-broken": "warn",
+  "swap-not-understood": "warn",
+  "keeping-not-understood": "note",
+  "raw-egg": "warn",
+  "core-temperature-missing": "warn",
+  "cooling-missing": "warn",
+};

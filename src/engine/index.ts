@@ -1,0 +1,101 @@
+// The front door: what the faces may use, by name.
+export { type Code, codes, type FactsOf, severityOf } from "./findings/codes.ts";
+export { combineFindings } from "./findings/combine.ts";
+export type { Edit, Finding, Fix, FixKind, Related } from "./findings/finding.ts";
+export { makeFinding } from "./findings/make-finding.ts";
+export type { Severity } from "./findings/severity.ts";
+export { compareText } from "./measure/compare-text.ts";
+export { addEstimates, between, type Estimate, exactly, scaleEstimate } from "./measure/estimate.ts";
+export {
+  type Celsius,
+  type Count,
+  celsius,
+  count,
+  type Grams,
+  grams,
+  type Millilitres,
+  type Minor,
+  type Minutes,
+  type Moment,
+  millilitres,
+  minor,
+  minutes,
+  moment,
+  type Share,
+  share,
+} from "./measure/units.ts";
+export type { Block, BlockRole, Card } from "./model/card.ts";
+export type {
+  AllergenPath,
+  AllergenStatement,
+  Declaration,
+  DishDeclaration,
+  GuestVerdict,
+  KnownSum,
+  ListedIngredient,
+  NutritionFacts,
+} from "./model/declaration.ts";
+export type {
+  Action,
+  ActionMinutes,
+  Alternative,
+  Amount,
+  Dish,
+  Ingredient,
+  Keeping,
+  Step,
+  Swap,
+  Use,
+  Yield,
+} from "./model/dish.ts";
+export {
+  type AllergenGrade,
+  type AllergenGroup,
+  type Attention,
+  allergenGroups,
+  type Food,
+  type FoodId,
+  type HazardKind,
+  type Nutrients,
+  type Shelf,
+  type Station,
+  type Technique,
+  type TechniqueId,
+} from "./model/food.ts";
+export type { Batches, Measured, Menu, MenuDish, Version } from "./model/menu.ts";
+export type { Outcome } from "./model/outcome.ts";
+export type { Cause, CourseLanding, Placed, Plan, Violation } from "./model/plan.ts";
+export type {
+  CourseGoal,
+  CrewMember,
+  Hold,
+  Lag,
+  LagReason,
+  OvenResource,
+  Prep,
+  Resource,
+  Segment,
+  StationUse,
+  Task,
+  TaskId,
+  TaskKind,
+} from "./model/prep.ts";
+export type { Cost, Demand, DishCost, PackCount, Purchase, PurchaseLine } from "./model/purchase.ts";
+export type { CriticalLimit, SafetyPoint, SafetySheet } from "./model/safety.ts";
+export type {
+  Cook,
+  Course,
+  Guest,
+  Kitchen,
+  NeedId,
+  Oven,
+  Pack,
+  Pan,
+  Region,
+  Shift,
+  Sitting,
+} from "./model/sitting.ts";
+export type { SourceId, Span, Words } from "./model/span.ts";
+export type { WriteUp, WriteUpLine } from "./model/write-up.ts";
+export { type CardText, type Evening, firstEffort, readCard, runEvening } from "./pipeline.ts";
+export type { PlanEffort } from "./plan-from-prep/plan-from-prep.ts";

@@ -1,0 +1,93 @@
+import type { Grams } from "../measure/units.ts";
+import type { AllergenGrade, AllergenGroup, FoodId, Nutrients } from "./food.ts";
+
+/** Why an allergen is stated: the ingredient it comes from. */
+export type AllergenPath = {
+  readonly ingredient: number | null;
+  readonly name: string;
+  readonly food: FoodId | null;
+  readonly kind: string | null;
+  readonly grade: AllergenGrade;
+};
+
+export type AllergenStatement = {
+  readonly group: AllergenGroup;
+  /** The strongest grade among the paths. */
+  readonly grade: AllergenGrade;
+  readonly paths: readonly AllergenPath[];
+};
+
+/** A figure with what is not known: a sum over foods of which some have no value. */
+export type KnownSum = {
+  readonly value: number;
+  readonly complete: boolean;
+  readonly missing: readonly string[];
+};
+
+export type NutritionFacts = {
+  readonly kilojoules: KnownSum;
+  readonly kilocalories: KnownSum;
+  readonly fat: KnownSum;
+  readonly saturates: KnownSum;
+  /** EU meaning: fibre left out. */
+  readonly carbohydrate: KnownSum;
+  readonly sugars: KnownSum;
+  readonly fibre: KnownSum;
+  readonly protein: KnownSum;
+  /** Sodium × 2.5, grams. */
+  readonly salt: KnownSum;
+};
+
+export type ListedIngredient = {
+  readonly name: string;
+  readonly grams: Grams;
+  readonly share: number;
+  readonly madeOf: readonly string[];
+  readonly allergens: readonly AllergenGroup[];
+};
+
+export type DishDeclaration = {
+  readonly dish: string;
+  readonly version: string;
+  readonly title: string;
+  /** EU/UK groups found; a group that is not listed was not found in the words, which promises nothing. */
+  readonly allergens: readonly AllergenStatement[];
+  /** The nine of the US FALCPA/FASTER acts found, by their US names. */
+  readonly allergensUs: readonly {
+    readonly name: string;
+    readonly grade: AllergenGrade;
+    readonly from: readonly string[];
+  }[];
+  /** Ingredients whose food is not known: they could hold anything. */
+  readonly unknown: readonly string[];
+  /** In order of weight, most first. */
+  readonly ingredients: readonly ListedIngredient[];
+  readonly portionGrams: Grams;
+  readonly perPortion: NutritionFacts;
+  readonly per100g: NutritionFacts;
+};
+
+/** May this guest be offered this dish? */
+export type GuestVerdict = {
+  readonly guest: string;
+  readonly dish: string;
+  /** The version that serves; null when none does. */
+  readonly version: string | null;
+  /** yes: nothing found against it. swap: by another version. check: a label or the kitchen must be asked. no: something stands against it. */
+  readonly answer: "yes" | "swap" | "check" | "no";
+  readonly because: readonly {
+    readonly need: string;
+    readonly ingredient: number | null;
+    readonly name: string;
+    readonly grade: AllergenGrade | "unknown";
+  }[];
+};
+
+export type Declaration = {
+  readonly dishes: readonly DishDeclaration[];
+  readonly grid: readonly GuestVerdict[];
+  /** Guests with at least one answer that is not "yes". */
+  readonly guestsToSwap: readonly string[];
+};
+
+export type NutrientTotals = Nutrients;

@@ -1,0 +1,213 @@
+import type { Celsius, Grams, Minutes, Share } from "../measure/units.ts";
+
+/** The name of a row of the food table: kebab-case English ("spring-onion"). */
+export type FoodId = string;
+
+/** The 14 groups of Regulation (EU) 1169/2011, Annex II, in its order. */
+export const allergenGroups = [
+  "gluten",
+  "crustaceans",
+  "eggs",
+  "fish",
+  "peanuts",
+  "soya",
+  "milk",
+  "nuts",
+  "celery",
+  "mustard",
+  "sesame",
+  "sulphites",
+  "lupin",
+  "molluscs",
+] as const;
+export type AllergenGroup = (typeof allergenGroups)[number];
+
+/** How sure the table is: in the food itself; in most products sold as it; read the label of the one you buy. */
+export type AllergenGrade = "certain" | "typical" | "check";
+
+export type FoodAllergen = {
+  readonly group: AllergenGroup;
+  /** The cereal, the nut, the fish where the law wants it named ("wheat", "hazelnut"); null otherwise. */
+  readonly kind: string | null;
+  readonly grade: AllergenGrade;
+};
+
+/** Facts that diets turn on. Present means the food is or holds it. */
+export type DietFact =
+  | "meat"
+  | "pork"
+  | "beef"
+  | "poultry"
+  | "fish"
+  | "shellfish"
+  | "dairy"
+  | "egg"
+  | "honey"
+  | "gelatine"
+  | "animal-rennet"
+  | "alcohol"
+  | "caffeine";
+
+/** What can go wrong with a food in the kitchen; the safety stage holds what follows from each. */
+export type HazardKind =
+  | "raw-egg"
+  | "raw-poultry"
+  | "raw-meat"
+  | "raw-mince"
+  | "raw-fish"
+  | "raw-shellfish"
+  | "liver"
+  | "raw-milk"
+  | "soft-cheese"
+  | "cooked-rice"
+  | "raw-beans"
+  | "raw-flour"
+  | "smoked-fish"
+  | "high-mercury-fish"
+  | "cured-meat"
+  | "sprouts"
+  | "choking"
+  | "wild-mushroom";
+
+/** Grams in 100 g of the edible food, unless said. null is unknown, never zero. Source: USDA SR28 where ndb is set. */
+export type Nutrients = {
+  readonly water: number | null;
+  /** As SR28 gives it; the label's own energy is computed from its factors. */
+  readonly kcal: number | null;
+  readonly protein: number | null;
+  readonly fat: number | null;
+  readonly saturates: number | null;
+  /** By difference, fibre included (the US meaning). The EU's is this less fibre. */
+  readonly carbohydrate: number | null;
+  readonly sugars: number | null;
+  readonly fibre: number | null;
+  /** Milligrams. */
+  readonly sodium: number | null;
+  readonly ash: number | null;
+  /** Ethanol; SR28's short table has no such column, so it is known only where the food table states it. */
+  readonly alcohol: number | null;
+};
+
+/** The weight of one piece, edible portion: "medium" onion, "clove", "stick", "leaf", "bunch", "slice". */
+export type Piece = { readonly name: string; readonly grams: Grams };
+
+/** The aisle a food is bought from; purchase lists are grouped by it. */
+export type Shelf =
+  | "vegetables"
+  | "fruit"
+  | "herbs"
+  | "meat"
+  | "poultry"
+  | "fish"
+  | "dairy"
+  | "eggs"
+  | "bread"
+  | "dry"
+  | "tins"
+  | "oils"
+  | "spices"
+  | "baking"
+  | "sweet"
+  | "frozen"
+  | "drinks"
+  | "other";
+
+/** One food of the table. */
+export type Food = {
+  readonly id: FoodId;
+  /** UK name, singular, as it is printed. */
+  readonly name: string;
+  readonly plural: string;
+  /** US name where it differs, else null. */
+  readonly nameUs: string | null;
+  /** Other names that cooks write, lower case, singular and plural. */
+  readonly aliases: readonly string[];
+  readonly shelf: Shelf;
+  /** USDA SR28 food number the composition comes from; null when there is none. */
+  readonly ndb: string | null;
+  readonly nutrients: Nutrients;
+  /** Grams a millilitre as spooned or poured; null when unknown. */
+  readonly density: number | null;
+  /** The piece that a bare count means ("2 onions") comes first. */
+  readonly pieces: readonly Piece[];
+  /** Edible portion ÷ as purchased when prepared the usual way (peeled, cored, boned): 1 when nothing is lost. */
+  readonly trim: Share;
+  readonly allergens: readonly FoodAllergen[];
+  readonly diet: readonly DietFact[];
+  readonly hazards: readonly HazardKind[];
+  /** Days it keeps in the fridge from purchase; null when it needs none or is unknown. */
+  readonly fridgeDays: number | null;
+  /** Foods that a compound is made of, most first, as its label would list them ("mayonnaise"); empty for a simple food. */
+  readonly madeOf: readonly string[];
+  readonly note: string;
+  readonly source: string;
+};
+
+/** A kitchen verb in the technique table: kebab-case ("sweat", "bring-to-boil"). */
+export type TechniqueId = string;
+
+/** hands: one pair, all the time. mind: a share of one pair. none: it goes alone. */
+export type Attention = "hands" | "mind" | "none";
+
+export type Station =
+  | "hands"
+  | "bench"
+  | "burner"
+  | "oven"
+  | "grill"
+  | "fryer"
+  | "fridge"
+  | "freezer"
+  | "ice-bath"
+  | "machine";
+
+/** How the length of a technique follows the amount of food. */
+export type TimeLaw =
+  /** The same for any amount (bake, simmer, prove). */
+  | "fixed"
+  /** Set-up and then so many minutes a kilo (peel, chop). */
+  | "per-kilo"
+  /** Set-up and then so many minutes a piece or portion (shape, fill, plate). */
+  | "per-piece"
+  /** Once for each batch that the vessel holds (fry, sear). */
+  | "per-batch"
+  /** With the mass to be heated (bring to the boil). */
+  | "heating";
+
+export type MassEffect =
+  | "none"
+  /** Water is lost to the air. */
+  | "evaporates"
+  /** Water or fat is taken up. */
+  | "absorbs"
+  /** A part is thrown away. */
+  | "trims"
+  /** Liquid is poured off. */
+  | "drains";
+
+export type Technique = {
+  readonly id: TechniqueId;
+  /** Verb forms that cooks write, lower case, base form ("sweat", "soften"). */
+  readonly verbs: readonly string[];
+  readonly station: Station;
+  readonly attention: Attention;
+  /** Heat as a word when the words give none: burner level or oven setting; null for cold work. */
+  readonly heat: "low" | "medium" | "high" | "oven" | "none";
+  readonly law: TimeLaw;
+  /** Least, likely, most minutes when the words state none: whole for "fixed", per unit for the other laws. */
+  readonly minutes: { readonly low: Minutes; readonly likely: Minutes; readonly high: Minutes };
+  /** Minutes that do not grow with the amount. */
+  readonly setUp: Minutes;
+  /** Minutes of one pair of hands to start and to end it, when it then goes alone (load and unload an oven). */
+  readonly handling: Minutes;
+  readonly mass: MassEffect;
+  /** Part of the mass lost (trims, drains, evaporates) or gained (absorbs) in the usual time; 0 when none. */
+  readonly massShare: number;
+  /** True when it cooks a raw animal food through, done as usual. */
+  readonly kills: boolean;
+  /** Lowest and highest sensible setting, °C; null when it has none. */
+  readonly celsius: { readonly low: Celsius; readonly high: Celsius } | null;
+  /** Work that belongs before the method (peel, chop, weigh). */
+  readonly miseEnPlace: boolean;
+  readonly source: string;
+};

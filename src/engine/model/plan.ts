@@ -1,0 +1,72 @@
+import type { Minutes, Moment } from "../measure/units.ts";
+import type { TaskId } from "./prep.ts";
+
+/** What pins a task where it stands. */
+export type Cause =
+  | { readonly kind: "lag"; readonly task: TaskId; readonly reason: string; readonly minutes: Minutes }
+  | { readonly kind: "cook"; readonly task: TaskId; readonly cook: string }
+  | { readonly kind: "resource"; readonly task: TaskId; readonly resource: string }
+  | { readonly kind: "oven"; readonly task: TaskId; readonly oven: string; readonly changeMinutes: Minutes }
+  | { readonly kind: "shift"; readonly cook: string; readonly at: Moment }
+  | { readonly kind: "due"; readonly course: number; readonly at: Moment };
+
+export type Placed = {
+  readonly task: TaskId;
+  readonly start: Moment;
+  readonly end: Moment;
+  /** Start of each segment, in order. */
+  readonly segments: readonly Moment[];
+  /** The cook of its attended segments; null when it needs nobody. */
+  readonly cook: string | null;
+  /** The oven of its oven segments; null when it uses none. */
+  readonly oven: string | null;
+  /** What keeps it from standing later (or, for a late course, earlier); never empty. */
+  readonly because: readonly Cause[];
+};
+
+export type CourseLanding = {
+  readonly course: number;
+  readonly name: string;
+  readonly due: Moment;
+  readonly lands: Moment;
+  readonly lateMinutes: Minutes;
+  /** The first task that belongs to it. */
+  readonly firstTask: TaskId | null;
+  readonly firstStart: Moment | null;
+};
+
+export type Violation = {
+  readonly rule:
+    | "segment-gap"
+    | "lag"
+    | "cook-overloaded"
+    | "outside-shift"
+    | "no-cook"
+    | "resource-over"
+    | "oven-clash"
+    | "oven-over"
+    | "missing-task"
+    | "lands-early"
+    | "wrong-lateness";
+  readonly tasks: readonly TaskId[];
+  readonly at: Moment;
+  readonly detail: string;
+};
+
+export type Plan = {
+  readonly placed: readonly Placed[];
+  readonly courses: readonly CourseLanding[];
+  /** Tasks that found no place; then the plan is not whole. */
+  readonly unplaced: readonly TaskId[];
+  readonly status: "on-time" | "late" | "partial";
+  /** Lateness, weighted holding, calm; compared in this order. */
+  readonly objective: {
+    readonly lateMinutes: Minutes;
+    readonly holdMinutes: Minutes;
+    readonly calmMinutes: Minutes;
+  };
+  /** Hands-on minutes a cook. */
+  readonly load: readonly { readonly cook: string; readonly handsMinutes: Minutes }[];
+  /** What the independent checker found; empty when the plan holds. */
+  readonly violations: readonly Violation[];
+};

@@ -1,0 +1,66 @@
+import type { Count, Grams, Minor, Share } from "../measure/units.ts";
+import type { FoodId, Shelf } from "./food.ts";
+import type { Pack } from "./sitting.ts";
+
+/** Where a need comes from: one ingredient of one version of one dish. */
+export type Demand = {
+  readonly dish: string;
+  readonly version: string;
+  /** Place in the dish's list; null for what a swap brings in. */
+  readonly ingredient: number | null;
+  /** As purchased, the high end of the estimate. */
+  readonly grams: Grams;
+};
+
+export type PackCount = { readonly pack: Pack; readonly count: Count };
+
+export type PurchaseLine = {
+  readonly food: FoodId | null;
+  readonly name: string;
+  readonly shelf: Shelf;
+  readonly needed: Grams;
+  readonly demands: readonly Demand[];
+  /** What to buy; empty when no list has it. */
+  readonly packs: readonly PackCount[];
+  readonly bought: Grams;
+  readonly leftOver: Grams;
+  readonly cost: Minor;
+  /** Null when nothing on the lists fits. */
+  readonly supplier: string | null;
+  /** Not bought: water from the tap, or on hand. */
+  readonly free: boolean;
+};
+
+/** One list for the whole menu. Invariant: bought ≥ needed on every line with packs. */
+export type Purchase = {
+  readonly lines: readonly PurchaseLine[];
+  readonly suppliers: readonly { readonly name: string; readonly lines: Count; readonly total: Minor }[];
+  readonly total: Minor;
+};
+
+export type DishCost = {
+  readonly dish: string;
+  /** Food used, at the price of the packs it comes from. */
+  readonly used: Minor;
+  readonly perPortion: Minor;
+  readonly portions: Count;
+  /** Ingredients with no price. */
+  readonly unpriced: readonly string[];
+};
+
+export type Cost = {
+  readonly currency: string;
+  readonly dishes: readonly DishCost[];
+  /** Sum over the dishes of what is used. */
+  readonly used: Minor;
+  /** Packs bought in full. */
+  readonly bought: Minor;
+  readonly leftOver: Minor;
+  /** Bought ÷ covers. */
+  readonly perCover: Minor;
+  readonly foodCostTarget: Share;
+  /** Price of the menu per cover before tax that meets the target. */
+  readonly priceNet: Minor;
+  readonly tax: Minor;
+  readonly priceGross: Minor;
+};

@@ -1,0 +1,38 @@
+import type { Celsius, Minutes } from "../measure/units.ts";
+import type { HazardKind } from "./food.ts";
+import type { TaskId } from "./prep.ts";
+import type { Span } from "./span.ts";
+
+/** A limit that a rule book sets. The region's own code comes first; local codes decide. */
+export type CriticalLimit = {
+  readonly quantity: "core" | "cool-to" | "hold-hot" | "hold-cold" | "keep";
+  readonly comparator: "at-least" | "at-most";
+  readonly celsius: Celsius | null;
+  /** Hold time, or the time within which it must be reached; null when none. */
+  readonly minutes: Minutes | null;
+  /** Row in data/SOURCES.md. */
+  readonly source: string;
+};
+
+export type SafetyPoint = {
+  readonly hazard:
+    | HazardKind
+    | "slow-cooling"
+    | "hot-holding"
+    | "reheating"
+    | "cold-holding"
+    | "cross-contact";
+  readonly dish: string;
+  readonly ingredient: number | null;
+  readonly task: TaskId | null;
+  readonly span: Span | null;
+  /** Names for display. */
+  readonly names: readonly string[];
+  readonly limits: readonly CriticalLimit[];
+  /** Guests with a need that makes it graver. */
+  readonly guests: readonly string[];
+  /** The plan breaks a limit here. */
+  readonly broken: boolean;
+};
+
+export type SafetySheet = { readonly points: readonly SafetyPoint[]; readonly region: string };

@@ -1,0 +1,99 @@
+import type { Celsius, Count, Minor, Minutes, Moment, Share } from "../measure/units.ts";
+import type { SourceId } from "./span.ts";
+
+export type Region = "uk" | "us" | "eu" | "au";
+
+/** A row of the need table ("vegetarian", "coeliac", "no-nuts", "pregnant"). */
+export type NeedId = string;
+
+export type Guest = {
+  readonly name: string;
+  readonly needs: readonly NeedId[];
+};
+
+export type Course = {
+  readonly name: string;
+  /** When its last plate should be at the pass. */
+  readonly at: Moment;
+  /** Cards served in it. */
+  readonly dishes: readonly SourceId[];
+};
+
+/** A stretch of time [from, to). */
+export type Shift = { readonly from: Moment; readonly to: Moment };
+
+export type Cook = {
+  readonly name: string;
+  readonly shifts: readonly Shift[];
+};
+
+export type Oven = {
+  readonly name: string;
+  /** Trays or shelves it takes at once. */
+  readonly shelves: Count;
+  readonly fan: boolean;
+  readonly kilowatts: number;
+};
+
+export type Pan = { readonly name: string; readonly litres: number; readonly count: Count };
+
+/** The equipment of a place. */
+export type Kitchen = {
+  readonly name: string;
+  readonly burners: Count;
+  /** Each burner's power, kW. */
+  readonly burnerKilowatts: number;
+  readonly ovens: readonly Oven[];
+  readonly grills: Count;
+  readonly fryers: Count;
+  readonly fridgeLitres: number;
+  readonly freezerLitres: number;
+  readonly pans: readonly Pan[];
+  /** Oven or roasting trays. */
+  readonly trays: Count;
+  /** Mixers, blenders, processors, by name. */
+  readonly machines: readonly { readonly name: string; readonly count: Count }[];
+  /** Minutes an oven takes to change by 10 °C. */
+  readonly ovenMinutesPer10C: Minutes;
+  /** Uses within so many °C may share an oven. */
+  readonly ovenTolerance: Celsius;
+};
+
+/** One row of a supplier's list. */
+export type Pack = {
+  readonly supplier: string;
+  /** As the supplier names it. */
+  readonly item: string;
+  /** The food it is, in words that the food table knows. */
+  readonly food: string;
+  /** What is in the pack: a number and a unit ("g", "kg", "ml", "l", "piece", "bunch"). */
+  readonly size: number;
+  readonly unit: string;
+  readonly price: Minor;
+  /** Line of the list it stands on, for findings. */
+  readonly line: number;
+};
+
+/** One occasion, with times already as moments. */
+export type Sitting = {
+  readonly source: SourceId;
+  readonly title: string;
+  /** ISO 8601 date of moment zero. */
+  readonly date: string;
+  readonly place: string;
+  readonly region: Region;
+  /** ISO 4217 code. */
+  readonly currency: string;
+  readonly covers: Count;
+  readonly guests: readonly Guest[];
+  readonly courses: readonly Course[];
+  readonly crew: readonly Cook[];
+  readonly kitchen: Kitchen;
+  readonly packs: readonly Pack[];
+  /** Seconds and spare, as a share of covers (0.05 is one spare in twenty). */
+  readonly spare: Share;
+  /** Food cost as a share of the net menu price. */
+  readonly foodCostTarget: Share;
+  /** Tax on the menu price (0.2 is 20 %). */
+  readonly taxRate: Share;
+};

@@ -1,0 +1,34 @@
+import type { Estimate } from "../measure/estimate.ts";
+import type { Count, Minutes } from "../measure/units.ts";
+
+/** One printed ingredient, in the cook's own words. */
+export type WriteUpLine = { readonly text: string; readonly optional: boolean };
+
+/** A card as a document: a tree without any mark-up. */
+export type WriteUp = {
+  readonly title: string;
+  readonly portions: Estimate<Count> | null;
+  readonly yieldText: string | null;
+  /** Hands-on and total minutes, from the steps; null when nothing is known. */
+  readonly handsMinutes: Minutes | null;
+  readonly totalMinutes: Minutes | null;
+  readonly parts: readonly { readonly name: string | null; readonly ingredients: readonly WriteUpLine[] }[];
+  readonly steps: readonly {
+    readonly part: string | null;
+    readonly phase: "method" | "to-serve";
+    readonly text: string;
+    readonly minutes: Minutes | null;
+  }[];
+  readonly keeping: readonly string[];
+  readonly swaps: readonly string[];
+  readonly allergens: readonly {
+    readonly group: string;
+    readonly grade: string;
+    readonly names: readonly string[];
+  }[];
+  /** Cautions by code, for words to phrase. */
+  readonly cautions: readonly string[];
+  readonly kilocaloriesPerPortion: number | null;
+  /** schema.org RestrictedDiet names that nothing on the card speaks against; empty when anything is unknown. */
+  readonly diets: readonly string[];
+};

@@ -1,0 +1,87 @@
+import { cardFromText } from "./card-from-text/card-from-text.ts";
+import { checkFromPlan } from "./check-from-plan/check-from-plan.ts";
+import { costFromPurchase } from "./cost-from-purchase/cost-from-purchase.ts";
+import { declarationFromMenu } from "./declaration-from-menu/declaration-from-menu.ts";
+import { dishFromCard } from "./dish-from-card/dish-from-card.ts";
+import { combineFindings } from "./findings/combine.ts";
+import type { Finding } from "./findings/finding.ts";
+import { menuFromDishes } from "./menu-from-dishes/menu-from-dishes.ts";
+import type { Declaration } from "./model/declaration.ts";
+import type { Dish } from "./model/dish.ts";
+import type { Menu } from "./model/menu.ts";
+import type { Outcome } from "./model/outcome.ts";
+import type { Plan } from "./model/plan.ts";
+import type { Prep } from "./model/prep.ts";
+import type { Cost, Purchase } from "./model/purchase.ts";
+import type { SafetySheet } from "./model/safety.ts";
+import type { Region, Sitting } from "./model/sitting.ts";
+import type { SourceId } from "./model/span.ts";
+import { type PlanEffort, planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
+import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
+import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
+import { safetyFromPlan } from "./safety-from-plan/safety-from-plan.ts";
+
+/** A card's text and the name it goes by. */
+export type CardText = { readonly source: SourceId; readonly text: string };
+
+/** Everything that follows from the cards and the sitting. */
+export type Evening = {
+  readonly dishes: readonly Dish[];
+  readonly menu: Menu;
+  readonly purchase: Purchase;
+  readonly cost: Cost;
+  readonly declaration: Declaration;
+  readonly prep: Prep;
+  readonly plan: Plan;
+  readonly safety: SafetySheet;
+};
+
+/** Words in, dish out. Any text gives a dish; what is wrong with it is in the findings. */
+export const readCard = (text: string, source: SourceId, region: Region = "uk"): Outcome<Dish, Finding> => {
+  const card = cardFromText(text, source);
+  const dish = dishFromCard(card.value, region);
+  return { value: dish.value, findings: combineFindings(card.findings, dish.findings) };
+};
+
+/** How hard the first plan is looked for; a face may ask for more. */
+export const firstEffort: PlanEffort = { tries: 200, seed: 1 };
+
+/** The whole line, from cards and sitting to plan and safety. */
+export const runEvening = (
+  sitting: Sitting,
+  cards: readonly CardText[],
+  effort: PlanEffort = firstEffort,
+): Outcome<Evening, Finding> => {
+  const read = cards.map((card) => readCard(card.text, card.source, sitting.region));
+  const dishes = read.map((r) => r.value);
+  const menu = menuFromDishes(sitting, dishes);
+  const purchase = purchaseFromMenu(menu.value);
+  const cost = costFromPurchase(menu.value, purchase.value);
+  const declaration = declarationFromMenu(menu.value);
+  const prep = prepFromMenu(menu.value);
+  const planned = planFromPrep(prep.value, effort);
+  const plan: Plan = { ...planned.value, violations: checkFromPlan(prep.value, planned.value) };
+  const safety = safetyFromPlan(menu.value, prep.value, plan);
+  return {
+    value: {
+      dishes,
+      menu: menu.value,
+      purchase: purchase.value,
+      cost: cost.value,
+      declaration: declaration.value,
+      prep: prep.value,
+      plan,
+      safety: safety.value,
+    },
+    findings: combineFindings(
+      ...read.map((r) => r.findings),
+      menu.findings,
+      purchase.findings,
+      cost.findings,
+      declaration.findings,
+      prep.findings,
+      planned.findings,
+      safety.findings,
+    ),
+  };
+};
