@@ -1,8 +1,12 @@
 // The front door: what the faces may use, by name.
 export { type Code, codes, type FactsOf, severityOf } from "./findings/codes.ts";
 export { combineFindings } from "./findings/combine.ts";
+export type { DeclarationFacts } from "./findings/declaration-facts.ts";
 export type { Edit, Finding, Fix, FixKind, Related } from "./findings/finding.ts";
 export { makeFinding } from "./findings/make-finding.ts";
+export type { MenuFacts } from "./findings/menu-facts.ts";
+export type { PlanFacts } from "./findings/plan-facts.ts";
+export type { ReadingFacts } from "./findings/reading-facts.ts";
 export type { Severity } from "./findings/severity.ts";
 export { compareText } from "./measure/compare-text.ts";
 export { addEstimates, between, type Estimate, exactly, scaleEstimate } from "./measure/estimate.ts";
