@@ -1,5 +1,25 @@
 import type { Plan, Violation } from "../model/plan.ts";
 import type { Prep } from "../model/prep.ts";
+import { brokenCooks } from "./broken-cooks.ts";
+import { brokenCourses } from "./broken-courses.ts";
+import { brokenLags } from "./broken-lags.ts";
+import { brokenOvens } from "./broken-ovens.ts";
+import { brokenResources } from "./broken-resources.ts";
+import { brokenShape } from "./broken-shape.ts";
+import { layOut } from "./lay-out.ts";
 
-/** Proves a plan against every demand of its prep; shares no code with the planner. Empty when it holds. */
-export const checkFromPlan = (_prep: Prep, _plan: Plan): readonly Violation[] => [];
+/**
+ * Proves a plan against every demand of its prep; shares no code with the planner. Empty when it holds.
+ * Tasks that the plan says it could not place are let go; every task it did place must obey every rule.
+ */
+export const checkFromPlan = (prep: Prep, plan: Plan): readonly Violation[] => {
+  const laid = layOut(prep, plan);
+  return [
+    ...brokenShape(prep, plan),
+    ...brokenLags(prep, plan),
+    ...brokenCooks(prep, laid),
+    ...brokenResources(prep, laid),
+    ...brokenOvens(prep, laid),
+    ...brokenCourses(prep, plan),
+  ];
+};

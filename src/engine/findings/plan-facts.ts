@@ -2,12 +2,21 @@ import type { Severity } from "./severity.ts";
 
 /** Facts of each finding that the work and its plan can make. */
 export type PlanFacts = {
+  /** Work needs a station that the kitchen does not have; the task stands without it. */
   "station-missing": { title: string; station: string };
   "nobody-on-shift": { course: string };
   "course-late": { course: string; minutes: number };
   "task-unplaced": { verb: string; title: string };
+  /** Limits of time that cannot all be kept, whatever the hour: the tasks in a ring, and by how much they miss. */
+  "limits-clash": { title: string; tasks: string; minutes: number };
   "plan-broken": { rule: string; detail: string };
   "sitting-value-bad": { path: string; why: string };
+  /** No keeping is stated for a dish; this many hours between cooking and plating were allowed. */
+  "keeping-assumed": { title: string; hours: number; where: string };
+  /** The words give no length; the technique's usual one, for this amount, was planned. */
+  "minutes-assumed": { title: string; verb: string; minutes: number };
+  /** More is asked of one station at once than the kitchen has, so it is done in turns. */
+  "station-in-turns": { title: string; station: string; turns: number };
 };
 
 export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
@@ -15,6 +24,10 @@ export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "nobody-on-shift": "stop",
   "course-late": "warn",
   "task-unplaced": "stop",
+  "limits-clash": "stop",
   "plan-broken": "stop",
   "sitting-value-bad": "stop",
+  "keeping-assumed": "note",
+  "minutes-assumed": "note",
+  "station-in-turns": "note",
 };

@@ -8,7 +8,9 @@ export type Cause =
   | { readonly kind: "resource"; readonly task: TaskId; readonly resource: string }
   | { readonly kind: "oven"; readonly task: TaskId; readonly oven: string; readonly changeMinutes: Minutes }
   | { readonly kind: "shift"; readonly cook: string; readonly at: Moment }
-  | { readonly kind: "due"; readonly course: number; readonly at: Moment };
+  | { readonly kind: "due"; readonly course: number; readonly at: Moment }
+  /** Done before this moment so that the last hour and the service are left to finishing. */
+  | { readonly kind: "calm"; readonly at: Moment };
 
 export type Placed = {
   readonly task: TaskId;
