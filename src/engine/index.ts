@@ -66,7 +66,7 @@ export {
   type Technique,
   type TechniqueId,
 } from "./model/food.ts";
-export type { Batches, Measured, Menu, MenuDish, Version } from "./model/menu.ts";
+export type { Batches, BatchReason, Component, Measured, Menu, MenuDish, Version } from "./model/menu.ts";
 export type { Outcome } from "./model/outcome.ts";
 export type { Cause, CourseLanding, Placed, Plan, Violation } from "./model/plan.ts";
 export type {
@@ -84,7 +84,15 @@ export type {
   TaskId,
   TaskKind,
 } from "./model/prep.ts";
-export type { Cost, Demand, DishCost, PackCount, Purchase, PurchaseLine } from "./model/purchase.ts";
+export type {
+  Cost,
+  Demand,
+  DishCost,
+  PackCount,
+  PartOver,
+  Purchase,
+  PurchaseLine,
+} from "./model/purchase.ts";
 export type { CriticalLimit, SafetyPoint, SafetySheet } from "./model/safety.ts";
 export type {
   Cook,

@@ -7,6 +7,6 @@ import type { Sitting } from "../model/sitting.ts";
 
 /** Portions every dish of the sitting for its covers and guests. */
 export const menuFromDishes = (sitting: Sitting, _dishes: readonly Dish[]): Outcome<Menu, Finding> => ({
-  value: { sitting, dishes: [], spare: share(sitting.spare) },
+  value: { sitting, dishes: [], components: [], spare: share(sitting.spare) },
   findings: [],
 });

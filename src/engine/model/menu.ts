@@ -3,17 +3,27 @@ import type { Count, Grams, Share } from "../measure/units.ts";
 import type { Dish } from "./dish.ts";
 import type { FoodId } from "./food.ts";
 import type { Sitting } from "./sitting.ts";
+import type { SourceId } from "./span.ts";
 
 /** One ingredient of one version, for all its portions. Rounding comes later, and says so. */
 export type Measured = {
   /** Place in the dish's list; null when a swap brought it in. */
   readonly ingredient: number | null;
+  /**
+   * The component whose card brings it in, when the line uses one ("1 quantity of brown stock"): `ingredient` is then
+   * the line of the dish, and these are its foods as they go into the component. Null for a food of the dish itself.
+   */
+  readonly card: SourceId | null;
+  /** Place in the component's own list; null when `card` is null. */
+  readonly cardIngredient: number | null;
   readonly food: FoodId | null;
   readonly name: string;
+  /** A part of the food alone: "yolk", "white", "juice", "zest"; null for the whole. */
+  readonly portion: string | null;
   readonly optional: boolean;
   /** What goes in the pan; null when the card gives no amount that weighs. */
   readonly edible: Estimate<Grams> | null;
-  /** What must be bought for it, trim included. */
+  /** What must be bought for it, trim included; for a part of a food, the whole foods it is taken from. */
   readonly asPurchased: Estimate<Grams> | null;
   /** Whole pieces where the card counts them (eggs, leaves, tins); null otherwise. */
   readonly pieces: Estimate<Count> | null;
@@ -36,12 +46,15 @@ export type Version = {
   readonly ingredients: readonly Measured[];
 };
 
+/** What sets the number of batches: the card's own words, the pan's litres, or the trays and shelves there are. */
+export type BatchReason = "card-says" | "pan-volume" | "oven-shelves";
+
 /** How often an action must be done because the vessel holds no more at once. */
 export type Batches = {
   readonly action: string;
   readonly version: string;
   readonly batches: Count;
-  readonly because: string;
+  readonly because: BatchReason;
 };
 
 export type MenuDish = {
@@ -58,9 +71,35 @@ export type MenuDish = {
   }[];
 };
 
+/**
+ * A card that other dishes use ("1 quantity of brown stock"), made once for all of them. Its foods already stand in
+ * the versions that use it, so that buying and costing leave components out; the work and the pans need them.
+ */
+export type Component = {
+  readonly dish: Dish;
+  /** The earliest course that uses it, a place in sitting.courses. */
+  readonly course: number;
+  /** How many times its card is made, all uses together. */
+  readonly factor: number;
+  readonly ingredients: readonly Measured[];
+  readonly batches: readonly Batches[];
+  readonly usedBy: readonly {
+    /** A dish of the menu, or another component. */
+    readonly dish: SourceId;
+    /** The version that uses it; null when a component does. */
+    readonly version: string | null;
+    /** Place in the user's list; null when a swap brings it in. */
+    readonly ingredient: number | null;
+    /** How many times its card this use takes. */
+    readonly factor: number;
+  }[];
+};
+
 export type Menu = {
   readonly sitting: Sitting;
   readonly dishes: readonly MenuDish[];
+  /** Cards that the dishes use, each before those that use it. */
+  readonly components: readonly Component[];
   /** Portions made beyond the covers, as a share. */
   readonly spare: Share;
 };

@@ -8,9 +8,12 @@ export type Demand = {
   readonly version: string;
   /** Place in the dish's list; null for what a swap brings in. */
   readonly ingredient: number | null;
-  /** As purchased, the high end of the estimate. */
+  /** As purchased, the likely value of the estimate. Where parts of one food are bought together, its part of them. */
   readonly grams: Grams;
 };
+
+/** A part of a food that is left when the whole was bought for another part: the whites of eggs bought for yolks. */
+export type PartOver = { readonly part: string; readonly grams: Grams };
 
 export type PackCount = { readonly pack: Pack; readonly count: Count };
 
@@ -18,15 +21,19 @@ export type PurchaseLine = {
   readonly food: FoodId | null;
   readonly name: string;
   readonly shelf: Shelf;
+  /** The sum of the demands. */
   readonly needed: Grams;
+  /** What would be needed if every estimate turned out at its high end. */
+  readonly most: Grams;
   readonly demands: readonly Demand[];
   /** What to buy; empty when no list has it. */
   readonly packs: readonly PackCount[];
   readonly bought: Grams;
   readonly leftOver: Grams;
   readonly cost: Minor;
-  /** Null when nothing on the lists fits. */
+  /** The one that most of the cost goes to; null when nothing on the lists fits. */
   readonly supplier: string | null;
+  readonly partsOver: readonly PartOver[];
   /** Not bought: water from the tap, or on hand. */
   readonly free: boolean;
 };
@@ -56,11 +63,12 @@ export type Cost = {
   /** Packs bought in full. */
   readonly bought: Minor;
   readonly leftOver: Minor;
-  /** Bought ÷ covers. */
+  /** Bought ÷ covers: what is left in packs is paid for by the occasion too. */
   readonly perCover: Minor;
   readonly foodCostTarget: Share;
-  /** Price of the menu per cover before tax that meets the target. */
+  /** Price of the menu per cover before tax at which `bought` is the target share of the takings. */
   readonly priceNet: Minor;
+  /** Tax on one cover, rounded half up. */
   readonly tax: Minor;
   readonly priceGross: Minor;
 };
