@@ -1,7 +1,11 @@
 import { buildFoods } from "./foods.ts";
+import { buildNeeds } from "./needs.ts";
 
 /** A table of the larder: src/engine/larder/tables/<name>.ts is what `build` returns. */
 export type Table = { readonly name: string; readonly build: () => string };
 
 /** Every generated table, one line each. */
-export const tables: readonly Table[] = [{ name: "foods", build: buildFoods }];
+export const tables: readonly Table[] = [
+  { name: "foods", build: buildFoods },
+  { name: "needs", build: buildNeeds },
+];

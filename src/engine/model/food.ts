@@ -33,41 +33,45 @@ export type FoodAllergen = {
 };
 
 /** Facts that diets turn on. Present means the food is or holds it. */
-export type DietFact =
-  | "meat"
-  | "pork"
-  | "beef"
-  | "poultry"
-  | "fish"
-  | "shellfish"
-  | "dairy"
-  | "egg"
-  | "honey"
-  | "gelatine"
-  | "animal-rennet"
-  | "alcohol"
-  | "caffeine";
+export const dietFacts = [
+  "meat",
+  "pork",
+  "beef",
+  "poultry",
+  "fish",
+  "shellfish",
+  "dairy",
+  "egg",
+  "honey",
+  "gelatine",
+  "animal-rennet",
+  "alcohol",
+  "caffeine",
+] as const;
+export type DietFact = (typeof dietFacts)[number];
 
 /** What can go wrong with a food in the kitchen; the safety stage holds what follows from each. */
-export type HazardKind =
-  | "raw-egg"
-  | "raw-poultry"
-  | "raw-meat"
-  | "raw-mince"
-  | "raw-fish"
-  | "raw-shellfish"
-  | "liver"
-  | "raw-milk"
-  | "soft-cheese"
-  | "cooked-rice"
-  | "raw-beans"
-  | "raw-flour"
-  | "smoked-fish"
-  | "high-mercury-fish"
-  | "cured-meat"
-  | "sprouts"
-  | "choking"
-  | "wild-mushroom";
+export const hazardKinds = [
+  "raw-egg",
+  "raw-poultry",
+  "raw-meat",
+  "raw-mince",
+  "raw-fish",
+  "raw-shellfish",
+  "liver",
+  "raw-milk",
+  "soft-cheese",
+  "cooked-rice",
+  "raw-beans",
+  "raw-flour",
+  "smoked-fish",
+  "high-mercury-fish",
+  "cured-meat",
+  "sprouts",
+  "choking",
+  "wild-mushroom",
+] as const;
+export type HazardKind = (typeof hazardKinds)[number];
 
 /** Grams in 100 g of the edible food, unless said. null is unknown, never zero. Source: USDA SR28 where ndb is set. */
 export type Nutrients = {
