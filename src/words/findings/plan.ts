@@ -1,20 +1,8 @@
 import type { PlanFacts } from "#engine/index.ts";
-import type { Sentence } from "./sentence.ts";
-
-type PlanCode =
-  | "station-missing"
-  | "nobody-on-shift"
-  | "course-late"
-  | "task-unplaced"
-  | "limits-clash"
-  | "plan-broken"
-  | "sitting-value-bad"
-  | "keeping-assumed"
-  | "minutes-assumed"
-  | "station-in-turns";
+import type { SentencesOf } from "./sentence.ts";
 
 /** What each finding of the work and its plan says, and what to write or change. */
-export const planSentences: { readonly [C in PlanCode]: (facts: FactsOf[C]) => Sentence } = {
+export const planSentences: SentencesOf<PlanFacts> = {
   "station-missing": ({ title, station }) => ({
     says: `${title} needs a ${station}, and this kitchen has none. Its work is in the plan without one.`,
     write: `Add the ${station} to the kitchen, or write another way to cook it.`,

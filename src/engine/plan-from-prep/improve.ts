@@ -1,0 +1,85 @@
+import { freshState, settle, tasksOf, tryAt } from "./build.ts";
+import type { Chance } from "./chance.ts";
+import { byLatest, insertAll } from "./insert.ts";
+import { compareCosts, costOf } from "./objective.ts";
+import { remember, restore, type Schedule, take } from "./schedule.ts";
+
+/** Takes some tasks out and puts them back in another order, again and again; keeps what is no worse. One try is one such repair. */
+export const improve = (schedule: Schedule, tries: number, chance: Chance): void => {
+  let best = costOf(schedule);
+  for (let i = 0; i < tries; i++) {
+    if (best.every((part) => part === 0)) return;
+    const before = remember(schedule);
+    const late = schedule.slip.flatMap((slip, g) => (slip > 0 ? [g] : []));
+    const whole =
+      late.length > 0 && chance(2) === 0 ? pullForward(schedule, late, chance) : shake(schedule, chance);
+    const cost = whole ? costOf(schedule) : null;
+    if (cost && compareCosts(cost, best) <= 0) best = cost;
+    else restore(schedule, before);
+  }
+  settle(schedule);
+};
+
+/** Asks a late course to land earlier, with whatever stood around it taken out as well. */
+const pullForward = (schedule: Schedule, late: readonly number[], chance: Chance): boolean => {
+  const goal = late[chance(late.length)] ?? 0;
+  const slip = chance(schedule.slip[goal] ?? 0);
+  const landing = (schedule.model.due[goal] ?? 0) + slip;
+  const around = chance(2) === 0 ? between(schedule, landing - 60 - chance(120), landing) : [];
+  const nodes = [...new Set([...tasksOf(schedule, goal), ...around])];
+  return tryAt(schedule, goal, nodes, slip, chance(2) === 0 ? chance : null);
+};
+
+const shake = (schedule: Schedule, chance: Chance): boolean => {
+  const nodes = neighbourhood(schedule, chance);
+  for (const node of nodes) take(schedule, node);
+  const spread = 1 + chance(60);
+  const noise = schedule.model.nodes.map(() => chance(spread));
+  const order = byLatest(schedule, (n) => noise[n] ?? 0);
+  const state = freshState(schedule, nodes.length, chance(2) === 0 ? chance : null);
+  return insertAll(schedule, nodes, order, state).length === 0;
+};
+
+const neighbourhood = (schedule: Schedule, chance: Chance): readonly number[] => {
+  const { model, spots } = schedule;
+  const kind = chance(5);
+  if (kind === 0) return tasksOf(schedule, chance(model.goals.length));
+  if (kind === 1) {
+    const from = model.due[chance(model.due.length)] ?? 0;
+    const to = from + 30 - chance(240);
+    return between(schedule, to - 60 - chance(90), to);
+  }
+  if (kind === 2) return worstHold(schedule, chance);
+  if (kind === 3) {
+    const cook = chance(model.cooks.length);
+    const at = model.due[chance(model.due.length)] ?? 0;
+    return between(schedule, at - 180, at).filter((n) => spots[n]?.cook === cook);
+  }
+  const some: number[] = [];
+  for (let i = 0; i < 6; i++) some.push(chance(model.taskCount));
+  return [...new Set(some)];
+};
+
+/** A task that waits long before its plate, with all that runs between its start and the plate. */
+const worstHold = (schedule: Schedule, chance: Chance): readonly number[] => {
+  const { model, spots } = schedule;
+  const terms = model.holds
+    .map((h) => {
+      const end = (spots[h.task]?.start ?? 0) + (model.nodes[h.task]?.length ?? 0);
+      const plate = spots[h.plate]?.start ?? 0;
+      return { from: spots[h.task]?.start ?? 0, plate, wait: h.weight * (plate - end) };
+    })
+    .sort((a, b) => b.wait - a.wait);
+  const term = terms[chance(Math.min(4, terms.length))];
+  return term ? between(schedule, term.from, term.plate + 15) : [];
+};
+
+const between = (schedule: Schedule, from: number, to: number): readonly number[] => {
+  const found: number[] = [];
+  for (let node = 0; node < schedule.model.taskCount; node++) {
+    const spot = schedule.spots[node];
+    const length = schedule.model.nodes[node]?.length ?? 0;
+    if (spot && spot.start < to && spot.start + length > from) found.push(node);
+  }
+  return found;
+};

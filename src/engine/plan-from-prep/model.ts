@@ -1,0 +1,73 @@
+import type { CourseGoal } from "../model/prep.ts";
+
+/** A stretch of a task, from its start: `length` minutes from `offset`. */
+export type Stretch = { readonly offset: number; readonly length: number };
+export type AttendedStretch = Stretch & { readonly units: number; readonly hands: boolean };
+export type ResourceStretch = Stretch & { readonly resource: number; readonly amount: number };
+export type OvenStretch = Stretch & { readonly amount: number; readonly celsius: number };
+
+/** Start minutes [from, to], both included, in rising order and apart. */
+export type Starts = readonly { readonly from: number; readonly to: number }[];
+
+/** A task as the planner sees it; a landing is a node of no length. */
+export type Node = {
+  readonly id: string;
+  readonly length: number;
+  readonly attended: readonly AttendedStretch[];
+  readonly resources: readonly ResourceStretch[];
+  readonly oven: readonly OvenStretch[];
+  /** Ovens it may go in; empty when it uses none. */
+  readonly ovens: readonly number[];
+  /** Starts allowed by shifts, open hours and preheating, for each cook; one row when nobody is needed. */
+  readonly starts: readonly Starts[];
+  /** Place in `Model.goals`; of a shared task, the first course that waits for it. */
+  readonly course: number;
+  readonly finishing: boolean;
+  readonly dish: string;
+  /** Weight of its hold before the plate; 0 when waiting costs nothing. */
+  readonly weight: number;
+  readonly handsMinutes: number;
+};
+
+/** start[to] ≥ start[from] + weight. A most-lag is an arc backwards. */
+export type Arc = {
+  readonly from: number;
+  readonly to: number;
+  readonly weight: number;
+  /** Place in prep.lags; -1 for the arcs that tie plates to their landing. */
+  readonly lag: number;
+  readonly most: boolean;
+};
+
+export type Shifts = readonly { readonly from: number; readonly to: number }[];
+
+/** The prep compiled: whole minutes from `origin`, names as numbers. Tasks come first, then one landing a goal. */
+export type Model = {
+  /** The moment of minute 0. */
+  readonly origin: number;
+  readonly horizon: number;
+  readonly taskCount: number;
+  readonly nodes: readonly Node[];
+  readonly arcs: readonly Arc[];
+  /** Arcs that leave, and that enter, each node. */
+  readonly out: readonly (readonly Arc[])[];
+  readonly into: readonly (readonly Arc[])[];
+  readonly goals: readonly CourseGoal[];
+  readonly due: readonly number[];
+  /** Node of each goal's landing. */
+  readonly landing: readonly number[];
+  readonly cooks: readonly string[];
+  readonly shifts: readonly Shifts[];
+  readonly capacity: {
+    readonly cook: number;
+    readonly resources: readonly number[];
+    readonly shelves: readonly number[];
+  };
+  readonly resourceIds: readonly string[];
+  readonly ovenIds: readonly string[];
+  readonly ovenTolerance: number;
+  readonly ovenMinutesPer10C: number;
+  readonly holds: readonly { readonly task: number; readonly plate: number; readonly weight: number }[];
+  /** Quiet hours [from, to): the last hour before a service, then the service itself. */
+  readonly calm: readonly { readonly from: number; readonly due: number; readonly to: number }[];
+};

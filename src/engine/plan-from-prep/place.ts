@@ -1,0 +1,128 @@
+import type { Chance } from "./chance.ts";
+import type { Model, Node } from "./model.ts";
+import { clashAt, type Schedule, type Spot, windowOf } from "./schedule.ts";
+
+/** Attempts at one interval before it is given up; each attempt jumps past what stands in the way. */
+const mostJumps = 400;
+
+export type Span = { readonly from: number; readonly to: number };
+
+/**
+ * The latest spot that shifts, lags, hands and equipment leave for a node; null when there is none.
+ * Work that nothing hurries is looked for before the last hour and the service first.
+ * Of equally late spots: the cook who has the dish already, then the one with less to do; chance, when given, decides instead.
+ */
+export const latestSpot = (schedule: Schedule, node: number, chance: Chance | null = null): Spot | null => {
+  const task = schedule.model.nodes[node];
+  if (!task) return null;
+  const window = windowOf(schedule, node);
+  if (window.from > window.to) return null;
+  const calm = calmEnd(schedule.model, task, window.to);
+  if (calm < window.to && calm >= window.from) {
+    const spot = latestIn(schedule, node, task, { from: window.from, to: calm }, chance);
+    if (spot) return spot;
+  }
+  return latestIn(schedule, node, task, window, chance);
+};
+
+/** The latest start that keeps a task's hands out of the quiet hours; the given one when that is no matter. */
+export const calmEnd = (model: Model, task: Node, latest: number): number => {
+  const hands = task.attended.filter((a) => a.hands);
+  const first = hands[0];
+  const last = hands.at(-1);
+  if (task.finishing || task.weight > 0 || !first || !last) return latest;
+  let to = latest;
+  for (let s = model.calm.length - 1; s >= 0; s--) {
+    const calm = model.calm[s];
+    if (calm && to + last.offset + last.length > calm.from && to + first.offset < calm.to) {
+      to = calm.from - last.offset - last.length;
+    }
+  }
+  return to;
+};
+
+const latestIn = (
+  schedule: Schedule,
+  node: number,
+  task: Node,
+  window: Span,
+  chance: Chance | null,
+): Spot | null => {
+  const cooks = task.attended.length > 0 ? schedule.model.cooks.map((_, c) => c) : [-1];
+  const ovens = task.ovens.length > 0 ? task.ovens : [-1];
+  let best: Spot[] = [];
+  let bestStart = window.from - 1;
+  for (const cook of cooks) {
+    for (const oven of ovens) {
+      const start = latestStart(
+        schedule,
+        node,
+        { start: 0, cook, oven },
+        {
+          from: Math.max(window.from, bestStart),
+          to: window.to,
+        },
+      );
+      if (start === null) continue;
+      const spot = { start, cook, oven };
+      if (start > bestStart) best = [spot];
+      else best.push(spot);
+      bestStart = start;
+    }
+  }
+  if (best.length <= 1) return best[0] ?? null;
+  if (chance) return best[chance(best.length)] ?? null;
+  return fittest(schedule, task, best);
+};
+
+/** The latest start inside a window for a given cook and oven; null when there is none. */
+export const latestStart = (schedule: Schedule, node: number, by: Spot, window: Span): number | null => {
+  const rows = schedule.model.nodes[node]?.starts;
+  const starts = rows?.[Math.max(by.cook, 0)] ?? [];
+  for (let i = starts.length - 1; i >= 0; i--) {
+    const interval = starts[i];
+    if (!interval || interval.from > window.to) continue;
+    if (interval.to < window.from) return null;
+    const from = Math.max(interval.from, window.from);
+    let start = Math.min(interval.to, window.to);
+    for (let jumps = 0; start >= from && jumps < mostJumps; jumps++) {
+      const clash = clashAt(schedule, node, { start, cook: by.cook, oven: by.oven });
+      if (!clash) return start;
+      start = clash.earlier;
+    }
+  }
+  return null;
+};
+
+const fittest = (schedule: Schedule, task: Node, spots: readonly Spot[]): Spot | null => {
+  const { nodes, cooks, ovenIds } = schedule.model;
+  const load = cooks.map(() => 0);
+  const dish = cooks.map(() => 0);
+  const warm = ovenIds.map(() => 0);
+  schedule.spots.forEach((spot, n) => {
+    const other = nodes[n];
+    if (!spot || !other || spot.cook < 0) return;
+    load[spot.cook] = (load[spot.cook] ?? 0) + other.handsMinutes;
+    if (other.dish === task.dish) dish[spot.cook] = (dish[spot.cook] ?? 0) + 1;
+  });
+  for (const [o, list] of schedule.baking.entries()) {
+    warm[o] = list.filter((b) => task.oven.some((t) => t.celsius === b.celsius)).length;
+  }
+  const rank = (spot: Spot): readonly number[] => [
+    -(warm[spot.oven] ?? 0),
+    -(dish[spot.cook] ?? 0),
+    load[spot.cook] ?? 0,
+    spot.cook,
+    spot.oven,
+  ];
+  return [...spots].sort((a, b) => compareRanks(rank(a), rank(b)))[0] ?? null;
+};
+
+/** Orders lists of numbers by their first difference. */
+export const compareRanks = (a: readonly number[], b: readonly number[]): number => {
+  for (let i = 0; i < a.length; i++) {
+    const difference = (a[i] ?? 0) - (b[i] ?? 0);
+    if (difference !== 0) return difference;
+  }
+  return 0;
+};
