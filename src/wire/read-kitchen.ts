@@ -1,0 +1,92 @@
+import { celsius, count, type Kitchen, minutes } from "#engine/index.ts";
+import { checked } from "./checked.ts";
+import { makeProblem, type Problem } from "./problem.ts";
+import {
+  fromOne,
+  fromZero,
+  listOf,
+  nameText,
+  positive,
+  strictMap,
+  wholeNumber,
+  yesOrNo,
+} from "./schema-parts.ts";
+import { type Path, type YamlFile, yamlFile } from "./yaml-file.ts";
+
+/** The keys of a kitchen file. */
+const kitchenSchema = strictMap({
+  name: nameText,
+  burners: strictMap({ count: wholeNumber, kilowatts: positive.optional() }),
+  ovens: listOf(
+    strictMap({
+      name: nameText,
+      shelves: fromOne,
+      fan: yesOrNo.optional(),
+      kilowatts: positive.optional(),
+    }),
+  ),
+  grills: wholeNumber.optional(),
+  fryers: wholeNumber.optional(),
+  "fridge litres": fromZero,
+  "freezer litres": fromZero.optional(),
+  pans: listOf(strictMap({ name: nameText, litres: positive, count: fromOne })).optional(),
+  trays: wholeNumber.optional(),
+  machines: listOf(strictMap({ name: nameText, count: fromOne })).optional(),
+  "oven minutes per 10 °C": fromZero.optional(),
+  "oven tolerance": fromZero.optional(),
+});
+
+/** Put in where the file says nothing, and always said so. Common practice, no source. */
+const usual = { burnerKilowatts: 2, ovenKilowatts: 3, ovenMinutesPer10C: 1, ovenTolerance: 5 } as const;
+
+/** What a kitchen file says, with the file for its places. */
+export type ReadKitchen = {
+  readonly kitchen: Kitchen | null;
+  readonly file: YamlFile;
+  readonly problems: readonly Problem[];
+};
+
+/** Reads a kitchen file. What it does not have it does not name: no grills means none. */
+export const readKitchen = (name: string, text: string): ReadKitchen => {
+  const file = yamlFile(name, text);
+  const { value, problems } = checked(file, kitchenSchema);
+  if (value === null) return { kitchen: null, file, problems };
+  const notes: Problem[] = [];
+  const assume = <V>(given: V | undefined, taken: V, key: string, around: Path, shown = String(taken)): V => {
+    if (given !== undefined) return given;
+    notes.push(makeProblem("value-assumed", file.placeOf(around), { key, taken: shown }));
+    return taken;
+  };
+  const shelves = value.ovens.reduce((sum, oven) => sum + oven.shelves, 0);
+  const kitchen: Kitchen = {
+    name: value.name,
+    burners: count(value.burners.count),
+    burnerKilowatts: assume(value.burners.kilowatts, usual.burnerKilowatts, "kilowatts", ["burners"]),
+    ovens: value.ovens.map((oven, i) => ({
+      name: oven.name,
+      shelves: count(oven.shelves),
+      fan: assume(oven.fan, false, "fan", ["ovens", i], "no"),
+      kilowatts: assume(oven.kilowatts, usual.ovenKilowatts, "kilowatts", ["ovens", i]),
+    })),
+    grills: count(value.grills ?? 0),
+    fryers: count(value.fryers ?? 0),
+    fridgeLitres: value["fridge litres"],
+    freezerLitres: value["freezer litres"] ?? 0,
+    pans: (value.pans ?? []).map((pan) => ({ ...pan, count: count(pan.count) })),
+    trays: count(assume(value.trays, shelves, "trays", [])),
+    machines: (value.machines ?? []).map((machine) => ({ name: machine.name, count: count(machine.count) })),
+    ovenMinutesPer10C: minutes(
+      assume(value["oven minutes per 10 °C"], usual.ovenMinutesPer10C, "oven minutes per 10 °C", []),
+    ),
+    ovenTolerance: celsius(assume(value["oven tolerance"], usual.ovenTolerance, "oven tolerance", [])),
+  };
+  return { kitchen, file, problems: [...notes, ...sameNames(file, value.ovens)] };
+};
+
+/** Ovens are told apart by their names. */
+const sameNames = (file: YamlFile, ovens: readonly { readonly name: string }[]): readonly Problem[] =>
+  ovens.flatMap(({ name }, i) =>
+    ovens.findIndex((oven) => oven.name === name) < i
+      ? [makeProblem("name-twice", file.placeOf(["ovens", i, "name"]), { name })]
+      : [],
+  );

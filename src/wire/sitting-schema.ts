@@ -1,0 +1,43 @@
+import { z } from "zod";
+import type { Region } from "#engine/index.ts";
+import { civilDate } from "#words/clock.ts";
+import { currencyCodes } from "./currency-codes.ts";
+import { fileName, fromOne, listOf, nameText, shareOfOne, strictMap, text } from "./schema-parts.ts";
+
+/** The currency of a region, taken when a sitting names none. ISO 4217. */
+export const usualCurrency: { readonly [R in Region]: string } = {
+  uk: "GBP",
+  us: "USD",
+  eu: "EUR",
+  au: "AUD",
+};
+
+/** The keys of a sitting file. */
+export const sittingSchema = strictMap({
+  title: text,
+  date: z.string({ error: () => "date" }).refine((iso) => civilDate(iso) !== null, { error: () => "date" }),
+  place: text.optional(),
+  region: z.enum(["uk", "us", "eu", "au"], { error: () => "region" }).optional(),
+  currency: z
+    .string({ error: () => "currency" })
+    .refine((code) => currencyCodes.has(code), { error: () => "currency" })
+    .optional(),
+  covers: fromOne,
+  spare: shareOfOne.optional(),
+  "food cost target": shareOfOne.refine((s) => s > 0, { error: () => "share" }).optional(),
+  tax: shareOfOne.optional(),
+  kitchen: fileName,
+  prices: z.union([fileName, listOf(fileName)], { error: () => "file-name" }).optional(),
+  cards: z.union([fileName, listOf(fileName)], { error: () => "cards" }).optional(),
+  courses: listOf(
+    strictMap({
+      name: nameText,
+      at: z.string({ error: () => "course-time" }),
+      dishes: listOf(nameText),
+    }),
+  ).min(1, { error: () => "list" }),
+  guests: listOf(strictMap({ name: nameText, needs: listOf(text).optional() })).optional(),
+  crew: listOf(strictMap({ name: nameText, shifts: listOf(z.string({ error: () => "shift" })) })).optional(),
+});
+
+export type SittingValue = z.output<typeof sittingSchema>;

@@ -1,0 +1,82 @@
+import type { Problem, ProblemCode, ProblemFacts, Wanted } from "#wire/problem.ts";
+import type { Sentence, SentencesOf } from "./findings/sentence.ts";
+import { listText, quoted } from "./number-text.ts";
+
+/** What a value has to be, with an example. */
+const wantedWords: { readonly [W in Wanted]: string } = {
+  text: "words",
+  list: "a list with something in it",
+  map: "keys with values",
+  date: "a date such as 2026-10-17",
+  region: "uk, us, eu or au",
+  currency: "an ISO 4217 code such as GBP",
+  "whole-number": "a whole number such as 0 or 4",
+  "number-from-one": "a whole number from 1",
+  number: "a number such as 2.5",
+  share: "a share such as 5 % or 0.05",
+  "course-time": 'a time such as "19:00" or "2026-10-17 19:00"',
+  shift: "a shift such as 2026-10-17 14:00-22:30",
+  "yes-or-no": "true or false",
+  "file-name": "the name of a file",
+  cards: "a folder, or a list of card files",
+  price: "a price such as 3.60, with a point and no sign",
+  size: "a number above 0 such as 2.5",
+  columns: "supplier,item,food,size,unit,price",
+};
+
+const fileUse = {
+  sitting: "the sitting",
+  kitchen: "the kitchen",
+  prices: "a price list",
+  card: "a card",
+  cards: "the cards",
+} as const;
+
+const problemSentences: SentencesOf<ProblemFacts> = {
+  "file-missing": ({ name, use }) => ({
+    says: `There is no ${quoted(name)}, which is named as ${fileUse[use]}.`,
+    write: "Write the name as the file or folder has it, from the sitting's own folder.",
+  }),
+  "file-empty": ({ name }) => ({ says: `${quoted(name)} is empty.`, write: null }),
+  "file-not-text": ({ name, reason }) => ({
+    says:
+      reason === "binary"
+        ? `${quoted(name)} is not text.`
+        : `${quoted(name)} is longer than any file of this kind.`,
+    write: "Save it as plain text (UTF-8).",
+  }),
+  "marks-broken": ({ kind, why }) => ({
+    says: `This cannot be read as ${kind === "yaml" ? "YAML" : "CSV"}: ${why}.`,
+    write: null,
+  }),
+  "key-unknown": ({ key, near, known }) => ({
+    says: `${quoted(key)} is not known here.`,
+    write:
+      near === "" ? `Write one of ${listText(known, "or")}.` : `Write "${near}" if that is what you mean.`,
+  }),
+  "key-missing": ({ key, wanted }) => ({
+    says: `${quoted(key)} is missing.`,
+    write:
+      wanted === "columns"
+        ? `Write the columns ${wantedWords.columns}.`
+        : `Write "${key}:" and ${wantedWords[wanted]}.`,
+  }),
+  "value-bad": ({ key, found, wanted }) => ({
+    says: `${quoted(key)} holds ${quoted(found)}; ${wantedWords[wanted]} was looked for.`,
+    write: null,
+  }),
+  "name-twice": ({ name }) => ({
+    says: `${quoted(name)} stands here twice.`,
+    write: "Give each a name of its own.",
+  }),
+  "value-assumed": ({ key, taken }) => ({
+    says: `${quoted(key)} is not written; ${taken} was taken.`,
+    write: `Write "${key}:" if yours differs.`,
+  }),
+};
+
+const sentenceFor = <C extends ProblemCode>(code: C, facts: ProblemFacts[C]): Sentence =>
+  problemSentences[code](facts);
+
+/** What a problem of a file says, in English. */
+export const problemSentence = (problem: Problem): Sentence => sentenceFor(problem.code, problem.facts);
