@@ -1,0 +1,69 @@
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { performance } from "node:perf_hooks";
+import { readCard, runEvening } from "#engine/index.ts";
+import { sittingFromFiles } from "#wire/sitting-from-files.ts";
+import { cardOf } from "./card-of.ts";
+
+type Budgets = Readonly<Record<string, number>>;
+const budgets = JSON.parse(readFileSync("bench/budgets.json", "utf8")) as Budgets;
+
+const median = (values: readonly number[]): number => {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+};
+
+const timed = (runs: number, work: () => unknown): number =>
+  median(
+    Array.from({ length: runs }, () => {
+      const from = performance.now();
+      work();
+      return performance.now() - from;
+    }),
+  );
+
+const found: Record<string, number> = {};
+
+for (const [size, runs] of [
+  [60, 200],
+  [1000, 15],
+  [10000, 3],
+] as const) {
+  const text = cardOf(size);
+  timed(3, () => readCard(text, "card"));
+  found[`read-${size}-lines-ms`] = timed(runs, () => readCard(text, "card"));
+}
+
+const folder = join("demo", readdirSync("demo")[0] ?? "");
+const name = "sitting.yaml";
+const loaded = sittingFromFiles({
+  sitting: { name, text: readFileSync(join(folder, name), "utf8") },
+  read: (file) => readFileSync(join(folder, file), "utf8"),
+  list: (sub) => readdirSync(join(folder, sub)),
+});
+if (loaded.sitting) {
+  const sitting = loaded.sitting;
+  found["evening-first-run-ms"] = timed(1, () => runEvening(sitting, loaded.cards));
+}
+
+for (const [key, file] of [
+  ["web-main-kb", "dist/web/main.js"],
+  ["web-worker-kb", "dist/web/engine-worker.js"],
+] as const) {
+  try {
+    found[key] = statSync(file).size / 1024;
+  } catch {
+    console.log(`${file} is not built; run npm run build first.`);
+  }
+}
+
+let over = 0;
+for (const [key, budget] of Object.entries(budgets)) {
+  const value = found[key];
+  if (value === undefined) continue;
+  if (value > budget) over += 1;
+  console.log(
+    `${key.padEnd(28)} ${value.toFixed(2).padStart(10)}  budget ${budget}${value > budget ? "  OVER" : ""}`,
+  );
+}
+process.exitCode = over > 0 ? 1 : 0;
