@@ -1,15 +1,21 @@
+import type { BatchReason } from "../model/menu.ts";
 import type { Severity } from "./severity.ts";
 
 /** Facts of each finding that portioning, buying and costing can make. */
 export type MenuFacts = {
   "dish-unknown": { dish: string; near: string };
   "portions-assumed": { title: string; portions: number };
+  "pieces-assumed": { title: string; pieces: number; noun: string };
   "swap-missing": { guest: string; need: string; title: string; ingredient: string };
-  "need-unknown": { need: string; near: string };
+  "need-unknown": { need: string; near: string; guest: string };
   "not-scaled": { name: string };
-  "batches-needed": { verb: string; batches: number; because: string };
+  "batches-needed": { verb: string; batches: number; because: BatchReason };
   "card-unknown": { name: string };
+  "card-used": { name: string; title: string };
+  "card-share-assumed": { name: string; title: string; share: number };
+  "scaled-far": { title: string; factor: number };
   "price-missing": { name: string; grams: number };
+  "pack-weight-assumed": { item: string; grams: number };
   "pack-unit-unknown": { item: string; unit: string };
   "pack-food-unknown": { item: string; food: string };
 };
@@ -17,12 +23,17 @@ export type MenuFacts = {
 export const menuSeverity: { readonly [C in keyof MenuFacts]: Severity } = {
   "dish-unknown": "stop",
   "portions-assumed": "warn",
+  "pieces-assumed": "note",
   "swap-missing": "warn",
   "need-unknown": "warn",
   "not-scaled": "warn",
   "batches-needed": "note",
   "card-unknown": "warn",
+  "card-used": "note",
+  "card-share-assumed": "warn",
+  "scaled-far": "note",
   "price-missing": "warn",
+  "pack-weight-assumed": "note",
   "pack-unit-unknown": "warn",
   "pack-food-unknown": "warn",
 };

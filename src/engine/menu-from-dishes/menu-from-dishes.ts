@@ -1,12 +1,69 @@
+import { combineFindings } from "../findings/combine.ts";
 import type { Finding } from "../findings/finding.ts";
-import { share } from "../measure/units.ts";
+import { makeFinding } from "../findings/make-finding.ts";
 import type { Dish } from "../model/dish.ts";
-import type { Menu } from "../model/menu.ts";
+import type { Batches, Menu, MenuDish } from "../model/menu.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { Sitting } from "../model/sitting.ts";
+import { findComponents } from "./components.ts";
+import { countBatches } from "./count-batches.ts";
+import { lineBook } from "./dish-lines.ts";
+import { dishPortions } from "./dish-portions.ts";
+import { dishFinder } from "./find-dish.ts";
+import { guestNeeds } from "./guest-needs.ts";
+import { makeVersions, type VersionLines } from "./make-versions.ts";
 
-/** Portions every dish of the sitting for its covers and guests. */
-export const menuFromDishes = (sitting: Sitting, _dishes: readonly Dish[]): Outcome<Menu, Finding> => ({
-  value: { sitting, dishes: [], components: [], spare: share(sitting.spare) },
-  findings: [],
-});
+/**
+ * Portions every dish of the sitting for its covers and guests: which versions are made, how much of each, what other
+ * cards they use, and how often a pan must be filled. Amounts keep their range and are not rounded; portions are.
+ */
+export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outcome<Menu, Finding> => {
+  const finder = dishFinder(dishes);
+  const book = lineBook(finder);
+  const guests = guestNeeds(sitting);
+  const findings: Finding[] = [...guests.findings];
+  const served: (Omit<MenuDish, "versions"> & { readonly versions: readonly VersionLines[] })[] = [];
+
+  sitting.courses.forEach((course, c) => {
+    course.dishes.forEach((id, d) => {
+      const dish = finder.byId(id);
+      if (dish === null) {
+        const facts = { dish: id, near: finder.near(id) };
+        const path = `courses/${c}/dishes/${d}`;
+        findings.push(makeFinding("dish-unknown", sitting.source, { start: 0, end: 0 }, facts, { path }));
+        return;
+      }
+      const yields = dishPortions(dish);
+      const made = makeVersions(dish, yields.value, sitting, guests.value, book, finder);
+      const batches = made.versions.flatMap(({ version }) =>
+        countBatches(dish, version.id, version.factor, sitting.kitchen),
+      );
+      findings.push(...yields.findings, ...made.findings, ...batchFindings(dish, batches));
+      served.push({ dish, course: c, versions: made.versions, batches, unserved: made.unserved });
+    });
+  });
+
+  const components = findComponents(served, book).map((component) => {
+    const batches = countBatches(component.dish, "as-written", component.factor, sitting.kitchen);
+    findings.push(...batchFindings(component.dish, batches));
+    return { ...component, batches };
+  });
+  return {
+    value: {
+      sitting,
+      dishes: served.map((dish) => ({ ...dish, versions: dish.versions.map((v) => v.version) })),
+      components,
+      spare: sitting.spare,
+    },
+    findings: combineFindings(findings, book.findings()),
+  };
+};
+
+const batchFindings = (dish: Dish, batches: readonly Batches[]): readonly Finding[] =>
+  batches.flatMap(({ action: id, batches: n, because }) => {
+    const action = dish.steps.flatMap((s) => s.actions).find((a) => a.id === id);
+    if (action === undefined) return [];
+    return [
+      makeFinding("batches-needed", dish.source, action.span, { verb: action.verb, batches: n, because }),
+    ];
+  });

@@ -1,7 +1,14 @@
-import type { MenuFacts } from "#engine/index.ts";
+import type { BatchReason, MenuFacts } from "#engine/index.ts";
 import { countText, numberText, quoted } from "../number-text.ts";
 import { massText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
+
+/** Why something is done in batches, as the end of a sentence. */
+const batchReasons: { readonly [R in BatchReason]: string } = {
+  "card-says": "the card does so, and there is more of it here",
+  "pan-volume": "the largest pan holds no more",
+  "oven-shelves": "the trays and shelves hold no more",
+};
 
 /** What is said about the menu, the purchase and the prices. */
 export const menuSentences: SentencesOf<MenuFacts> = {
@@ -16,12 +23,16 @@ export const menuSentences: SentencesOf<MenuFacts> = {
     says: `${quoted(title)} does not say how many it serves; ${countText(portions, "portion was", "portions were")} taken.`,
     write: 'Write "Serves" and a number on the card.',
   }),
+  "pieces-assumed": ({ title, pieces, noun }) => ({
+    says: `${quoted(title)} makes ${numberText(pieces)} ${noun === "" ? "pieces" : noun}; one was taken for each guest.`,
+    write: 'Write "Serves" and a number on the card if guests get more than one.',
+  }),
   "swap-missing": ({ guest, need, title, ingredient }) => ({
     says: `${guest} (${need}): ${quoted(ingredient)} in ${quoted(title)} stands against it, and the card has no swap.`,
     write: `Write a swap on the card: what replaces the ${ingredient}.`,
   }),
-  "need-unknown": ({ need, near }) => ({
-    says: `${quoted(need)} is no need that the tool knows, so it was not looked for in any dish.`,
+  "need-unknown": ({ need, near, guest }) => ({
+    says: `${quoted(need)} is no need that the tool knows, so that nothing is portioned for ${guest}.`,
     write:
       near === ""
         ? "Write a need from the list in docs/formats.md."
@@ -32,12 +43,28 @@ export const menuSentences: SentencesOf<MenuFacts> = {
     write: "Write its amount on the card.",
   }),
   "batches-needed": ({ verb, batches, because }) => ({
-    says: `${quoted(verb)} takes ${numberText(batches)} batches: ${because}.`,
+    says: `${quoted(verb)} takes ${countText(batches, "batch", "batches")}: ${batchReasons[because]}.`,
     write: null,
   }),
   "card-unknown": ({ name }) => ({
     says: `A line uses ${quoted(name)}, and no card goes by that title.`,
     write: "Add the card, or write what is bought instead.",
+  }),
+  "card-used": ({ name, title }) => ({
+    says: `${quoted(name)} is made from the card ${quoted(title)}.`,
+    write: "Name it otherwise on the line if it is bought.",
+  }),
+  "card-share-assumed": ({ name, title, share }) => ({
+    says: `How much of ${quoted(title)} ${quoted(name)} takes is not clear; ${numberText(share, 2)} times its card was taken.`,
+    write: "Write what that card makes, and how much of it goes in here, in the same unit.",
+  }),
+  "scaled-far": ({ title, factor }) => ({
+    says: `${quoted(title)} is made ${numberText(factor, 1)} times over: salt, spice, raising agents and liquids that boil away do not grow in step.`,
+    write: "Taste, and hold some of them back.",
+  }),
+  "pack-weight-assumed": ({ item, grams }) => ({
+    says: `${quoted(item)} was taken to hold ${massText(grams)}, at the density of water.`,
+    write: "List it by weight if that is wrong.",
   }),
   "price-missing": ({ name, grams }) => ({
     says: `No list has ${quoted(name)} (${massText(grams)}); it is left out of the total.`,
