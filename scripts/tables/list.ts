@@ -1,5 +1,7 @@
 import { buildFoods } from "./foods.ts";
+import { buildMeasures } from "./measures.ts";
 import { buildNeeds } from "./needs.ts";
+import { buildTechniques } from "./techniques.ts";
 
 /** A table of the larder: src/engine/larder/tables/<name>.ts is what `build` returns. */
 export type Table = { readonly name: string; readonly build: () => string };
@@ -7,5 +9,7 @@ export type Table = { readonly name: string; readonly build: () => string };
 /** Every generated table, one line each. */
 export const tables: readonly Table[] = [
   { name: "foods", build: buildFoods },
+  { name: "measures", build: buildMeasures },
   { name: "needs", build: buildNeeds },
+  { name: "techniques", build: buildTechniques },
 ];
