@@ -8,6 +8,8 @@ export type AllergenPath = {
   readonly food: FoodId | null;
   readonly kind: string | null;
   readonly grade: AllergenGrade;
+  /** Cards and compound foods between the dish and the food, outermost first; empty when it is in the dish itself. */
+  readonly through: readonly string[];
 };
 
 export type AllergenStatement = {

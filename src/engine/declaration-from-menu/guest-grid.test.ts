@@ -1,0 +1,90 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { asWritten, dish, line, menu, withSwap } from "../../../test/helpers/made-menu.ts";
+import { foods } from "../larder/foods.ts";
+import { needs } from "../larder/needs.ts";
+import type { Guest } from "../model/sitting.ts";
+import { declarationFromMenu } from "./declaration-from-menu.ts";
+
+const guest = (name: string, ...needed: string[]): Guest => ({ name, needs: needed });
+
+const answers = (made: ReturnType<typeof menu>) => declarationFromMenu(made).value.grid.map((v) => v.answer);
+
+describe("the guest-by-dish grid", () => {
+  it("never answers yes to an allergy that a certain or typical allergen of the dish stands against", () => {
+    const allergies = needs.filter((n) => n.allergens.length > 0);
+    for (const food of foods) {
+      const d = dish("d", [line(0, food.name, food.id, 100)]);
+      for (const need of allergies) {
+        if (!food.allergens.some((a) => need.allergens.includes(a.group) && a.grade !== "check")) continue;
+        expect(
+          answers(menu([{ dish: d, versions: [asWritten(d)] }], [guest("Ana", need.id)])),
+          `${food.id} ${need.id}`,
+        ).toEqual(["no"]);
+      }
+    }
+  });
+
+  it("never answers yes or swap when any food is not understood, for a guest with any need", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.constantFrom(...foods), { maxLength: 4 }),
+        fc.constantFrom(...needs),
+        fc.nat(4),
+        (some, need, at) => {
+          const lines = some.map((f) => ({ name: f.name, food: f.id as string | null }));
+          lines.splice(Math.min(at, lines.length), 0, { name: "moon dust", food: null });
+          const d = dish(
+            "d",
+            lines.map((l, i) => line(i, l.name, l.food, 10)),
+          );
+          expect(["check", "no"]).toContain(
+            answers(menu([{ dish: d, versions: [asWritten(d)] }], [guest("Ana", need.id)]))[0],
+          );
+        },
+      ),
+    );
+  });
+
+  it("never answers yes when the need itself is not understood", () => {
+    const d = dish("d", [line(0, "carrots", "carrot", 100)]);
+    expect(answers(menu([{ dish: d, versions: [asWritten(d)] }], [guest("Ana", "no-moonlight")]))).toEqual([
+      "check",
+    ]);
+  });
+
+  it("says yes, swap, check and no, and why", () => {
+    const swap = {
+      text: "",
+      span: { start: 0, end: 0 },
+      needs: ["no-nuts"],
+      out: [0],
+      comes: [{ food: "sunflower-seed", name: "sunflower seeds", grams: null, amounts: [] }],
+    };
+    const d = dish("crumble", [line(0, "walnuts", "walnut", 100), line(1, "apples", "apple", 500)], [], {
+      swaps: [swap],
+    });
+    const made = menu(
+      [{ dish: d, versions: [asWritten(d, 3), withSwap(d, swap, 0, ["Odette"])] }],
+      [guest("Iris"), guest("Odette", "no-nuts"), guest("Max", "no-nuts"), guest("Eve", "vegetarian")],
+    );
+    const { grid, guestsToSwap } = declarationFromMenu(made).value;
+    expect(grid.map((v) => [v.guest, v.answer, v.version])).toEqual([
+      ["Iris", "yes", "as-written"],
+      ["Odette", "swap", "no-nuts"],
+      ["Max", "no", null],
+      ["Eve", "yes", "as-written"],
+    ]);
+    expect(grid[1]?.because).toEqual([{ need: "no-nuts", ingredient: 0, name: "walnuts", grade: "certain" }]);
+    expect(guestsToSwap).toEqual(["Odette", "Max"]);
+  });
+
+  it("keeps the word of a menu that found no version for a guest", () => {
+    const d = dish("d", [line(0, "carrots", "carrot", 100)]);
+    const made = menu(
+      [{ dish: d, versions: [asWritten(d)], unserved: [{ guest: "Ana", need: "vegan", ingredients: [0] }] }],
+      [guest("Ana", "vegan")],
+    );
+    expect(answers(made)).toEqual(["no"]);
+  });
+});

@@ -1,0 +1,205 @@
+import type {
+  Action,
+  Dish,
+  Guest,
+  Ingredient,
+  Measured,
+  Menu,
+  MenuDish,
+  Sitting,
+  Swap,
+  Version,
+} from "#engine/index.ts";
+import { celsius, count, exactly, grams, minutes, moment, share } from "#engine/index.ts";
+
+const nowhere = { start: 0, end: 0 };
+
+/** An ingredient line made by hand: a food of the table, or null for words that were not understood. */
+export const line = (
+  index: number,
+  name: string,
+  food: string | null,
+  g: number | null,
+  more: Partial<Ingredient> = {},
+): Ingredient => ({
+  index,
+  text: name,
+  span: { start: index, end: index + 1 },
+  part: null,
+  amounts: [],
+  grams: g === null ? null : exactly(grams(g)),
+  gramsBasis: g === null ? "none" : "weighed",
+  weightBasis: "edible-portion",
+  food,
+  name,
+  nameSpan: nowhere,
+  card: null,
+  state: [],
+  preparation: [],
+  purpose: null,
+  optional: false,
+  alternatives: [],
+  size: null,
+  container: null,
+  portion: null,
+  equipment: false,
+  ...more,
+});
+
+/** An action made by hand that takes ingredients, and products of earlier actions. */
+export const action = (
+  id: string,
+  technique: string,
+  takes: readonly number[],
+  products: readonly string[] = [],
+  more: Partial<Action> = {},
+): Action => ({
+  id,
+  span: nowhere,
+  technique,
+  verb: technique,
+  uses: [
+    ...takes.map((ingredient) => ({
+      ingredient,
+      product: null,
+      share: share(1),
+      implied: false,
+      span: nowhere,
+    })),
+    ...products.map((product) => ({
+      ingredient: null,
+      product,
+      share: share(1),
+      implied: false,
+      span: nowhere,
+    })),
+  ],
+  minutes: null,
+  station: "hands",
+  attention: "hands",
+  celsius: null,
+  heat: null,
+  core: null,
+  vessel: null,
+  cue: null,
+  makes: null,
+  after: [],
+  alongside: false,
+  batches: null,
+  every: null,
+  leastWait: null,
+  ...more,
+});
+
+/** A dish made by hand. */
+export const dish = (
+  source: string,
+  ingredients: readonly Ingredient[],
+  actions: readonly Action[] = [],
+  more: Partial<Dish> = {},
+): Dish => ({
+  source,
+  text: " ".repeat(200),
+  title: source,
+  titleSpan: nowhere,
+  portions: exactly(count(4)),
+  yield: null,
+  ingredients,
+  steps: [{ index: 0, text: "", span: nowhere, part: null, phase: "method", actions }],
+  swaps: [],
+  keeping: [],
+  ...more,
+});
+
+/** What a version takes of a line, in the amount of the line. */
+export const measured = (i: Ingredient, factor = 1): Measured => ({
+  ingredient: i.index,
+  card: null,
+  cardIngredient: null,
+  food: i.food,
+  name: i.name,
+  portion: i.portion,
+  optional: i.optional,
+  edible: i.grams === null ? null : exactly(grams(i.grams.likely * factor)),
+  asPurchased: i.grams === null ? null : exactly(grams(i.grams.likely * factor)),
+  pieces: null,
+  pieceName: null,
+});
+
+/** The dish as written, for so many portions. */
+export const asWritten = (d: Dish, portions = 4, guests: readonly string[] = []): Version => ({
+  id: "as-written",
+  swaps: [],
+  guests,
+  portions: count(portions),
+  factor: portions / 4,
+  ingredients: d.ingredients.map((i) => measured(i, portions / 4)),
+});
+
+/** The dish with its swaps for some guests. */
+export const withSwap = (d: Dish, swap: Swap, at: number, guests: readonly string[]): Version => ({
+  ...asWritten(d, guests.length, guests),
+  id: swap.needs.join("+"),
+  swaps: [at],
+  ingredients: [
+    ...d.ingredients.filter((i) => !swap.out.includes(i.index)).map((i) => measured(i)),
+    ...swap.comes.map((c) => ({
+      ...measured(line(0, c.name, c.food, c.grams?.likely ?? null)),
+      ingredient: null,
+    })),
+  ],
+});
+
+/** A menu made by hand, all dishes in one course. */
+export const menu = (
+  dishes: readonly {
+    readonly dish: Dish;
+    readonly versions: readonly Version[];
+    readonly unserved?: MenuDish["unserved"];
+  }[],
+  guests: readonly Guest[],
+  more: Partial<Sitting> = {},
+  components: Menu["components"] = [],
+): Menu => ({
+  sitting: {
+    source: "sitting",
+    title: "Supper",
+    date: "2026-10-17",
+    place: "",
+    region: "uk",
+    currency: "GBP",
+    covers: count(4),
+    guests,
+    courses: [{ name: "Main", at: moment(1200), dishes: dishes.map((d) => d.dish.source) }],
+    crew: [],
+    kitchen: {
+      name: "Hall",
+      burners: count(4),
+      burnerKilowatts: 2,
+      ovens: [],
+      grills: count(1),
+      fryers: count(0),
+      fridgeLitres: 200,
+      freezerLitres: 50,
+      pans: [],
+      trays: count(4),
+      machines: [],
+      ovenMinutesPer10C: minutes(1),
+      ovenTolerance: celsius(5),
+    },
+    packs: [],
+    spare: share(0),
+    foodCostTarget: share(0.3),
+    taxRate: share(0.2),
+    ...more,
+  },
+  dishes: dishes.map((d) => ({
+    dish: d.dish,
+    course: 0,
+    versions: d.versions,
+    batches: [],
+    unserved: d.unserved ?? [],
+  })),
+  components,
+  spare: share(0),
+});
