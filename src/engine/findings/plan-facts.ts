@@ -11,8 +11,8 @@ export type PlanFacts = {
   "limits-clash": { title: string; tasks: string; minutes: number };
   "plan-broken": { rule: string; detail: string };
   "sitting-value-bad": { path: string; why: string };
-  /** No keeping is stated for a dish; this many hours between cooking and plating were allowed. */
-  "keeping-assumed": { title: string; hours: number; where: string };
+  /** No keeping is stated for a dish; this many minutes between the end of cooking and the plate were allowed. */
+  "keeping-assumed": { title: string; minutes: number; where: string };
   /** The words give no length; the technique's usual one, for this amount, was planned. */
   "minutes-assumed": { title: string; verb: string; minutes: number };
   /** More is asked of one station at once than the kitchen has, so it is done in turns. */

@@ -1,20 +1,98 @@
 import type { Finding } from "../findings/finding.ts";
+import { minutes } from "../measure/units.ts";
 import type { Menu } from "../model/menu.ts";
 import type { Outcome } from "../model/outcome.ts";
-import type { Prep } from "../model/prep.ts";
+import type { CourseGoal, Prep, Task } from "../model/prep.ts";
+import { type DishTasks, type DraftLag, dishTasks } from "./dish-tasks.ts";
+import { ovensOf, resourcesOf } from "./equipment.ts";
+import { waits } from "./kitchen-rates.ts";
+import { loosen } from "./loosen.ts";
+import { worksOf } from "./work.ts";
 
 /** The work of the menu, as tasks with segments, stations and lags. */
-export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => ({
-  value: {
-    tasks: [],
-    lags: [],
-    courses: [],
-    holds: [],
-    crew: [],
-    ovens: [],
-    resources: [],
-    attention: { capacity: 4, hands: 3, mind: 1 },
-    kitchen: menu.sitting.kitchen,
-  },
-  findings: [],
-});
+export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
+  const { sitting } = menu;
+  const { kitchen } = sitting;
+  const works = worksOf(menu);
+  const made = works.map((work) => dishTasks(work, kitchen));
+  const tasks = made.flatMap((m) => m.tasks);
+  const plates = new Map<number, string[]>();
+  works.forEach((work, w) => {
+    const plate = made[w]?.plate;
+    if (plate) plates.set(work.course, [...(plates.get(work.course) ?? []), plate]);
+  });
+  const bySource = new Map(works.map((work, w) => [work.dish.source, made[w]]));
+  const lags = loosen(tasks, [
+    ...made.flatMap((m) => m.lags),
+    ...componentLags(menu, bySource),
+    ...[...plates.values()].flatMap((ids) => together(ids, tasks)),
+  ]);
+  const courses: CourseGoal[] = sitting.courses.flatMap((course, c) => {
+    const plateTasks = plates.get(c);
+    return plateTasks ? [{ course: c, name: course.name, due: course.at, plateTasks }] : [];
+  });
+  return {
+    value: {
+      tasks,
+      lags,
+      courses,
+      holds: made.flatMap((m) => m.holds),
+      crew: sitting.crew.map(({ name, shifts }) => ({ name, shifts })),
+      ovens: ovensOf(kitchen),
+      resources: resourcesOf(kitchen),
+      attention: { capacity: 4, hands: 3, mind: 1 },
+      kitchen,
+    },
+    findings: made.flatMap((m) => m.findings),
+  };
+};
+
+/** A component is done before whatever takes it, and keeps as its own card says. */
+const componentLags = (
+  menu: Menu,
+  bySource: ReadonlyMap<string, DishTasks | undefined>,
+): readonly DraftLag[] =>
+  menu.components.flatMap((component) => {
+    const own = bySource.get(component.dish.source);
+    return component.usedBy.flatMap((user): readonly DraftLag[] => {
+      const other = bySource.get(user.dish);
+      if (!own || !other) return [];
+      const all = user.ingredient === null ? [] : (other.takers.get(user.ingredient) ?? []);
+      const takers = all.length > 0 ? all : other.tasks.slice(-1).map((task) => task.id);
+      return own.lasts.flatMap(({ task, limit }) =>
+        takers.map(
+          (taker): DraftLag => ({
+            before: task,
+            beforeEdge: "end",
+            after: taker,
+            afterEdge: "start",
+            least: minutes(0),
+            most: minutes(limit.stated ? limit.most : Math.max(limit.most, waits.component)),
+            reason: limit.where === "fridge" ? "fridge-limit" : "hold-limit",
+            soft: !limit.stated,
+          }),
+        ),
+      );
+    });
+  });
+
+/** Plates of one course end close together: within the time one cook would need for all of them. */
+const together = (ids: readonly string[], tasks: readonly Task[]): readonly DraftLag[] => {
+  const length = (id: string): number =>
+    tasks.find((task) => task.id === id)?.segments.reduce((sum, s) => sum + Math.ceil(s.minutes.likely), 0) ??
+    0;
+  const window = Math.max(
+    10,
+    ids.reduce((sum, id) => sum + length(id), 0),
+  );
+  return ids.slice(1).map((id) => ({
+    before: ids[0] ?? id,
+    beforeEdge: "end",
+    after: id,
+    afterEdge: "end",
+    least: minutes(-window),
+    most: minutes(window),
+    reason: "plate-together",
+    soft: false,
+  }));
+};

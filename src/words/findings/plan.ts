@@ -1,5 +1,13 @@
 import type { PlanFacts } from "#engine/index.ts";
+import { durationText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
+
+const whereText: { readonly [where: string]: string } = {
+  fridge: "in the fridge",
+  freezer: "in the freezer",
+  room: "at room temperature",
+  hot: "hot",
+};
 
 /** What each finding of the work and its plan says, and what to write or change. */
 export const planSentences: SentencesOf<PlanFacts> = {
@@ -31,8 +39,8 @@ export const planSentences: SentencesOf<PlanFacts> = {
     says: `${path} cannot be used: ${why}.`,
     write: "Correct the value there.",
   }),
-  "keeping-assumed": ({ title, hours, where }) => ({
-    says: `${title} does not say how long it keeps; up to ${hours} h ${where} was allowed.`,
+  "keeping-assumed": ({ title, minutes, where }) => ({
+    says: `${title} does not say how long it keeps; up to ${durationText(minutes)} ${whereText[where] ?? where} was allowed.`,
     write: "Write how long it keeps and where, such as “Keeps 2 days in the fridge”.",
   }),
   "minutes-assumed": ({ title, verb, minutes }) => ({

@@ -1,0 +1,294 @@
+import type { Finding } from "../findings/finding.ts";
+import { makeFinding } from "../findings/make-finding.ts";
+import { exactly } from "../measure/estimate.ts";
+import { minutes } from "../measure/units.ts";
+import type { Hold, Lag, Segment, Task, TaskKind } from "../model/prep.ts";
+import type { Kitchen } from "../model/sitting.ts";
+import type { Span } from "../model/span.ts";
+import { attendedMinutes, type Draft, draftsOf, segmentsOf, totalMinutes } from "./drafts.ts";
+import { waits } from "./kitchen-rates.ts";
+import { type Limit, limitBetween, limitToPlate, warmthOf } from "./limits.ts";
+import { miseTasks } from "./mise-tasks.ts";
+import { nameOf } from "./names.ts";
+import { plateSegments, plateTouches } from "./plating.ts";
+import { unitsOf } from "./units.ts";
+import { asWritten, type Unit, type Work } from "./work.ts";
+
+/** A lag whose most is a habit and not the card's word: it may be let out when the method itself takes longer. */
+export type DraftLag = Lag & { readonly soft: boolean };
+
+/** The work of one dish. */
+export type DishTasks = {
+  readonly tasks: readonly Task[];
+  readonly lags: readonly DraftLag[];
+  readonly holds: readonly Hold[];
+  readonly plate: string | null;
+  /** Tasks that take a line of the card, by its place: where a component, or cut food, goes in. */
+  readonly takers: ReadonlyMap<number, readonly string[]>;
+  /** Last tasks: what is finished when they end. */
+  readonly lasts: readonly { readonly task: string; readonly limit: Limit }[];
+  readonly findings: readonly Finding[];
+};
+
+/** Lays out one dish: its tasks, what must follow what, and how long each thing may wait. */
+export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
+  const { dish } = work;
+  const { units, missing } = unitsOf(work, kitchen);
+  const drafts = draftsOf(units);
+  const kept = keptDrafts(drafts, work.plated);
+  const tasks: Task[] = [];
+  const lags: DraftLag[] = [];
+  const ids = new Map<number, readonly string[]>();
+  const id = (name: string): string => `${dish.source}/${name}`;
+
+  drafts.forEach((draft, d) => {
+    if (!kept.has(d)) return;
+    const made = tasksOfDraft(draft, work, (turn) => id(turn === 0 ? `${d + 1}` : `${d + 1}.${turn + 1}`));
+    tasks.push(...made);
+    ids.set(
+      d,
+      made.map((task) => task.id),
+    );
+  });
+  const coolings = new Map<number, string>();
+  drafts.forEach((draft, d) => {
+    for (const [b, link] of throughDropped(drafts, kept, d)) {
+      const before = drafts[b];
+      if (!before || !kept.has(d)) continue;
+      const limit = limitBetween(work, before, draft);
+      const from = coolFirst(before, limit)
+        ? cooling(work, before, b, ids.get(b) ?? [], coolings, tasks, lags, id)
+        : (ids.get(b) ?? []);
+      for (const x of from) {
+        for (const y of ids.get(d) ?? []) lags.push(lagOf(x, y, link, limit));
+      }
+    }
+  });
+
+  const plate = work.plated && work.versions.length > 0 ? id("plate") : null;
+  const lasts = [...kept]
+    .filter(
+      (d) =>
+        !drafts.some((draft, o) => o !== d && kept.has(o) && throughDropped(drafts, kept, o).has(d) && draft),
+    )
+    .flatMap((d) => {
+      const draft = drafts[d];
+      if (!draft) return [];
+      const limit = limitToPlate(work, draft, warmthOf(draft));
+      return (ids.get(d) ?? []).map((task) => ({ task, limit, draft }));
+    });
+  const holds: Hold[] = [];
+  if (plate !== null) {
+    const portions = work.versions.reduce((sum, v) => sum + v.portions, 0);
+    tasks.push({
+      ...blankTask(work, plate, "plate"),
+      verb: "plate",
+      objects: [dish.title],
+      amount: { value: portions, unit: "portion" },
+      segments: plateSegments(portions, plateTouches(units)),
+      finishing: true,
+    });
+    for (const last of lasts) {
+      lags.push(lagOf(last.task, plate, { takes: true, wait: 0 }, last.limit));
+      const hot = last.limit.where === "hot";
+      const weight = last.limit.reason === "serve-soon" ? 3 : hot ? 2 : 0;
+      if (weight > 0) holds.push({ task: last.task, plate, weight, hot });
+    }
+  }
+
+  const takers = takersOf(drafts, ids);
+  const mise = miseTasks(work, takers, plate, id);
+  return {
+    tasks: [...mise.tasks, ...tasks],
+    lags: [...mise.lags, ...lags],
+    holds,
+    plate,
+    takers,
+    lasts: lasts.map(({ task, limit }) => ({ task, limit })),
+    findings: [
+      ...missingFindings(work, missing),
+      ...keepingFindings(work, lasts),
+      ...assumedFindings(work, units),
+    ],
+  };
+};
+
+/** Drafts that become tasks; what hands do at the pass is part of plating. */
+const keptDrafts = (drafts: readonly Draft[], plated: boolean): ReadonlySet<number> => {
+  const kept = new Set<number>();
+  const works = (draft: Draft): boolean => totalMinutes(segmentsOf(draft)) > 0;
+  for (let d = drafts.length - 1; d >= 0; d--) {
+    const draft = drafts[d];
+    if (!draft || !works(draft)) continue;
+    const byHandOnly = draft.units.every((u) => u.action.station === "hands");
+    const atThePass = draft.toServe || draft.units.every((u) => passVerbs.has(u.technique?.id ?? ""));
+    const leads = drafts.some((other, o) => kept.has(o) && other.before.has(d));
+    if (!plated || !atThePass || !byHandOnly || leads) kept.add(d);
+  }
+  return kept;
+};
+
+const passVerbs = new Set(["plate", "serve", "garnish"]);
+
+/** What must be done before a draft, seen through drafts that became no task. */
+const throughDropped = (drafts: readonly Draft[], kept: ReadonlySet<number>, d: number) => {
+  const found = new Map<number, { takes: boolean; wait: number }>();
+  const stack = [...(drafts[d]?.before ?? [])];
+  const seen = new Set<number>();
+  while (stack.length > 0) {
+    const next = stack.pop();
+    if (!next || seen.has(next[0])) continue;
+    const [b, link] = next;
+    seen.add(b);
+    if (kept.has(b)) found.set(b, link);
+    else stack.push(...(drafts[b]?.before ?? []));
+  }
+  return found;
+};
+
+const blankTask = (work: Work, id: string, kind: TaskKind): Task => ({
+  id,
+  kind,
+  dish: work.dish.source,
+  version: asWritten,
+  course: work.course,
+  verb: "",
+  objects: [],
+  amount: null,
+  segments: [],
+  finishing: false,
+  span: null,
+});
+
+const tasksOfDraft = (draft: Draft, work: Work, id: (turn: number) => string): readonly Task[] => {
+  const segments = segmentsOf(draft);
+  const first = draft.units[0];
+  const reheat = draft.units.some((u) => u.technique?.id === "reheat");
+  const kind: TaskKind = draft.wait ? "wait" : reheat ? "reheat" : "method";
+  const versions = first?.versions ?? [];
+  const whole = versions.some((v) => v.id === asWritten) || versions.length === work.versions.length;
+  return Array.from(
+    { length: draft.loads },
+    (_, turn): Task => ({
+      ...blankTask(work, id(turn), kind),
+      ...nameOf(draft, work),
+      version: whole ? asWritten : versions.map((v) => v.id).join(", "),
+      amount: draft.loads > 1 ? { value: turn + 1, unit: "batch" } : amountOf(draft),
+      segments,
+      finishing: draft.toServe,
+      span: spanOf(draft.units),
+    }),
+  );
+};
+
+const amountOf = (draft: Draft): Task["amount"] => {
+  const kilos = Math.max(0, ...draft.units.map((u) => u.kilos));
+  return kilos > 0 ? { value: Math.round(kilos * 1000), unit: "g" } : null;
+};
+
+const spanOf = (units: readonly Unit[]): Span | null => {
+  if (units.length === 0) return null;
+  return {
+    start: Math.min(...units.map((u) => u.action.span.start)),
+    end: Math.max(...units.map((u) => u.action.span.end)),
+  };
+};
+
+const lagOf = (
+  before: string,
+  after: string,
+  link: { readonly takes: boolean; readonly wait: number },
+  limit: Limit,
+): DraftLag => ({
+  before,
+  beforeEdge: "end",
+  after,
+  afterEdge: "start",
+  least: minutes(link.wait),
+  // What is only done in order, and not taken further, does not wait on anything.
+  most: link.takes ? minutes(Math.max(limit.most, link.wait)) : null,
+  reason: link.takes ? limit.reason : link.wait > 0 ? "stated-wait" : "method-order",
+  soft: !limit.stated,
+});
+
+const coolFirst = (before: Draft, limit: Limit): boolean => {
+  const warmth = warmthOf(before);
+  return (warmth === "hot" || warmth === "fried") && limit.where === "fridge" && !before.wait;
+};
+
+/** Hot food that is to wait in the fridge is cooled first; one cooling for all that follows. */
+const cooling = (
+  work: Work,
+  before: Draft,
+  b: number,
+  from: readonly string[],
+  coolings: Map<number, string>,
+  tasks: Task[],
+  lags: DraftLag[],
+  id: (name: string) => string,
+): readonly string[] => {
+  const known = coolings.get(b);
+  if (known !== undefined) return [known];
+  const own = id(`${b + 1}.cool`);
+  coolings.set(b, own);
+  const byHand = (n: number): Segment => ({
+    minutes: exactly(minutes(n)),
+    attention: "hands",
+    station: "ice-bath",
+    uses: [],
+  });
+  tasks.push({
+    ...blankTask(work, own, "wait"),
+    ...nameOf(before, work),
+    verb: "cool quickly",
+    segments: [byHand(3), { ...byHand(60), attention: "none" }, byHand(2)],
+  });
+  const limit: Limit = { most: waits.toCooling, reason: "hold-limit", stated: false, where: "hot" };
+  for (const task of from) lags.push(lagOf(task, own, { takes: true, wait: 0 }, limit));
+  return [own];
+};
+
+const takersOf = (
+  drafts: readonly Draft[],
+  ids: ReadonlyMap<number, readonly string[]>,
+): ReadonlyMap<number, readonly string[]> => {
+  const takers = new Map<number, string[]>();
+  drafts.forEach((draft, d) => {
+    for (const unit of draft.units) {
+      for (const use of unit.action.uses) {
+        if (use.ingredient === null) continue;
+        const list = takers.get(use.ingredient) ?? [];
+        takers.set(use.ingredient, [...new Set([...list, ...(ids.get(d) ?? [])])]);
+      }
+    }
+  });
+  return takers;
+};
+
+const missingFindings = (
+  work: Work,
+  missing: readonly { readonly station: string; readonly unit: Unit }[],
+): readonly Finding[] =>
+  missing.map(({ station, unit }) =>
+    makeFinding("station-missing", work.dish.source, unit.action.span, { title: work.dish.title, station }),
+  );
+
+const keepingFindings = (work: Work, lasts: readonly { readonly limit: Limit }[]): readonly Finding[] => {
+  const guessed = lasts.find((last) => !last.limit.stated);
+  if (!guessed || !work.plated) return [];
+  const facts = { title: work.dish.title, minutes: guessed.limit.most, where: guessed.limit.where };
+  return [makeFinding("keeping-assumed", work.dish.source, work.dish.titleSpan, facts)];
+};
+
+const assumedFindings = (work: Work, units: readonly Unit[]): readonly Finding[] => {
+  const said = new Set<string>();
+  return units.flatMap((unit) => {
+    const { action } = unit;
+    const length = attendedMinutes(unit.segments);
+    const asked = action.minutes === null || action.minutes.assumed;
+    if (!asked || length < 10 || said.has(action.id)) return [];
+    said.add(action.id);
+    const facts = { title: work.dish.title, verb: action.verb, minutes: Math.ceil(length) };
+    return [makeFinding("minutes-assumed", work.dish.source, action.span, facts)];
+  });
+};

@@ -1,0 +1,63 @@
+/**
+ * Figures of work that no card states. All are common practice, no source, unless a source is named;
+ * each stands here once, so that a kitchen that differs can be fitted in one place.
+ */
+
+/** Waits up to this long stay inside a task; longer ones free the cook. Minutes. */
+export const shortWait = 10;
+/** A pot on a low heat longer than this is looked at when it starts and ends, and goes alone between. Minutes. */
+export const longSimmer = 15;
+/** Kilos on one oven shelf: spread on a tray, or in a deep dish. */
+export const kilosPerTray = 3;
+export const kilosPerDish = 5;
+/** Portions on one oven shelf, when the weight says less. */
+export const portionsPerShelf = 15;
+/** Kilos fried at once in one pan when the menu gives no batches. */
+export const kilosPerPan = 1.5;
+/** Litres of fridge that a kilo of food in its container takes. */
+export const fridgeLitresPerKilo = 1.5;
+/** Specific heat of moist food, kJ/(kg·K): near that of water, 4.19, less what is not water. */
+export const specificHeat = 3.9;
+/** From cold to the boil, K. */
+export const heatingRise = 80;
+/** Share of a burner's power that reaches the pot: gas 40 %, smooth electric 74 % (US DOE test figures); the lower is planned. */
+export const burnerEfficiency = 0.4;
+/** Kilos in one pot when the kitchen lists no pans. */
+export const kilosPerPot = 8;
+/** Plating: minutes to lay out the pass, then for each portion by how much is put on the plate. */
+export const plateSetUp = 1;
+export const plateComponent = 0.2;
+export const plateTouch = 0.1;
+export const plateMost = 0.7;
+/** The least minutes a task on a list should have; shorter work is joined to its neighbour. */
+export const leastTask = 4;
+/** The most attended minutes joined into one task. */
+export const mostTask = 45;
+
+/** How long things may wait when the card does not say. Minutes. */
+export const waits = {
+  /** Fried and grilled things lose their crispness: a pass window of minutes. */
+  fried: 10,
+  /** A hot dish, covered, before the plate. */
+  hot: 30,
+  /** Between two steps of one method while it is hot. */
+  inTheFlow: 15,
+  /** Chilled and covered, until it is finished or plated. */
+  fridge: 24 * 60,
+  /** Baked and cooled, at room temperature. */
+  room: 8 * 60,
+  /** Mixed and not yet cooked, on the bench. */
+  bench: 4 * 60,
+  /** Assembled and not cooked, before the plate. */
+  assembled: 2 * 60,
+  /** A proved dough. */
+  dough: 15,
+  /** Stock and other parts made for dishes, in the fridge. */
+  component: 48 * 60,
+  /** Cut vegetables, covered in the fridge. */
+  cut: 24 * 60,
+  /** Cut fruit, which browns. */
+  cutFruit: 3 * 60,
+  /** From the stove into the ice bath. */
+  toCooling: 30,
+} as const;

@@ -1,0 +1,95 @@
+import type { Keeping } from "../model/dish.ts";
+import type { LagReason } from "../model/prep.ts";
+import type { Draft } from "./drafts.ts";
+import { waits } from "./kitchen-rates.ts";
+import type { Warmth, Work } from "./work.ts";
+
+/** How long a thing may wait before what follows, and why. */
+export type Limit = {
+  readonly most: number;
+  readonly reason: LagReason;
+  /** Stated on the card; what is not stated may be let out when the method itself takes longer. */
+  readonly stated: boolean;
+  readonly where: Keeping["where"];
+};
+
+export const warmthOf = (draft: Draft): Warmth => draft.units.at(-1)?.warmth ?? "raw";
+
+const reasonFor = (where: Keeping["where"]): LagReason =>
+  where === "fridge" || where === "freezer" ? "fridge-limit" : "hold-limit";
+
+const fromKeeping = (keeping: Keeping): Limit => ({
+  most: keeping.minutes.likely,
+  reason: reasonFor(keeping.where),
+  stated: true,
+  where: keeping.where,
+});
+
+/** Between two tasks of one method. */
+export const limitBetween = (work: Work, before: Draft, after: Draft): Limit => {
+  const last = before.units.at(-1);
+  const first = after.units[0];
+  const stated = work.dish.keeping.filter(
+    (k) =>
+      (k.afterStep !== null && k.afterStep === last?.step.index && first?.step.index !== k.afterStep) ||
+      (k.part !== null && k.part === last?.step.part && first?.step.part !== k.part),
+  );
+  const longest = stated.reduce<Keeping | null>(
+    (a, b) => (a && a.minutes.likely >= b.minutes.likely ? a : b),
+    null,
+  );
+  if (longest) return fromKeeping(longest);
+  // A dish that keeps as a whole and is reheated keeps before it is reheated.
+  if (after.toServe && !before.toServe) return limitToPlate(work, before, warmthOf(before), true);
+  return assumed(warmthOf(before), false);
+};
+
+/** Between the last task of a dish and its plate (or its reheating). */
+export const limitToPlate = (work: Work, last: Draft, warmth: Warmth, reheated = false): Limit => {
+  const part = last.units.at(-1)?.step.part ?? null;
+  const speaks = work.dish.keeping.filter(
+    (k) => (k.part === null ? k.afterStep === null : k.part === part) || endsAt(work, last, k),
+  );
+  const hot = (warmth === "hot" || warmth === "fried") && !reheated;
+  const fits = speaks.filter((k) => (hot ? k.where === "hot" : k.where !== "hot"));
+  // A dish that is served hot and keeps a day in the fridge is still served hot: without reheating, the fridge is no help.
+  const best = fits.reduce<Keeping | null>(
+    (a, b) => (a && a.minutes.likely >= b.minutes.likely ? a : b),
+    null,
+  );
+  if (best) return fromKeeping(best);
+  return assumed(warmth, true);
+};
+
+/** True when a keeping after some step speaks of the end of the method. */
+const endsAt = (work: Work, last: Draft, keeping: Keeping): boolean => {
+  const method = work.dish.steps.filter((step) => step.phase === "method");
+  return (
+    keeping.afterStep !== null &&
+    keeping.afterStep === method.at(-1)?.index &&
+    keeping.afterStep === last.units.at(-1)?.step.index
+  );
+};
+
+const assumed = (warmth: Warmth, atPlate: boolean): Limit => {
+  const limit = (most: number, where: Keeping["where"], reason: LagReason = reasonFor(where)): Limit => ({
+    most,
+    reason,
+    stated: false,
+    where,
+  });
+  switch (warmth) {
+    case "fried":
+      return atPlate ? limit(waits.fried, "hot", "serve-soon") : limit(waits.inTheFlow, "hot");
+    case "hot":
+      return atPlate ? limit(waits.hot, "hot") : limit(waits.inTheFlow, "hot");
+    case "cold":
+      return limit(waits.fridge, "fridge");
+    case "room":
+      return limit(waits.room, "room");
+    case "dough":
+      return limit(waits.dough, "room");
+    case "raw":
+      return limit(atPlate ? waits.assembled : waits.bench, "room");
+  }
+};

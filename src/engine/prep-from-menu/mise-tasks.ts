@@ -1,0 +1,79 @@
+import { addEstimates } from "../measure/estimate.ts";
+import { minutes } from "../measure/units.ts";
+import type { Lag, Task } from "../model/prep.ts";
+import { leastTask, mostTask } from "./kitchen-rates.ts";
+import { estimateOf, type Mise, miseOf } from "./mise.ts";
+import { asWritten, type Work } from "./work.ts";
+
+type SoftLag = Lag & { readonly soft: boolean };
+
+/** Cutting and cleaning of a dish as tasks: long jobs alone, short ones together. */
+export const miseTasks = (
+  work: Work,
+  takers: ReadonlyMap<number, readonly string[]>,
+  plate: string | null,
+  id: (name: string) => string,
+): { readonly tasks: readonly Task[]; readonly lags: readonly SoftLag[] } => {
+  const all = miseOf(work);
+  const groups = groupMise(all);
+  const tasks: Task[] = [];
+  const lags: SoftLag[] = [];
+  groups.forEach((group, g) => {
+    const own = id(`mise.${g + 1}`);
+    const main = group.reduce((a, b) => (b.minutes.likely > a.minutes.likely ? b : a));
+    const verbs = [...new Set(main.techniques.map((t) => t.verbs[0] ?? t.id))];
+    const length = group.map((m) => estimateOf(m.minutes)).reduce(addEstimates);
+    tasks.push({
+      id: own,
+      kind: "mise",
+      dish: work.dish.source,
+      version: asWritten,
+      course: work.course,
+      verb: verbs.slice(0, 2).join(", "),
+      objects: group.map((m) => m.ingredient.name),
+      amount: { value: Math.round(group.reduce((sum, m) => sum + m.grams, 0)), unit: "g" },
+      segments: [{ minutes: length, attention: "hands", station: "hands", uses: [] }],
+      finishing: false,
+      span: main.ingredient.span,
+    });
+    const after = new Set(group.flatMap((m) => takers.get(m.ingredient.index) ?? []));
+    if (after.size === 0 && plate !== null) after.add(plate);
+    const most = Math.min(...group.map((m) => m.most));
+    for (const taker of after) {
+      lags.push({
+        before: own,
+        beforeEdge: "end",
+        after: taker,
+        afterEdge: "start",
+        least: minutes(0),
+        most: minutes(most),
+        reason: "fridge-limit",
+        soft: true,
+      });
+    }
+  });
+  return { tasks, lags };
+};
+
+/** Jobs of a quarter of an hour and more stand alone; the rest fill tasks up to a length that a cook takes on in one go. */
+const groupMise = (all: readonly Mise[]): readonly (readonly Mise[])[] => {
+  const long = leastTask * 4;
+  const groups: Mise[][] = all.filter((m) => m.minutes.likely >= long).map((m) => [m]);
+  for (const fast of [true, false]) {
+    let group: Mise[] = [];
+    let sum = 0;
+    for (const m of all) {
+      // Fruit browns, so it is not cut with what can be cut the day before.
+      if (m.minutes.likely >= long || m.most < 24 * 60 !== fast) continue;
+      if (sum + m.minutes.likely > mostTask) {
+        groups.push(group);
+        group = [];
+        sum = 0;
+      }
+      group.push(m);
+      sum += m.minutes.likely;
+    }
+    if (group.length > 0) groups.push(group);
+  }
+  return groups;
+};

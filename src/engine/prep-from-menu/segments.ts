@@ -1,0 +1,223 @@
+import { type Estimate, exactly } from "../measure/estimate.ts";
+import { type Celsius, celsius, type Minutes, minutes } from "../measure/units.ts";
+import type { Action } from "../model/dish.ts";
+import type { Station, Technique } from "../model/food.ts";
+import type { Segment, StationUse } from "../model/prep.ts";
+import type { Kitchen } from "../model/sitting.ts";
+import { actionMinutes } from "./action-minutes.ts";
+import { largestPan, machineFor } from "./equipment.ts";
+import {
+  fridgeLitresPerKilo,
+  kilosPerDish,
+  kilosPerPan,
+  kilosPerPot,
+  kilosPerTray,
+  longSimmer,
+  portionsPerShelf,
+  shortWait,
+} from "./kitchen-rates.ts";
+
+/** How much of one action there is. */
+export type Lot = {
+  readonly factor: number;
+  readonly portions: number;
+  readonly kilos: number;
+  /** Batches that the menu asks for; null when it asks for none. */
+  readonly batches: number | null;
+};
+
+/** An action as segments, with what was missing for it. */
+export type Laid = {
+  readonly segments: readonly Segment[];
+  readonly wait: boolean;
+  readonly loads: number;
+  /** Stations the kitchen does not have. */
+  readonly missing: readonly string[];
+};
+
+/** An oven setting when the words give none, °C (common practice, no source: a moderate oven). */
+const moderate = celsius(180);
+
+/** Lays one action out on hands and stations, for this much food, in this kitchen. */
+export const layAction = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
+  if (technique?.id === "preheat") return { segments: [], wait: false, loads: 1, missing: [] };
+  switch (action.station) {
+    case "oven":
+      return onOven(action, technique, lot, kitchen);
+    case "burner":
+      return onBurner(action, technique, lot, kitchen);
+    case "machine":
+      return onMachine(action, technique, lot, kitchen);
+    case "grill":
+    case "fryer":
+      return onOne(action.station, action, technique, lot, kitchen);
+    case "fridge":
+    case "freezer":
+    case "ice-bath":
+    case "bench":
+    case "hands":
+      return atRest(action.station, action, technique, lot, kitchen);
+  }
+};
+
+const plain = (
+  length: Estimate<Minutes>,
+  attention: Segment["attention"],
+  station: Station,
+  uses: readonly StationUse[] = [],
+): Segment => ({ minutes: length, attention, station, uses });
+
+const useOf = (resource: string, amount = 1, setting: Celsius | null = null): StationUse => ({
+  resource,
+  amount,
+  celsius: setting,
+});
+
+const byHand = (length: number): Segment => plain(exactly(minutes(length)), "hands", "hands");
+
+const sized = (
+  action: Action,
+  technique: Technique | null,
+  lot: Lot,
+  kitchen: Kitchen,
+  rounds = 1,
+  burners = 1,
+) => actionMinutes(action, technique, { ...lot, rounds, burners }, kitchen);
+
+const onOven = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
+  const length = sized(action, technique, lot, kitchen);
+  const deep = /pan|dish|pot|casserole|tin/.test(action.vessel ?? "") || technique?.id === "braise";
+  const trays = Math.max(
+    1,
+    Math.ceil(lot.kilos / (deep ? kilosPerDish : kilosPerTray)),
+    deep ? 1 : Math.ceil(lot.portions / portionsPerShelf),
+  );
+  const most = Math.max(0, ...kitchen.ovens.map((oven) => oven.shelves));
+  const loads = most === 0 ? 1 : Math.ceil(trays / most);
+  const shelves = Math.ceil(trays / loads);
+  const handling = Math.max(1, (technique?.handling ?? 2) / 2);
+  const uses = most === 0 ? [] : [useOf("oven", shelves, action.celsius ?? moderate)];
+  return {
+    segments: [byHand(handling), plain(length, "none", "oven", uses), byHand(handling)],
+    wait: false,
+    loads,
+    missing: most === 0 ? ["oven"] : [],
+  };
+};
+
+const onBurner = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
+  const pan = largestPan(kitchen);
+  const pots = Math.max(1, Math.ceil(lot.kilos / (pan === null ? kilosPerPot : pan * 0.8)));
+  const most = Math.max(1, kitchen.burners);
+  const inBatches = technique?.law === "per-batch";
+  const batches = inBatches
+    ? Math.max(lot.batches ?? Math.ceil(lot.kilos / kilosPerPan), action.batches ?? 1, 1)
+    : 1;
+  // Two pans go side by side when there is more than one round, as any cook would.
+  const burners = Math.min(most, inBatches ? Math.min(2, batches) : Math.max(pots, lot.batches ?? 1));
+  const rounds = inBatches
+    ? Math.ceil(batches / burners)
+    : Math.ceil(Math.max(pots, lot.batches ?? 1) / burners);
+  const length = sized(action, technique, lot, kitchen, rounds, burners);
+  const uses = kitchen.burners > 0 ? [useOf("burner", burners)] : [];
+  const missing = kitchen.burners > 0 ? [] : ["burner"];
+  const alone = action.attention !== "hands" && length.likely > longSimmer;
+  const looks = alone
+    ? [
+        plain(exactly(minutes(5)), "mind", "burner", uses),
+        plain(shorten(length, 7), "none", "burner", uses),
+        plain(exactly(minutes(2)), "mind", "burner", uses),
+      ]
+    : [plain(length, action.attention, "burner", uses)];
+  return { segments: looks, wait: false, loads: 1, missing };
+};
+
+const onMachine = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
+  const machine = machineFor(`${action.vessel ?? ""} ${action.verb} ${technique?.id ?? ""}`, kitchen);
+  const length = sized(action, technique, lot, kitchen, lot.batches ?? 1);
+  const uses = machine === null ? [] : [useOf(machine)];
+  const handling = technique?.handling ?? 0;
+  const segments =
+    action.attention === "none"
+      ? [
+          byHand(Math.max(1, handling / 2)),
+          plain(length, "none", "machine", uses),
+          byHand(Math.max(1, handling / 2)),
+        ]
+      : [plain(length, action.attention, "machine", uses)];
+  return { segments, wait: false, loads: 1, missing: machine === null ? [`machine to ${action.verb}`] : [] };
+};
+
+const onOne = (
+  station: "grill" | "fryer",
+  action: Action,
+  technique: Technique | null,
+  lot: Lot,
+  kitchen: Kitchen,
+): Laid => {
+  const has = station === "grill" ? kitchen.grills > 0 : kitchen.fryers > 0;
+  const rounds = Math.max(lot.batches ?? Math.ceil(lot.kilos / kilosPerPan), action.batches ?? 1, 1);
+  const length = sized(action, technique, lot, kitchen, rounds);
+  return {
+    segments: [plain(length, action.attention, station, has ? [useOf(station)] : [])],
+    wait: false,
+    loads: 1,
+    missing: has ? [] : [station],
+  };
+};
+
+const atRest = (
+  station: Station,
+  action: Action,
+  technique: Technique | null,
+  lot: Lot,
+  kitchen: Kitchen,
+): Laid => {
+  const length = sized(action, technique, lot, kitchen);
+  if (action.attention !== "none") {
+    return { segments: [plain(length, action.attention, station)], wait: false, loads: 1, missing: [] };
+  }
+  const litres =
+    station === "fridge" ? kitchen.fridgeLitres : station === "freezer" ? kitchen.freezerLitres : 0;
+  const cold = station === "fridge" || station === "freezer";
+  const amount = Math.min(litres, Math.max(1, Math.ceil(lot.kilos * fridgeLitresPerKilo)));
+  return {
+    segments: [plain(length, "none", station, cold && litres > 0 ? [useOf(station, amount)] : [])],
+    wait: length.likely > shortWait,
+    loads: 1,
+    missing: cold && litres === 0 ? [station] : [],
+  };
+};
+
+const shorten = (e: Estimate<Minutes>, by: number): Estimate<Minutes> => ({
+  low: minutes(Math.max(1, e.low - by)),
+  likely: minutes(Math.max(1, e.likely - by)),
+  high: minutes(Math.max(1, e.high - by)),
+});
+
+/** Neighbouring segments with the same attention and uses become one, so that rounding up to minutes happens once. */
+export const joinSegments = (segments: readonly Segment[]): readonly Segment[] => {
+  const joined: Segment[] = [];
+  for (const segment of segments) {
+    const last = joined.at(-1);
+    if (last && last.attention === segment.attention && sameUses(last.uses, segment.uses)) {
+      joined[joined.length - 1] = { ...last, minutes: sum(last.minutes, segment.minutes) };
+    } else if (segment.minutes.high > 0) {
+      joined.push(segment);
+    }
+  }
+  return joined;
+};
+
+const sum = (a: Estimate<Minutes>, b: Estimate<Minutes>): Estimate<Minutes> => ({
+  low: minutes(a.low + b.low),
+  likely: minutes(a.likely + b.likely),
+  high: minutes(a.high + b.high),
+});
+
+const sameUses = (a: readonly StationUse[], b: readonly StationUse[]): boolean =>
+  a.length === b.length &&
+  a.every(
+    (use, i) =>
+      use.resource === b[i]?.resource && use.amount === b[i]?.amount && use.celsius === b[i]?.celsius,
+  );

@@ -1,0 +1,83 @@
+import type { Action, Dish, Step } from "../model/dish.ts";
+import type { Technique } from "../model/food.ts";
+import type { Batches, Component, Measured, Menu, MenuDish } from "../model/menu.ts";
+import type { Segment } from "../model/prep.ts";
+
+/** What of a dish is made alike: a version as the menu portions it, or a component, which has only one. */
+export type Portioned = {
+  readonly id: string;
+  readonly swaps: readonly number[];
+  readonly portions: number;
+  readonly factor: number;
+  readonly ingredients: readonly Measured[];
+};
+
+/** A dish or a component whose work is to be laid out. */
+export type Work = {
+  readonly dish: Dish;
+  readonly course: number;
+  readonly versions: readonly Portioned[];
+  readonly batches: readonly Batches[];
+  /** False for a component, which goes into other dishes and is not plated. */
+  readonly plated: boolean;
+};
+
+/** How warm a thing is when an action ends, and so how long it may wait. */
+export type Warmth = "raw" | "hot" | "fried" | "cold" | "room" | "dough";
+
+/** One action for all the versions that do it alike. */
+export type Unit = {
+  readonly action: Action;
+  readonly step: Step;
+  readonly technique: Technique | null;
+  /** The swaps that change this action, joined; versions with the same key share it. */
+  readonly key: string;
+  readonly versions: readonly Portioned[];
+  /** How many times the card's own size. */
+  readonly factor: number;
+  readonly portions: number;
+  readonly kilos: number;
+  readonly segments: readonly Segment[];
+  /** It goes alone for long: chill, prove, cool. */
+  readonly wait: boolean;
+  /** Turns in the oven when the trays are more than its shelves. */
+  readonly loads: number;
+  readonly warmth: Warmth;
+  /** Places of the units that must be done before. */
+  readonly before: readonly number[];
+  /** Of these, the ones whose product it takes. */
+  readonly takes: readonly number[];
+};
+
+/** Dishes and components of a menu as work, components first. */
+export const worksOf = (menu: Menu): readonly Work[] => [
+  ...menu.components.map(fromComponent),
+  ...menu.dishes.map(fromDish),
+];
+
+const fromComponent = (component: Component): Work => ({
+  dish: component.dish,
+  course: component.course,
+  versions: [
+    {
+      id: asWritten,
+      swaps: [],
+      portions: Math.max(1, Math.round((component.dish.portions?.likely ?? 1) * component.factor)),
+      factor: component.factor,
+      ingredients: component.ingredients,
+    },
+  ],
+  batches: component.batches,
+  plated: false,
+});
+
+const fromDish = (menuDish: MenuDish): Work => ({
+  dish: menuDish.dish,
+  course: menuDish.course,
+  versions: menuDish.versions.filter((version) => version.portions > 0),
+  batches: menuDish.batches,
+  plated: true,
+});
+
+/** The id of the version without swaps. */
+export const asWritten = "as-written";
