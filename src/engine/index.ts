@@ -109,5 +109,5 @@ export type {
 } from "./model/sitting.ts";
 export type { SourceId, Span, Words } from "./model/span.ts";
 export type { WriteUp, WriteUpLine } from "./model/write-up.ts";
-export { type CardText, type Evening, firstEffort, readCard, runEvening } from "./pipeline.ts";
+export { type CardText, checkPlan, type Evening, firstEffort, readCard, runEvening } from "./pipeline.ts";
 export type { PlanEffort } from "./plan-from-prep/plan-from-prep.ts";

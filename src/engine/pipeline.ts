@@ -24,6 +24,9 @@ import { safetyFromPlan } from "./safety-from-plan/safety-from-plan.ts";
 /** A card's text and the name it goes by. */
 export type CardText = { readonly source: SourceId; readonly text: string };
 
+/** Proves a plan against its prep, apart from the planner. */
+export const checkPlan = checkFromPlan;
+
 /** Everything that follows from the cards and the sitting. */
 export type Evening = {
   readonly dishes: readonly Dish[];
