@@ -70,12 +70,12 @@ export const menuSentences: SentencesOf<MenuFacts> = {
     says: `No list has ${quoted(name)} (${massText(grams)}); it is left out of the total.`,
     write: "Add a row for it to a price list.",
   }),
-  "pack-unit-unknown": ({ item, unit }) => ({
-    says: `${quoted(item)} is sold by ${quoted(unit)}, which is no unit that the tool knows; the row was left out.`,
-    write: "Write g, kg, ml, l or piece.",
+  "pack-unit-unknown": ({ item, unit, supplier, line }) => ({
+    says: `${quoted(item)} (${supplier}, line ${numberText(line)}) is sold by ${quoted(unit)}, which cannot be weighed; the row was left out.`,
+    write: "Write a number and g, kg, ml, l or piece.",
   }),
-  "pack-food-unknown": ({ item, food }) => ({
-    says: `${quoted(item)} is listed as ${quoted(food)}, which is not in the food table; the row was left out.`,
+  "pack-food-unknown": ({ item, food, supplier, line }) => ({
+    says: `${quoted(item)} (${supplier}, line ${numberText(line)}) is listed as ${quoted(food)}, which is not in the food table; only a line with those very words can use it.`,
     write: "Write a name that the food table knows.",
   }),
 };

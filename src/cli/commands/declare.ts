@@ -1,0 +1,114 @@
+import type { DishDeclaration, Evening, KnownSum, NutritionFacts } from "#engine/index.ts";
+import { allergenLabels, answerLabels, gradeLabels } from "#words/labels.ts";
+import { capital, listText, numberText } from "#words/number-text.ts";
+import { massText } from "#words/quantity-text.ts";
+import { allergenDeferral } from "#words/safety-text.ts";
+import { heading, versionTitle } from "../show/heading.ts";
+import type { Paint } from "../show/paint.ts";
+import { tableText, wrap } from "../show/table.ts";
+import { sittingCommand } from "../sitting-command.ts";
+
+/** Shows allergens, nutrition, and what each guest may be offered. */
+export const declareCommand = sittingCommand({
+  name: "declare",
+  summary: "show allergens with where they come from, nutrition, and what each guest may be offered",
+  about:
+    'A grid of guests and dishes, then each dish. "Nothing found" means that the words hold nothing against it;\n' +
+    "it promises nothing.",
+  examples: ["tamis declare demo/lantern-supper/sitting.yaml", "tamis declare --json sitting.yaml"],
+  text: (evening, paint) => declareText(evening, paint),
+  json: (evening) => ({ declaration: evening.declaration, deferral: allergenDeferral }),
+});
+
+const declareText = (evening: Evening, paint: Paint): string => {
+  const dishes = evening.declaration.dishes.map((dish) => dishText(dish, paint));
+  return `${heading(evening, paint)}${gridText(evening, paint)}${dishes.join("")}\n${wrap(allergenDeferral, "")}`;
+};
+
+/** Each guest with a need, and the answer for each dish. */
+export const gridText = (evening: Evening, paint: Paint): string => {
+  const { grid } = evening.declaration;
+  const title = (source: string): string => evening.dishes.find((d) => d.source === source)?.title ?? source;
+  const guests = [...new Set(grid.map((verdict) => verdict.guest))];
+  return guests
+    .map((guest) => {
+      const needs = evening.menu.sitting.guests.find((g) => g.name === guest)?.needs ?? [];
+      const rows = grid
+        .filter((verdict) => verdict.guest === guest)
+        .map((verdict) => [
+          title(verdict.dish),
+          verdict.answer === "swap" ? `swap: ${verdict.version ?? ""}` : answerLabels[verdict.answer],
+          listText([
+            ...new Set(
+              verdict.because.map((b) =>
+                b.grade === "certain" ? b.name : `${b.name} (${gradeLabels[b.grade]})`,
+              ),
+            ),
+          ]),
+        ]);
+      return `\n${paint.bold(guest)} (${listText(needs)})\n${tableText(rows, ["left", "left", "left"], "  ")}`;
+    })
+    .join("");
+};
+
+const dishText = (dish: DishDeclaration, paint: Paint): string => {
+  const allergens = dish.allergens.map((statement) => {
+    const from = statement.paths.map((path) => {
+      const kind = path.kind === null ? "" : ` (${path.kind})`;
+      return `${[...path.through, path.name].join(" › ")}${kind}${path.grade === "certain" ? "" : `, ${gradeLabels[path.grade]}`}`;
+    });
+    return [
+      capital(allergenLabels[statement.group]),
+      gradeLabels[statement.grade],
+      [...new Set(from)].join("; "),
+    ];
+  });
+  const unknown =
+    dish.unknown.length === 0
+      ? ""
+      : wrap(`Not understood, so they could hold anything: ${listText(dish.unknown)}.`, "  ");
+  const ingredients = listText(
+    dish.ingredients.map((i) => (i.madeOf.length === 0 ? i.name : `${i.name} (${i.madeOf.join(", ")})`)),
+  );
+  return (
+    `\n${paint.bold(versionTitle(dish.title, dish.version))} (portion ${massText(dish.portionGrams)})\n` +
+    (allergens.length === 0
+      ? "  No listed allergen was found in the words.\n"
+      : tableText(allergens, ["left", "left", "left"], "  ")) +
+    unknown +
+    (ingredients === "" ? "" : wrap(`Ingredients, most first: ${ingredients}.`, "  ")) +
+    nutritionText(dish)
+  );
+};
+
+const rows: readonly (readonly [keyof NutritionFacts, string, string])[] = [
+  ["kilojoules", "Energy", "kJ"],
+  ["kilocalories", "", "kcal"],
+  ["fat", "Fat", "g"],
+  ["saturates", "of which saturates", "g"],
+  ["carbohydrate", "Carbohydrate", "g"],
+  ["sugars", "of which sugars", "g"],
+  ["fibre", "Fibre", "g"],
+  ["protein", "Protein", "g"],
+  ["salt", "Salt", "g"],
+];
+
+const nutritionText = (dish: DishDeclaration): string => {
+  const cell = (sum: KnownSum, unit: string): string =>
+    `${sum.complete ? "" : "≥ "}${numberText(sum.value, unit === "g" ? 1 : 0)} ${unit}`;
+  const missing = [...new Set(rows.flatMap(([key]) => dish.perPortion[key].missing))];
+  return (
+    tableText(
+      [
+        ["", "portion", "100 g"],
+        ...rows.map(([key, label, unit]) => [
+          label,
+          cell(dish.perPortion[key], unit),
+          cell(dish.per100g[key], unit),
+        ]),
+      ],
+      ["left", "right", "right"],
+      "  ",
+    ) + (missing.length === 0 ? "" : wrap(`≥ leaves out what is not known: ${listText(missing)}.`, "  "))
+  );
+};

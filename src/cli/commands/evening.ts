@@ -1,0 +1,63 @@
+import type { Evening } from "#engine/index.ts";
+import { planJson } from "#wire/plan-json.ts";
+import { moneyText } from "#words/money-text.ts";
+import { listText } from "#words/number-text.ts";
+import { heading } from "../show/heading.ts";
+import type { Paint } from "../show/paint.ts";
+import { tableText, wrap } from "../show/table.ts";
+import { sittingCommand } from "../sitting-command.ts";
+import { landingsText } from "./plan.ts";
+
+/** Shows the whole evening in one screen. */
+export const eveningCommand = sittingCommand({
+  name: "evening",
+  summary: "show the whole sitting in one screen: courses, purchase, cost, guests",
+  about:
+    "When each course is due and lands and what its first task is, what is bought, and who needs a swap.",
+  examples: ["tamis evening demo/lantern-supper/sitting.yaml"],
+  text: (evening, paint) => eveningText(evening, paint),
+  json: (evening) => ({
+    evening: {
+      courses: planJson(evening).courses,
+      currency: evening.cost.currency,
+      purchaseTotal: evening.purchase.total,
+      perCover: evening.cost.perCover,
+      guestsToSwap: evening.declaration.guestsToSwap,
+    },
+  }),
+});
+
+const eveningText = (evening: Evening, paint: Paint): string => {
+  const { currency } = evening.cost;
+  const unpriced = evening.purchase.lines.filter((line) => line.packs.length === 0 && !line.free).length;
+  return (
+    `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}\n` +
+    tableText(
+      [
+        [
+          "Purchase",
+          moneyText(evening.purchase.total, currency),
+          unpriced > 0 ? `${unpriced} on no price list` : "",
+        ],
+        ["Cost per cover", moneyText(evening.cost.perCover, currency), ""],
+      ],
+      ["left", "right", "left"],
+    ) +
+    guestsText(evening)
+  );
+};
+
+const guestsText = (evening: Evening): string => {
+  const { grid, guestsToSwap } = evening.declaration;
+  if (guestsToSwap.length === 0) return "";
+  const title = (source: string): string => evening.dishes.find((d) => d.source === source)?.title ?? source;
+  const answers = { swap: "swap", check: "ask", no: "nothing serves" } as const;
+  const lines = guestsToSwap.map((guest) => {
+    const needs = evening.menu.sitting.guests.find((g) => g.name === guest)?.needs ?? [];
+    const dishes = grid.flatMap((v) =>
+      v.guest === guest && v.answer !== "yes" ? [`${title(v.dish)} (${answers[v.answer]})`] : [],
+    );
+    return wrap(`${guest} (${listText(needs)}): ${listText(dishes)}`, "  ");
+  });
+  return `Guests who need another version, or must be asked\n${lines.join("")}`;
+};

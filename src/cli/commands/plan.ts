@@ -1,0 +1,131 @@
+import type { Evening, Placed, Task } from "#engine/index.ts";
+import { planJson, planNames } from "#wire/plan-json.ts";
+import { clockText, dayText, momentText } from "#words/clock.ts";
+import { attentionLabels, stationLabels } from "#words/labels.ts";
+import { causeText, taskText } from "#words/plan-text.ts";
+import { celsiusText, durationText } from "#words/quantity-text.ts";
+import { heading, versionTitle } from "../show/heading.ts";
+import type { Paint } from "../show/paint.ts";
+import { tableText } from "../show/table.ts";
+import { sittingCommand } from "../sitting-command.ts";
+
+/** Shows the work: who does what and when. */
+export const planCommand = sittingCommand({
+  name: "plan",
+  summary: "show who does what and when, so that each course lands on time",
+  about: "Prints when each course is due and lands, then a list for each cook, then what goes by itself.",
+  examples: ["tamis plan demo/lantern-supper/sitting.yaml", "tamis plan --why sitting.yaml"],
+  options: { why: { type: "boolean", help: "say with each task why it stands where it stands" } },
+  text: (evening, paint, flag) => planText(evening, paint, flag("why")),
+  json: (evening) => ({ plan: planJson(evening) }),
+});
+
+/** The landing of each course, one a line. */
+export const landingsText = (evening: Evening): string => {
+  const { names, date } = planNames(evening);
+  return tableText(
+    evening.plan.courses.map((course) => [
+      course.name,
+      `due ${clockText(course.due)}`,
+      `lands ${clockText(course.lands)}`,
+      course.lateMinutes > 0 ? `${durationText(course.lateMinutes)} late` : "",
+      course.firstStart === null || course.firstTask === null
+        ? ""
+        : `first task ${momentText(date, course.firstStart)}: ${names.task(course.firstTask)}`,
+    ]),
+    ["left", "left", "left", "left", "left"],
+    "  ",
+  );
+};
+
+const planText = (evening: Evening, paint: Paint, why: boolean): string => {
+  const { plan, prep } = evening;
+  const cooks = [
+    ...new Set([...prep.crew.map((cook) => cook.name), ...plan.placed.flatMap((p) => p.cook ?? [])]),
+  ];
+  const lists = cooks.map((cook) => {
+    const load = plan.load.find((l) => l.cook === cook);
+    const name = load === undefined ? cook : `${cook} (hands-on ${durationText(load.handsMinutes)})`;
+    return tasksText(
+      evening,
+      plan.placed.filter((p) => p.cook === cook),
+      name,
+      paint,
+      why,
+    );
+  });
+  const alone = tasksText(
+    evening,
+    plan.placed.filter((p) => p.cook === null),
+    "Goes by itself",
+    paint,
+    why,
+  );
+  const { names } = planNames(evening);
+  const unplaced =
+    plan.unplaced.length === 0
+      ? ""
+      : `\n${paint.stop("No place was found for")}\n${plan.unplaced.map((id) => `  ${names.task(id)}\n`).join("")}`;
+  const broken =
+    plan.violations.length === 0
+      ? ""
+      : `\n${paint.stop("The plan breaks its own rules; do not cook from it")}\n${plan.violations.map((v) => `  ${v.rule}: ${v.detail}\n`).join("")}`;
+  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${lists.join("")}${alone}${unplaced}${broken}`;
+};
+
+/** One cook's list, by day. */
+const tasksText = (
+  evening: Evening,
+  placed: readonly Placed[],
+  name: string,
+  paint: Paint,
+  why: boolean,
+): string => {
+  if (placed.length === 0) return "";
+  const { tasks, title, names, date } = planNames(evening);
+  const sorted = placed.toSorted((a, b) => a.start - b.start || a.end - b.end);
+  const rows = sorted.map((p) => {
+    const task = tasks.get(p.task);
+    return {
+      day: dayText(date, p.start),
+      cells: [
+        `${clockText(p.start)}–${clockText(p.end)}`,
+        task === undefined ? p.task : taskText(task),
+        task === undefined ? "" : versionTitle(title(task.dish), task.version),
+      ],
+      below: [
+        ...(task === undefined ? [] : segmentLines(p, task)),
+        ...(why ? p.because.map((cause) => `because ${causeText(cause, names)}`) : []),
+      ],
+    };
+  });
+  const lines = tableText(
+    rows.map((row) => row.cells),
+    ["left", "left", "left"],
+    "  ",
+  ).split("\n");
+  let day = "";
+  let text = "";
+  rows.forEach((row, i) => {
+    if (row.day !== day) text += `${paint.bold(row.day)}\n`;
+    day = row.day;
+    text += `${lines[i] ?? ""}\n${row.below.map((line) => `               ${paint.faint(line)}\n`).join("")}`;
+  });
+  return `\n${paint.bold(name)}\n${text}`;
+};
+
+/** Stretches of a task that leave the cook free, or need a station: "13:02–13:47 goes alone, range oven at 200 °C". */
+const segmentLines = (placed: Placed, task: Task): readonly string[] =>
+  task.segments.flatMap((segment, i) => {
+    const start = placed.segments[i];
+    if (start === undefined || (segment.attention === "hands" && segment.uses.length === 0)) return [];
+    if (task.segments.length === 1 && segment.uses.length === 0 && segment.attention !== "mind") return [];
+    const heat = segment.uses.find((use) => use.celsius !== null)?.celsius ?? null;
+    const station =
+      segment.station === "oven" && placed.oven !== null ? placed.oven : stationLabels[segment.station];
+    const where = heat === null ? station : `${station} at ${celsiusText(heat)}`;
+    const care = attentionLabels[segment.attention];
+    const end = start + Math.ceil(segment.minutes.likely);
+    const times = task.segments.length === 1 ? "" : `${clockText(start)}–${clockText(end)} `;
+    return [`${times}${care}, ${where}`];
+  });

@@ -1,0 +1,43 @@
+import type { Evening, SafetyPoint } from "#engine/index.ts";
+import { hazardCautions, hazardLabels } from "#words/labels.ts";
+import { capital, listText } from "#words/number-text.ts";
+import { deferral, limitText } from "#words/safety-text.ts";
+import { heading } from "../show/heading.ts";
+import type { Paint } from "../show/paint.ts";
+import { wrap } from "../show/table.ts";
+import { sittingCommand } from "../sitting-command.ts";
+
+/** Shows what could make someone ill, and the limits that rule books set. */
+export const safetyCommand = sittingCommand({
+  name: "safety",
+  summary: "show what could make someone ill, with the limits that rule books set",
+  about: "Cautions by dish, with limits and their sources. Local codes and licensed practice decide.",
+  examples: ["tamis safety demo/lantern-supper/sitting.yaml"],
+  text: (evening, paint) => safetyText(evening, paint),
+  json: (evening) => ({ safety: evening.safety, deferral }),
+});
+
+const cautions: Readonly<Record<string, string>> = hazardCautions;
+
+const safetyText = (evening: Evening, paint: Paint): string => {
+  const { safety } = evening;
+  const dishes = [...new Set(safety.points.map((point) => point.dish))].map((source) => {
+    const title = evening.dishes.find((dish) => dish.source === source)?.title ?? source;
+    const points = safety.points.filter((point) => point.dish === source);
+    return `\n${paint.bold(title)}\n${points.map((point) => pointText(point, safety.region, paint)).join("")}`;
+  });
+  return `${heading(evening, paint)}${dishes.join("")}\n${wrap(deferral, "")}`;
+};
+
+const pointText = (point: SafetyPoint, region: string, paint: Paint): string => {
+  const names = point.names.length === 0 ? "" : `: ${listText(point.names)}`;
+  const broken = point.broken ? ` ${paint.stop("The plan breaks a limit here.")}` : "";
+  const guests = point.guests.length === 0 ? "" : ` Graver for ${listText(point.guests)}.`;
+  const caution = cautions[point.hazard] ?? "";
+  return (
+    wrap(`${capital(hazardLabels[point.hazard])}${names}.${broken}${guests} ${caution}`, "  ") +
+    point.limits
+      .map((limit) => wrap(`${capital(limitText(limit, region))} (${limit.source})`, "      "))
+      .join("")
+  );
+};

@@ -1,0 +1,65 @@
+import type { Evening } from "#engine/index.ts";
+import { findingJson } from "#wire/read-json.ts";
+import { type Command, commonOptions, type OptionSpec } from "./command.ts";
+import { type LoadedSitting, loadSitting } from "./load-sitting.ts";
+import type { Paint } from "./show/paint.ts";
+import { showRemarks } from "./show/remarks.ts";
+import { exitCodes } from "./world.ts";
+
+/** What a command on a sitting shows: text for a cook, or the part of the evening that goes out as JSON. */
+export type View = {
+  readonly name: string;
+  readonly summary: string;
+  readonly about: string;
+  readonly examples: readonly string[];
+  readonly options?: Readonly<Record<string, OptionSpec>>;
+  readonly text: (evening: Evening, paint: Paint, flag: (name: string) => boolean) => string;
+  readonly json: (evening: Evening) => Readonly<Record<string, unknown>>;
+};
+
+/** A command that reads a sitting, runs the evening and shows one side of it. */
+export const sittingCommand = (view: View): Command => ({
+  name: view.name,
+  summary: view.summary,
+  takes: "SITTING",
+  least: 1,
+  most: 1,
+  options: { ...commonOptions, ...view.options },
+  about: view.about,
+  examples: view.examples,
+  run: async ({ args, flag, world, paint, errPaint }) => {
+    const loaded = await loadSitting(args[0] ?? "", world);
+    if (typeof loaded === "string")
+      return { stdout: "", stderr: `tamis: ${loaded}\n`, code: exitCodes.unusable };
+    const { evening, remarks, textOf } = loaded;
+    const stderr = showRemarks(remarks, textOf, flag("notes"), errPaint);
+    const stopped = remarks.some((remark) => remark.severity === "stop");
+    const stdout = flag("json")
+      ? `${JSON.stringify({ ...(evening === null ? { [view.name]: null } : view.json(evening)), ...remarksJson(loaded) }, null, 2)}\n`
+      : evening === null
+        ? ""
+        : view.text(evening, paint, flag);
+    return { stdout, stderr, code: stopped ? exitCodes.stopped : exitCodes.fine };
+  },
+});
+
+/** Problems of the files, and findings with their places, as JSON. */
+const remarksJson = ({ read, findings, remarks }: LoadedSitting) => ({
+  problems: remarks.slice(0, read.problems.length).map(({ code, severity, place, message }) => ({
+    code,
+    severity,
+    file: place.file,
+    line: place.line,
+    column: place.column,
+    message,
+  })),
+  findings: findings.map((finding, i) => {
+    const place = remarks[read.problems.length + i]?.place;
+    return {
+      ...findingJson(finding),
+      file: place?.file ?? null,
+      line: place?.line ?? null,
+      column: place?.column ?? null,
+    };
+  }),
+});
