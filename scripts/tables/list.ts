@@ -1,4 +1,5 @@
 import { buildFoods } from "./foods.ts";
+import { buildLimits } from "./limits.ts";
 import { buildMeasures } from "./measures.ts";
 import { buildNeeds } from "./needs.ts";
 import { buildTechniques } from "./techniques.ts";
@@ -11,5 +12,6 @@ export const tables: readonly Table[] = [
   { name: "foods", build: buildFoods },
   { name: "measures", build: buildMeasures },
   { name: "needs", build: buildNeeds },
+  { name: "limits", build: buildLimits },
   { name: "techniques", build: buildTechniques },
 ];

@@ -15,6 +15,14 @@ export const limitText = (limit: CriticalLimit, region: string): string => {
       return `cooled to ${level}${time === null ? "" : ` within ${time}`}`;
     case "hold-hot":
       return `kept ${level === "" ? "hot" : `at ${level}`}${atMost}`;
+    case "reheat":
+      return `reheated to ${level}${time === null ? "" : `, held ${time}`}, once`;
+    case "off-heat":
+      return `below ${heat ?? "that"}${atMost}, once`;
+    case "out-of-cold":
+      return `above ${heat ?? "that"}${atMost}, once`;
+    case "freeze":
+      return `frozen through at ${level}${time === null ? "" : ` for at least ${time}`}`;
     case "hold-cold":
       return `kept ${level === "" ? "cold" : `at ${level}`}${atMost}`;
     case "keep":

@@ -1,3 +1,4 @@
+import type { LimitQuantity } from "../model/safety.ts";
 import type { Severity } from "./severity.ts";
 
 /** Facts of each finding that declaring and safety can make. */
@@ -13,7 +14,7 @@ export type DeclarationFacts = {
   /** Where `celsius` is null, the limit is of time alone; `minutes` is what the plan or the card gives, null for none. */
   "limit-broken": {
     title: string;
-    quantity: "core" | "reheat" | "cool-to" | "hold-hot" | "hold-cold" | "keep" | "freeze";
+    quantity: LimitQuantity;
     celsius: number | null;
     most: number | null;
     minutes: number | null;

@@ -3,9 +3,23 @@ import type { HazardKind } from "./food.ts";
 import type { TaskId } from "./prep.ts";
 import type { Span } from "./span.ts";
 
+export const limitQuantities = [
+  "core",
+  "reheat",
+  "cool-to",
+  "hold-hot",
+  "off-heat",
+  "hold-cold",
+  "out-of-cold",
+  "keep",
+  "freeze",
+] as const;
+export type LimitQuantity = (typeof limitQuantities)[number];
+
 /** A limit that a rule book sets. The region's own code comes first; local codes decide. */
 export type CriticalLimit = {
-  readonly quantity: "core" | "cool-to" | "hold-hot" | "hold-cold" | "keep";
+  /** off-heat and out-of-cold are times outside hold-hot and hold-cold. */
+  readonly quantity: LimitQuantity;
   readonly comparator: "at-least" | "at-most";
   readonly celsius: Celsius | null;
   /** Hold time, or the time within which it must be reached; null when none. */

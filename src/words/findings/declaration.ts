@@ -49,8 +49,10 @@ const limitBroken = ({ quantity, celsius, most, minutes }: DeclarationFacts["lim
     case "cool-to":
       return `${found} pass between the heat and the cold; the usual limit to reach ${heat} is ${limit}`;
     case "hold-hot":
+    case "off-heat":
       return `it waits ${found}; off the heat, below ${heat}, the usual limit is ${limit}`;
     case "hold-cold":
+    case "out-of-cold":
       return `it stands ${found} out of the cold; above ${heat} the usual limit is ${limit}`;
     case "keep":
       return `it is kept ${found}; the usual limit is ${limit}`;
