@@ -8,6 +8,7 @@ import { eveningCommand } from "./commands/evening.ts";
 import { planCommand } from "./commands/plan.ts";
 import { readCommand } from "./commands/read.ts";
 import { safetyCommand } from "./commands/safety.ts";
+import { serveCommand } from "./commands/serve.ts";
 import { commandHelp, mainHelp } from "./help.ts";
 import { nodeWorld } from "./node-world.ts";
 import { paintFor } from "./show/paint.ts";
@@ -21,6 +22,7 @@ const commands: readonly Command[] = [
   declareCommand,
   safetyCommand,
   eveningCommand,
+  serveCommand,
 ];
 
 /** Runs one command line: arguments and a world in, text and an exit code out. */
