@@ -1,10 +1,74 @@
 import type { Finding } from "../findings/finding.ts";
-import type { Card } from "../model/card.ts";
+import { makeFinding } from "../findings/make-finding.ts";
+import type { Block, Card } from "../model/card.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { SourceId } from "../model/span.ts";
+import { cutLines } from "./cut-lines.ts";
+import { layOut, type OpenBlock } from "./lay-out.ts";
+import { linesOfText } from "./lines-of-text.ts";
 
-/** Lays a text out as a card. Never throws; any text gives a card. */
-export const cardFromText = (text: string, source: SourceId): Outcome<Card, Finding> => ({
-  value: { source, text, title: null, yields: [], times: [], blocks: [] },
-  findings: [],
-});
+/** Characters of a text that are read; the longest card anyone cooks from is a tenth of this. */
+export const mostCharacters = 60_000;
+
+// More than one in fifty such characters, or any in a row, and the bytes were never text.
+const isBinary = (text: string): boolean => {
+  const seen = text.slice(0, mostCharacters);
+  const odd = seen.match(/[\u0000-\u0008\u000e-\u001f\ufffd]/g)?.length ?? 0;
+  return odd > 3 && odd * 50 > seen.length;
+};
+
+const isEmpty = (text: string): boolean => !/[\p{L}\p{N}]/u.test(text.slice(0, mostCharacters));
+
+/** Talk that was neither listed nor ordered is the method, when the card has nothing else to cook from. */
+const withMethod = (blocks: readonly OpenBlock[]): readonly OpenBlock[] => {
+  if (blocks.some((b) => b.role === "method" && b.lines.length > 0)) return blocks;
+  const listed = blocks.some((b) => b.role === "ingredients" && b.lines.length > 0);
+  return blocks.map((b) => {
+    const words = b.lines.reduce((sum, line) => sum + line.words.text.split(/\s+/).length, 0);
+    return b.role === "notes" && b.heading === null && (!listed || words > 25) ? { ...b, role: "method" } : b;
+  });
+};
+
+/** Lays a text out as a card. Never throws; any text gives a card. Time grows in line with the text's length. */
+export const cardFromText = (text: string, source: SourceId): Outcome<Card, Finding> => {
+  const whole = { start: 0, end: text.length };
+  const empty: Card = { source, text, title: null, yields: [], times: [], blocks: [] };
+  if (isBinary(text)) {
+    const finding = makeFinding("text-not-readable", source, whole, { reason: "binary", kept: 0 });
+    return { value: empty, findings: [finding] };
+  }
+  if (isEmpty(text)) return { value: empty, findings: [makeFinding("text-empty", source, whole, {})] };
+  const findings: Finding[] = [];
+  if (text.length > mostCharacters)
+    findings.push(
+      makeFinding(
+        "text-not-readable",
+        source,
+        { start: mostCharacters, end: text.length },
+        { reason: "too-long", kept: mostCharacters },
+      ),
+    );
+  const layout = layOut(linesOfText(text, mostCharacters));
+  const blocks = withMethod(layout.blocks);
+  const methodLines = blocks.reduce((sum, b) => sum + (b.role === "method" ? b.lines.length : 0), 0);
+  const kept = blocks
+    .map(
+      (block): Block => ({
+        role: block.role,
+        heading: block.heading,
+        part: block.part,
+        lines: cutLines(text, block, methodLines === 1),
+      }),
+    )
+    .filter((block) => block.lines.length > 0 || block.heading !== null);
+  if (layout.title === null)
+    findings.push(makeFinding("title-missing", source, { start: 0, end: 0 }, { assumed: source }));
+  const has = (role: Block["role"]): boolean => kept.some((b) => b.role === role && b.lines.length > 0);
+  if (!has("method")) findings.push(makeFinding("method-missing", source, whole, {}));
+  if (layout.yields.length === 0)
+    findings.push(makeFinding("yield-missing", source, layout.title?.span ?? { start: 0, end: 0 }, {}));
+  return {
+    value: { source, text, title: layout.title, yields: layout.yields, times: layout.times, blocks: kept },
+    findings,
+  };
+};

@@ -1,0 +1,90 @@
+import type { Words } from "../model/span.ts";
+import type { OpenBlock } from "./lay-out.ts";
+import { type Line, wordsAt } from "./lines-of-text.ts";
+import { numberedInline, sentences } from "./sentences.ts";
+
+const joined = (text: string, first: Words, last: Words): Words => ({
+  text: text.slice(first.span.start, last.span.end),
+  span: { start: first.span.start, end: last.span.end },
+});
+
+const continues = (block: OpenBlock, before: Line, line: Line): boolean => {
+  if (line.afterBlank || line.number !== null || line.bullet) return false;
+  const open = !/[.!?:;]["'\u201d)]*$/.test(before.words.text);
+  const lower = /^[\p{Ll}(&,]/u.test(line.words.text);
+  if (block.role === "ingredients") {
+    if (/(?:,|\bor|\band|\bplus|&|\+)$/i.test(before.words.text) && !/^\d/.test(line.words.text))
+      return lower;
+    return lower && line.indent > before.indent && before.bullet;
+  }
+  if (before.number !== null || before.bullet) return true;
+  // Hard-wrapped text: the line before was full and its sentence is not ended, or this one begins within a sentence.
+  return (open && before.words.text.length >= 45) || (lower && open);
+};
+
+/** Lines that were broken in the middle are one again; the words are the text from first to last. */
+const mended = (text: string, block: OpenBlock): readonly Line[] => {
+  const lines: Line[] = [];
+  for (const line of block.lines) {
+    const before = lines.at(-1);
+    if (before !== undefined && continues(block, before, line))
+      lines[lines.length - 1] = { ...before, words: joined(text, before.words, line.words) };
+    else lines.push(line);
+  }
+  return lines;
+};
+
+const amountAhead =
+  /^(?:\d|[\u00bc-\u00be\u2150-\u215e]|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half|some|juice|zest|salt|pepper)\b)/i;
+
+/** "2 onions, chopped, 1 carrot, salt": cut where an amount begins; a comma inside brackets cuts nothing. */
+const cutList = (words: Words): readonly Words[] => {
+  const cuts: { at: number; after: number }[] = [];
+  let depth = 0;
+  for (let i = 0; i < words.text.length; i += 1) {
+    const mark = words.text[i];
+    if (mark === "(" || mark === "[") depth += 1;
+    else if (mark === ")" || mark === "]") depth = Math.max(0, depth - 1);
+    else if (depth === 0 && (mark === "," || mark === ";" || mark === "\n" || mark === "\u2022")) {
+      if (mark === "," && /\d/.test(words.text[i - 1] ?? "") && /\d/.test(words.text[i + 1] ?? "")) continue;
+      const rest = words.text.slice(i + 1, i + 40);
+      const gap = rest.length - rest.trimStart().length;
+      if (mark !== "," || amountAhead.test(rest.trimStart())) cuts.push({ at: i, after: i + 1 + gap });
+    }
+  }
+  if (cuts.length === 0) return [words];
+  const starts = [0, ...cuts.map((c) => c.after)];
+  const ends = [...cuts.map((c) => c.at), words.text.length];
+  return starts.flatMap((start, i) => {
+    const end = start + words.text.slice(start, ends[i]).trimEnd().replace(/\.$/, "").length;
+    return end > start ? [wordsAt(words, { start, end })] : [];
+  });
+};
+
+const longParagraph = 300;
+const longMethod = 160;
+
+const cutSteps = (line: Line, alone: boolean): readonly Words[] => {
+  const { words } = line;
+  const inline = numberedInline(words.text);
+  if (inline.length > 0)
+    return inline.map((s) => {
+      const end = s.start + words.text.slice(s.start, s.end).trimEnd().length;
+      return wordsAt(words, { start: s.start, end });
+    });
+  const least = alone ? longMethod : longParagraph;
+  if (line.number !== null || words.text.length < least) return [words];
+  return sentences(words.text).map((s) => wordsAt(words, s));
+};
+
+/** The lines of a block as the card keeps them: broken lines mended, lists on one line and long paragraphs cut. */
+export const cutLines = (text: string, block: OpenBlock, onlyMethodLine: boolean): readonly Words[] => {
+  const lines = mended(text, block);
+  if (block.role === "ingredients")
+    return lines.flatMap((line) =>
+      lines.length <= 2 && line.words.text.length > 30 ? cutList(line.words) : [line.words],
+    );
+  if (block.role === "method" || block.role === "to-serve")
+    return lines.flatMap((line) => cutSteps(line, onlyMethodLine && lines.length === 1));
+  return lines.map((line) => line.words);
+};

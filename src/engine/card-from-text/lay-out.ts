@@ -1,0 +1,250 @@
+import { findFood } from "../larder/foods.ts";
+import type { BlockRole } from "../model/card.ts";
+import type { Words } from "../model/span.ts";
+import type { HeadingRead } from "./headings.ts";
+import { isKeepingLine, isSwapLine } from "./likeness.ts";
+import { type Line, wordsAt } from "./lines-of-text.ts";
+import { yieldInside } from "./yield-words.ts";
+
+/** A block while it grows. */
+export type OpenBlock = {
+  readonly role: BlockRole;
+  readonly heading: Words | null;
+  readonly part: string | null;
+  readonly lines: Line[];
+  /** Begun by a heading that had its words on the same line, or by no heading at all. */
+  readonly loose: boolean;
+};
+
+export type Layout = {
+  readonly title: Words | null;
+  readonly yields: readonly Words[];
+  readonly times: readonly Words[];
+  readonly blocks: readonly OpenBlock[];
+};
+
+const looksListed = (line: Line): boolean => line.ingredient > line.step && line.ingredient >= 3;
+const looksDone = (line: Line): boolean => line.step > line.ingredient && line.step >= 3;
+
+/** What most of the lines under a heading look like, up to the next heading. */
+const roleBelow = (lines: readonly Line[], from: number, now: BlockRole | null): BlockRole => {
+  let listed = 0;
+  let done = 0;
+  for (let i = from; i < lines.length && i < from + 12; i += 1) {
+    const line = lines[i];
+    if (line === undefined || line.heading !== null) break;
+    if (line.ingredient > line.step) listed += 1;
+    else if (looksDone(line)) done += 1;
+  }
+  if (listed === 0 && done === 0) return now ?? "notes";
+  return listed >= done ? "ingredients" : "method";
+};
+
+/** A short line that names a part with no mark at all: it opens a group of lines that begin with amounts. */
+const namesPart = (lines: readonly Line[], at: number): boolean => {
+  const line = lines[at];
+  if (line === undefined || !line.afterBlank || line.bullet || line.number !== null) return false;
+  const { text } = line.words;
+  if (!/^\p{Lu}[^.,;:!?\d]{2,40}$/u.test(text) || text.split(/\s+/).length > 4) return false;
+  if (line.ingredient >= 4 || line.step >= 3 || findFood(text) !== null) return false;
+  let counted = 0;
+  let seen = 0;
+  for (let i = at + 1; i < lines.length && seen < 6; i += 1) {
+    const below = lines[i];
+    if (below === undefined || below.heading !== null || (below.afterBlank && i > at + 1)) break;
+    seen += 1;
+    if (/^[\d\u00bc-\u00be\u2150-\u215e]/.test(below.words.text)) counted += 1;
+  }
+  return seen >= 2 && counted * 2 > seen;
+};
+
+const titleEnd = /\s*[([,\u2013\u2014-]\s*$/;
+
+/** The title without the yield that stands behind it. */
+const titleFrom = (words: Words): { title: Words; yields: readonly Words[] } => {
+  const found =
+    yieldInside(words.text) ??
+    (() => {
+      const people = /\bfor \w+ (?:people|persons|guests)\b/i.exec(words.text);
+      return people === null ? null : { start: people.index, end: people.index + people[0].length };
+    })();
+  if (found === null || found.start < 3) return { title: words, yields: [] };
+  const end = words.text.slice(0, found.start).replace(titleEnd, "").trimEnd().length;
+  return { title: wordsAt(words, { start: 0, end }), yields: [wordsAt(words, found)] };
+};
+
+const unmarkedTitle = (line: Line): Words => {
+  const { heading, words } = line;
+  const text = words.text;
+  const label = /^(?:title|recipe|name|dish)\s*:\s*(?=\S)/i.exec(text);
+  if (label !== null) return wordsAt(words, { start: label[0].length, end: text.length });
+  if (heading === null || heading.rest !== null) return words;
+  const before = words.span.start;
+  const lead = /^(?:#{1,6}\s*|\*{1,3}|_{1,3})+/.exec(text)?.[0].length ?? 0;
+  const tail = /(?:\s*#{1,6}|\*{1,3}|_{1,3}|\s*:)+$/.exec(text.slice(lead))?.[0].length ?? 0;
+  return {
+    text: text.slice(lead, text.length - tail),
+    span: { start: before + lead, end: before + text.length - tail },
+  };
+};
+
+const canBeTitle = (line: Line): boolean => {
+  const { heading, words, facts } = line;
+  if (facts !== null || line.number !== null) return false;
+  if (heading !== null && heading.role !== null) return false;
+  if (words.text.length > 120 || words.text.split(/\s+/).length > 14) return false;
+  if (/^(?:\d|[\u00bc-\u00be\u2150-\u215e])/.test(words.text) && line.ingredient >= 4) return false;
+  if (line.bullet && line.ingredient >= 3) return false;
+  return !(line.step >= 4 && /[.!?]$/.test(words.text)) && !/[.!?]\s+\p{Lu}/u.test(words.text);
+};
+
+/** A sentence of talk between the lines of a list ("It's three of milk to one of cream."). */
+const isRemark = (line: Line): boolean =>
+  !line.bullet &&
+  /[.!]$/.test(line.words.text) &&
+  line.words.text.split(/\s+/).length > 8 &&
+  line.ingredient <= 1;
+
+/** The role that a line asks for by its words alone, whatever block it stands in; null for none. */
+const ownRole = (line: Line): "keeping" | "swaps" | null => {
+  if (line.number !== null) return null;
+  if (isSwapLine(line.words.text)) return "swaps";
+  return isKeepingLine(line.words.text) ? "keeping" : null;
+};
+
+/** Talk before the list that sounds like a step ("Bake these the day before") is a note, when the method comes after. */
+const withIntroduction = (blocks: readonly OpenBlock[]): readonly OpenBlock[] => {
+  const first = blocks.findIndex((b) => b.role === "ingredients");
+  const later = blocks.some((b, i) => i > first && b.role === "method" && b.lines.length > 0);
+  if (first <= 0 || !later) return blocks;
+  return blocks.map((b, i) => {
+    const spoken = b.heading === null && b.lines.every((line) => line.number === null);
+    return i < first && b.role === "method" && spoken ? { ...b, role: "notes" } : b;
+  });
+};
+
+/** Yields said in the middle of talk ("it serves 4 with rice"): the first one of the card. */
+const spokenYields = (blocks: readonly OpenBlock[]): readonly Words[] => {
+  for (const block of blocks)
+    for (const line of block.lines) {
+      const found = yieldInside(line.words.text);
+      if (found !== null) return [wordsAt(line.words, found)];
+    }
+  return [];
+};
+
+/** Sorts the lines of a text into title, yields, times and blocks. */
+export const layOut = (lines: readonly Line[]): Layout => {
+  const yields: Words[] = [];
+  const times: Words[] = [];
+  const blocks: OpenBlock[] = [];
+  let title: Words | null = null;
+
+  const begin = (role: BlockRole, heading: Words | null, part: string | null, loose: boolean): OpenBlock => {
+    const block: OpenBlock = { role, heading, part, lines: [], loose };
+    blocks.push(block);
+    return block;
+  };
+  const beginWith = (role: BlockRole, line: Line): void => {
+    begin(role, null, null, true).lines.push(line);
+  };
+  const has = (role: BlockRole): boolean => blocks.some((b) => b.role === role && b.lines.length > 0);
+
+  const takeFacts = (words: Words, facts: NonNullable<Line["facts"]>): void => {
+    yields.push(...facts.yields.map((s) => wordsAt(words, s)));
+    times.push(...facts.times.map((s) => wordsAt(words, s)));
+  };
+
+  const takeHeading = (line: Line, heading: HeadingRead, at: number, now: OpenBlock | null): void => {
+    const words = wordsAt(line.words, heading);
+    const rest =
+      heading.rest === null
+        ? null
+        : wordsAt(line.words, { start: heading.rest, end: line.words.text.length });
+    const below = roleBelow(lines, at + 1, now?.role ?? null);
+    // "To serve" over a list of foods is a part of the list.
+    const listed = heading.role === "to-serve" && rest === null && below === "ingredients" && !has("method");
+    const role = listed ? "ingredients" : (heading.role ?? below);
+    const block = begin(role, words, listed ? "to serve" : heading.part, rest !== null);
+    if (rest !== null) block.lines.push({ ...line, words: rest, number: null });
+  };
+
+  /** Lines before the list and the method, and after a block that no heading closed. */
+  const takeLoose = (line: Line, at: number, now: OpenBlock | null): void => {
+    const own = ownRole(line);
+    const closed = now !== null && now.role === "notes" && now.heading !== null && !now.loose;
+    if (own !== null && (own === "swaps" || has("method"))) beginWith(own, line);
+    else if (closed && !(looksListed(line) && !has("ingredients"))) now.lines.push(line);
+    else if (!has("method") && namesPart(lines, at))
+      begin("ingredients", line.words, line.words.text.toLowerCase(), false);
+    else if (!has("method") && looksListed(line)) beginWith("ingredients", line);
+    else if (looksDone(line) && (now === null || now.role === "notes" || !has("method")))
+      beginWith("method", line);
+    else if (now !== null && now.role !== "notes" && (!line.afterBlank || line.bullet)) now.lines.push(line);
+    else {
+      if (now?.role === "notes") now.lines.push(line);
+      else beginWith("notes", line);
+    }
+  };
+
+  const takeListed = (line: Line, at: number, now: OpenBlock): void => {
+    const own = ownRole(line);
+    const done = looksDone(line) && (line.step - line.ingredient >= 2 || line.number !== null);
+    if (namesPart(lines, at)) begin("ingredients", line.words, line.words.text.toLowerCase(), false);
+    else if (own !== null) beginWith(own, line);
+    else if (done && now.lines.length > 0) beginWith("method", line);
+    else if (isRemark(line)) beginWith("notes", line);
+    else now.lines.push(line);
+  };
+
+  const takeDone = (line: Line, at: number, now: OpenBlock): void => {
+    const own = line.afterBlank || at === lines.length - 1 ? ownRole(line) : null;
+    if (own !== null && (now.role === "method" || now.role === "to-serve")) {
+      beginWith(own, line);
+      return;
+    }
+    const next = lines[at + 1];
+    const another =
+      now.role === "method" &&
+      line.afterBlank &&
+      line.number === null &&
+      line.ingredient >= 5 &&
+      looksListed(line) &&
+      next !== undefined &&
+      next.heading === null &&
+      next.number === null &&
+      looksListed(next);
+    if (another) beginWith("ingredients", line);
+    else now.lines.push(line);
+  };
+
+  lines.forEach((line, at) => {
+    const now = blocks.at(-1) ?? null;
+    if (at === 0 && canBeTitle(line)) {
+      const read = titleFrom(unmarkedTitle(line));
+      title = read.title;
+      yields.push(...read.yields);
+    } else if (
+      line.facts !== null &&
+      (line.heading?.role ?? null) === null &&
+      !(now?.role === "method" && line.number !== null)
+    )
+      takeFacts(line.words, line.facts);
+    else if (
+      line.heading !== null &&
+      !(now?.role === "method" && line.heading.role === null && !line.heading.marked)
+    )
+      takeHeading(line, line.heading, at, now);
+    else if (
+      now === null ||
+      now.role === "notes" ||
+      (now.loose && now.role !== "method" && now.role !== "ingredients")
+    )
+      takeLoose(line, at, now);
+    else if (now.role === "ingredients") takeListed(line, at, now);
+    else takeDone(line, at, now);
+  });
+  const settled = withIntroduction(blocks);
+  if (yields.length === 0) yields.push(...spokenYields(settled));
+  return { title, yields, times, blocks: settled };
+};

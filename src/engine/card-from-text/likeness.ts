@@ -1,0 +1,88 @@
+import { findFood } from "../larder/foods.ts";
+import { findUnit } from "../larder/measures.ts";
+import { verbReadings } from "../larder/techniques.ts";
+import { readRange } from "../measure/read-number.ts";
+import { type Token, tokensOf } from "../measure/tokens.ts";
+
+const openers = new Set(
+  "in on with when once while meanwhile meantime then next now finally first firstly after before using until if as to put take make get place set let leave keep turn have give use bring start begin transfer return remove repeat allow prepare preheat serve enjoy lay fill cover work finish do go try pull lift wrap reserve discard divide pre-heat gently carefully slowly quickly immediately separately".split(
+    " ",
+  ),
+);
+
+/** True when the line's first word orders something to be done. */
+export const startsWithVerb = (tokens: readonly Token[]): boolean => {
+  const first = tokens.find((t) => t.kind === "word");
+  if (first === undefined || tokens.indexOf(first) > 1) return false;
+  return (
+    openers.has(first.lower) ||
+    verbReadings(first.lower).some((r) => r.form === "base") ||
+    (/ly$/.test(first.lower) && verbReadings(tokens[1]?.lower ?? "").some((r) => r.form === "base"))
+  );
+};
+
+const vagueStart =
+  /^(?:a |an |some |the )?(?:good |generous |big |small |little |large )?(?:pinch|handful|bunch|knob|dash|splash|slosh|glug|drizzle|dollop|squeeze|sprig|few|couple|clove|slice|tin|can|jar|packet|thumb|bit|little|juice|zest|salt|pepper|oil|butter)\b/i;
+
+/** How much a line looks like one of an ingredient list; above 0 it does. */
+export const ingredientLikeness = (line: string, bullet: boolean): number => {
+  const tokens = tokensOf(line.slice(0, 200));
+  const words = tokens.filter((t) => t.kind === "word").length;
+  let score = bullet ? 1 : 0;
+  const amount = readRange(tokens, 0);
+  if (amount !== null && !amount.article) {
+    const unit = tokens[amount.next];
+    score += unit !== undefined && findUnit(unit.text) !== null ? 4 : 3;
+  } else if (amount?.article === true) score += findUnit(tokens[amount.next]?.text ?? "") !== null ? 3 : 1;
+  else if (vagueStart.test(line)) score += 2;
+  if (words <= 8) score += 1;
+  if (words <= 4) score += 1;
+  if (words > 14) score -= 2;
+  if (words > 24) score -= 3;
+  if (/[.!]$/.test(line) && words > 5) score -= 2;
+  if (/[.!?]\s+[A-Z]/.test(line)) score -= 2;
+  if (/,\s*\d+(?:\.\d+)?\s?(?:g|kg|ml|l|oz|lb)\b/i.test(line) || /\b\d+\s?(?:g|kg|ml|oz|lb)$/i.test(line))
+    score += 2;
+  if (words <= 4 && findFood(line.replace(/\(.*?\)|,.*$/g, "").trim()) !== null) score += 3;
+  if (
+    /\b(?:to taste|optional|for (?:greasing|dusting|frying|serving|garnish)|to (?:serve|garnish|finish))\b/i.test(
+      line,
+    )
+  )
+    score += words <= 9 ? 2 : 0;
+  return score;
+};
+
+/** How much a line looks like a step of a method; above 2 it does. */
+export const stepLikeness = (line: string, numbered: boolean): number => {
+  const tokens = tokensOf(line.slice(0, 400));
+  const words = tokens.filter((t) => t.kind === "word").length;
+  let score = numbered ? 3 : 0;
+  if (startsWithVerb(tokens)) score += words >= 4 ? 3 : 1;
+  if (words > 9) score += 1;
+  if (words > 14) score += 1;
+  if (words > 24) score += 1;
+  if (/[.!]$/.test(line) && words > 3) score += 1;
+  if (/\b\d+\s*(?:-|\u2013|to)?\s*\d*\s*(?:min|mins|minutes?|hours?|hrs?)\b/i.test(line) && words > 4)
+    score += 2;
+  if (/\b(?:until|till)\b/i.test(line)) score += 2;
+  if (words <= 3 && !numbered) score -= 2;
+  return score;
+};
+
+const keepingPattern =
+  /^(?:once \w+,? )?(?:(?:it|they|this|these|the (?:\w+ ){1,3})\s*)?(?:(?:will |can )?(?:keeps?|holds?|lasts?|freezes?)\b|(?:can|may) be (?:made|kept|stored|frozen|held|prepared)\b|best (?:made|eaten)\b|store(?:d)? in (?:the|an?) \b).{0,80}\b(?:hours?|days?|weeks?|months?|minutes?|fridge|freezer|overnight|ahead|hot)\b/i;
+const swapPattern =
+  /^(?:for |to make (?:it|this) )?(?:without|instead of|vegetarians?|vegans?|coeliacs?|celiacs?|gluten[- ]free|dairy[- ]free|nut[- ]free|egg[- ]free|no \w+|pregnant|halal|kosher)\b[^.:]{0,40}[:,]\s*(?:\w+ ){0,3}?(?:replace|swap|use|leave|omit|substitute|change|make)\b/i;
+
+/** A line that says how long the dish holds, without any heading. */
+export const isKeepingLine = (line: string): boolean => line.length <= 240 && keepingPattern.test(line);
+
+/** A line that says what to change for a need, without any heading. */
+export const isSwapLine = (line: string): boolean => line.length <= 300 && swapPattern.test(line);
+
+const clutter =
+  /^(?:(?:jump to|go to|skip to) (?:the )?(?:recipe|content|video).*|print(?: recipe| this)?|pin(?: it| recipe| this)?|save(?: recipe| this)?|share(?: this| on .*)?|rate(?: this)?(?: recipe)?|tweet|email|subscribe.*|sign up.*|log ?in.*|advertisement|advert|sponsored|\d+ (?:comments?|reviews?|votes?|ratings?|likes|shares).*|[\u2605\u2606*\s]+|.{0,12}\d(?:\.\d+)? (?:from|out of|\/) \d+.*|(?:course|cuisine|keywords?|calories|author|posted (?:on|by|in)|published|updated|category|categories|tags?|difficulty|level|skill level|print|diet)\s*:.*|by [A-Z]\S*(?: [A-Z]\S*){0,2}|cook mode.*|(?:\d+x\s*)+|us customary.*metric.*|metric.*us customary.*|home\s*[>\u203a/].*|https?:\/\/\S+|www\.\S+|!\[.*\]\(.*\)|\[.*\]\(https?:.*\)|photo(?:graph)?s?(?: by| credit| of|:).*|image(?: credit)?:.*|click .*|read more.*|see also.*|all rights reserved.*|copyright.*|\u00a9.*|<[^>]+>)$/i;
+
+/** What pages put around a dish: buttons, stars, addresses. Nobody cooks it. */
+export const isClutter = (line: string): boolean => line.length <= 160 && clutter.test(line);

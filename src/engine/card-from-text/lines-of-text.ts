@@ -1,0 +1,74 @@
+import type { Words } from "../model/span.ts";
+import { type HeadingRead, isRule, readHeading } from "./headings.ts";
+import { ingredientLikeness, isClutter, stepLikeness } from "./likeness.ts";
+import { isNumberAlone, unmark } from "./list-marks.ts";
+import { type RawLine, rawLines } from "./raw-lines.ts";
+import { readFacts, type Stretch } from "./yield-words.ts";
+
+/** A line with what it looks like. The words are without list marks and space; offsets count from the text's start. */
+export type Line = {
+  readonly words: Words;
+  /** Its offsets count from the start of the words. */
+  readonly heading: HeadingRead | null;
+  readonly facts: { readonly yields: readonly Stretch[]; readonly times: readonly Stretch[] } | null;
+  readonly bullet: boolean;
+  readonly number: number | null;
+  readonly indent: number;
+  readonly afterBlank: boolean;
+  /** How much it looks like an ingredient, and like a step; their difference decides. */
+  readonly ingredient: number;
+  readonly step: number;
+};
+
+/** A stretch of a line as words of the whole text. */
+export const wordsAt = (line: Words, stretch: Stretch): Words => ({
+  text: line.text.slice(stretch.start, stretch.end),
+  span: { start: line.span.start + stretch.start, end: line.span.start + stretch.end },
+});
+
+const emphasised = /^(\*\*|__)(.+)\1[.:]?$/;
+
+const readLine = (raw: RawLine, underlined: boolean, number: number | null): Line => {
+  const whole: Words = { text: raw.text, span: { start: raw.start, end: raw.end } };
+  const mark = unmark(raw.text);
+  // A heading keeps its marks of emphasis until it is read, and a picture before it is no bullet.
+  const heading = mark.number === null ? readHeading(mark.text, underlined) : null;
+  let words = wordsAt(whole, { start: mark.skip, end: raw.text.length });
+  const strong = heading === null ? emphasised.exec(words.text) : null;
+  if (strong !== null) words = wordsAt(words, { start: 2, end: 2 + (strong[2] ?? "").length });
+  if (/\|\s*$/.test(words.text) && raw.text.startsWith("|"))
+    words = wordsAt(words, { start: 0, end: words.text.replace(/\s*\|\s*$/, "").length });
+  const facts = readFacts(words.text);
+  const numbered = mark.number ?? number;
+  return {
+    words,
+    heading,
+    facts,
+    bullet: mark.bullet,
+    number: numbered,
+    indent: raw.indent,
+    afterBlank: raw.afterBlank,
+    ingredient: ingredientLikeness(words.text, mark.bullet),
+    step: stepLikeness(words.text, numbered !== null),
+  };
+};
+
+/** The lines of a text that say something about a dish, with what each looks like. */
+export const linesOfText = (text: string, limit: number): readonly Line[] => {
+  const raw = rawLines(text, limit);
+  const lines: Line[] = [];
+  let number: number | null = null;
+  raw.forEach((line, i) => {
+    if (isRule(line.text)) return;
+    if (isNumberAlone(line.text) && raw[i + 1] !== undefined) {
+      number = Number(/\d+/.exec(line.text)?.[0] ?? 0);
+      return;
+    }
+    if (isClutter(line.text)) return;
+    const below = raw[i + 1];
+    const underlined = below !== undefined && !below.afterBlank && /^(?:-{3,}|={3,})$/.test(below.text);
+    lines.push(readLine(line, underlined, number));
+    number = null;
+  });
+  return lines;
+};

@@ -1,0 +1,115 @@
+import { readRange } from "../measure/read-number.ts";
+import { tokensOf } from "../measure/tokens.ts";
+
+/** A stretch of a line, by offsets in the line. */
+export type Stretch = { readonly start: number; readonly end: number };
+
+const opening =
+  /^(?:(?:this|it|the|recipe|usually|probably|quantity|quantities|about|amount|should|will|also|each|batch|number|of|as|a|main|course|starter)\s+){0,4}(?:serves|servings?|serving size|feeds|makes|yields?|yielding|portions?|fills|sufficient|enough|gives|produces|covers|to fill|quantity|serve[sd]?)\b(?!\s+(?:with|it|them|at|hot|cold|warm|over|on|in|immediately|and)\b)\s*[:=\u2013\u2014-]?\s*/i;
+const forPeople =
+  /^(?:for|per)\s+(?:about\s+)?\S+(?:\s*(?:-|\u2013|to|or)\s*\S+)?\s+(?:people|persons?|guests|servings?|portions?|covers|diners|eaters|adults|heads)\b/i;
+const bareCount =
+  /^(?:about\s+)?[\d\u00bc-\u00be\w]+(?:\s*(?:-|\u2013|to|or)\s*\d+)?\+?\s+(?:servings?|portions?|people|persons?|covers|helpings|guests)\b[.!]?$/i;
+
+const hasNumber = (words: string): boolean => {
+  const tokens = tokensOf(words.slice(0, 80));
+  for (let i = 0; i < tokens.length; i += 1) {
+    const read = readRange(tokens, i);
+    if (
+      read !== null &&
+      (!read.article ||
+        /\b(?:loaf|cake|pie|tart|jar|tin|tray|pot|batch|bowl|terrine|pizza|quiche|crowd)\b/i.test(words))
+    )
+      return true;
+  }
+  return false;
+};
+
+/** True when the whole of these words states a yield. */
+export const isYield = (words: string): boolean => {
+  if (words.length > 120) return false;
+  if (forPeople.test(words) || bareCount.test(words)) return hasNumber(words);
+  const found = opening.exec(words);
+  if (found === null) return false;
+  const rest = words.slice(found[0].length);
+  return hasNumber(rest) && rest.split(/\s+/).length <= 12;
+};
+
+const unit = "(?:min|mins|minutes?|hour|hours|hr|hrs|h|m|days?)";
+const duration = new RegExp(
+  `^(?:about |approx\\.? |around |~)?[\\d\\u00bc-\\u00be/.]+(?:\\s*(?:-|\\u2013|to)\\s*[\\d.]+)?\\s*${unit}\\b\\.?(?:\\s*(?:and |, )?\\d*\\s*${unit}?\\b\\.?)?(?:\\s*(?:in total|total|plus .{3,40}|\\+.{3,40}))?$`,
+  "i",
+);
+const timeLabel =
+  /^(?:(?:total|prep(?:aration)?|cook(?:ing)?|baking|bake|active|inactive|hands[- ]on|resting|chill(?:ing)?|proving|marinating|overall|setting|working|additional|freezing|soaking)(?: time)?|time(?:s)?(?: taken| needed)?|ready in|takes|done in|hands on)\s*[:=\u2013\u2014-]?\s*(?=.*\d|.*\b(?:hour|overnight)\b)/i;
+
+/** True when the whole of these words states a time for the dish. */
+export const isTime = (words: string): boolean =>
+  words.length <= 90 &&
+  (duration.test(words) ||
+    (timeLabel.test(words) &&
+      /\b(?:min|mins|minutes?|hours?|hrs?|h|m|days?|overnight)\b|\d\s?(?:h|m|min)\b/i.test(words)));
+
+/** Cuts a line where cards put several facts in a row: bars, dots, dashes with space around, semicolons, tabs. */
+const pieces = (line: string): readonly Stretch[] => {
+  const found: Stretch[] = [];
+  const cut = /\s*(?:[|\u00b7\u2022;\t]|\s[-\u2013\u2014/]\s|\s{3,})\s*/g;
+  let from = 0;
+  for (const mark of line.matchAll(cut)) {
+    if (mark.index > from) found.push({ start: from, end: mark.index });
+    from = mark.index + mark[0].length;
+  }
+  if (from < line.length) found.push({ start: from, end: line.length });
+  return found;
+};
+
+const trimEnd = (line: string, piece: Stretch): Stretch => {
+  let end = piece.end;
+  while (end > piece.start && /[\s.,;)]/.test(line[end - 1] ?? "")) end -= 1;
+  return { start: piece.start, end };
+};
+
+/** Yields and times when the whole line states nothing else; null otherwise. */
+export const readFacts = (
+  line: string,
+): { readonly yields: readonly Stretch[]; readonly times: readonly Stretch[] } | null => {
+  if (line.length > 160) return null;
+  const yields: Stretch[] = [];
+  const times: Stretch[] = [];
+  const all = pieces(line).map((piece) => trimEnd(line, piece));
+  const commas =
+    all.length === 1 && line.includes(",")
+      ? line.split(/,\s*/).reduce<Stretch[]>((list, words) => {
+          const start = line.indexOf(words, list.at(-1)?.end ?? 0);
+          return [...list, { start, end: start + words.length }];
+        }, [])
+      : [];
+  const known = (piece: Stretch): boolean => {
+    const words = line.slice(piece.start, piece.end);
+    return isYield(words) || isTime(words);
+  };
+  const parts = commas.length > 1 && commas.every(known) ? commas : all;
+  if (parts.length > 0 && parts.every(known)) {
+    for (const piece of parts) (isTime(line.slice(piece.start, piece.end)) ? times : yields).push(piece);
+    return { yields, times };
+  }
+  const whole = trimEnd(line, { start: 0, end: line.length });
+  if (isYield(line.slice(0, whole.end))) return { yields: [whole], times: [] };
+  return isTime(line.slice(0, whole.end)) ? { yields: [], times: [whole] } : null;
+};
+
+const inside =
+  /\b(?:serves|feeds|makes(?: enough for)?|enough (?:for|to serve|to feed)|sufficient for|yields|will serve|serve)\s+(?:about |around |up to |at least |roughly |between )?(?:\d|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|twelve\b|a dozen\b|twenty\b|a family\b)/i;
+
+/** Words inside a sentence that state a yield ("it serves 4 with rice"); null when there are none. */
+export const yieldInside = (line: string): Stretch | null => {
+  const found = inside.exec(line.slice(0, 1000));
+  if (found === null) return null;
+  const rest = line.slice(found.index);
+  const stop = /[.;:()[\]|!?]|,\s| depending | if | when | because | [-\u2013\u2014] /.exec(
+    rest.slice(0, 200),
+  );
+  const end = found.index + (stop?.index ?? Math.min(rest.length, 200));
+  const words = line.slice(found.index, end);
+  return isYield(words.replace(/^serve\b/i, "serves")) ? { start: found.index, end } : null;
+};
