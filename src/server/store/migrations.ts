@@ -5,7 +5,6 @@ export const migrations: readonly string[] = [
      book TEXT NOT NULL,
      path TEXT NOT NULL,
      kind TEXT NOT NULL,
-     title TEXT NOT NULL,
      current INTEGER NOT NULL,
      deleted INTEGER NOT NULL DEFAULT 0,
      UNIQUE (book, path)

@@ -54,9 +54,10 @@ type Row = {
   readonly book: string;
   readonly path: string;
   readonly kind: DocumentSummary["kind"];
-  readonly title: string;
   readonly current: number;
   readonly deleted: number;
+  /** The row of the revision that stands. */
+  readonly kept: number;
   readonly text: string;
   readonly saved_at: string;
   readonly origin: RevisionOrigin;
@@ -70,7 +71,7 @@ export const openStore = (file: string, { now, titleOf }: StoreOptions): Store =
   db.pragma("busy_timeout = 5000");
   migrate(db);
 
-  const joined = `SELECT d.id, d.book, d.path, d.kind, d.title, d.current, d.deleted, r.text, r.saved_at, r.origin
+  const joined = `SELECT d.id, d.book, d.path, d.kind, d.current, d.deleted, r.id AS kept, r.text, r.saved_at, r.origin
     FROM documents d JOIN revisions r ON r.document = d.id AND r.number = d.current`;
   const selectOne = db.prepare<[string, string], Row>(`${joined} WHERE d.book = ? AND d.path = ?`);
   const selectAll = db.prepare<[], Row>(`${joined} WHERE d.deleted = 0 ORDER BY d.book, d.path`);
@@ -80,10 +81,8 @@ export const openStore = (file: string, { now, titleOf }: StoreOptions): Store =
   const addRevision = db.prepare(
     "INSERT INTO revisions (document, number, text, saved_at, origin, tab) VALUES (?, ?, ?, ?, ?, ?)",
   );
-  const addDocument = db.prepare(
-    "INSERT INTO documents (book, path, kind, title, current) VALUES (?, ?, ?, ?, 1)",
-  );
-  const setCurrent = db.prepare("UPDATE documents SET current = ?, title = ?, deleted = ? WHERE id = ?");
+  const addDocument = db.prepare("INSERT INTO documents (book, path, kind, current) VALUES (?, ?, ?, 1)");
+  const setCurrent = db.prepare("UPDATE documents SET current = ?, deleted = ? WHERE id = ?");
   const getDigest = db.prepare<[string, string], { digest: string }>(
     "SELECT digest FROM loads WHERE book = ? AND path = ?",
   );
@@ -91,20 +90,28 @@ export const openStore = (file: string, { now, titleOf }: StoreOptions): Store =
     "INSERT INTO loads (book, path, digest) VALUES (?, ?, ?) ON CONFLICT (book, path) DO UPDATE SET digest = excluded.digest",
   );
 
+  // A title follows from the text alone, so it is found once for each kept text and never stored.
+  const titles = new Map<number, string>();
+  const summaryOf = (row: Row): DocumentSummary => {
+    const title = titles.get(row.kept) ?? titleOf(row.path, row.text);
+    titles.set(row.kept, title);
+    const { book, path, kind, current, saved_at } = row;
+    return { book, path, kind, title, revision: current, savedAt: saved_at };
+  };
+
   const keep = (document: number, text: string, origin: RevisionOrigin, tab: string | null): number => {
     const number = (lastNumber.get(document)?.n ?? 0) + 1;
     addRevision.run(document, number, text, now(), origin, tab);
     return number;
   };
   const put = (row: Row | undefined, save: Omit<Save, "basedOn">, origin: RevisionOrigin): number => {
-    const title = titleOf(save.path, save.text);
     if (row === undefined) {
       const kind = kindOfPath(save.path) ?? "card";
-      const { lastInsertRowid } = addDocument.run(save.book, save.path, kind, title);
+      const { lastInsertRowid } = addDocument.run(save.book, save.path, kind);
       return keep(Number(lastInsertRowid), save.text, origin, save.tab);
     }
     const number = keep(row.id, save.text, origin, save.tab);
-    setCurrent.run(number, title, 0, row.id);
+    setCurrent.run(number, 0, row.id);
     return number;
   };
 
@@ -124,7 +131,7 @@ export const openStore = (file: string, { now, titleOf }: StoreOptions): Store =
     const row = selectOne.get(book, path);
     if (row === undefined || row.deleted === 1) return null;
     const number = keep(row.id, "", "deleted", tab);
-    setCurrent.run(number, row.title, 1, row.id);
+    setCurrent.run(number, 1, row.id);
     return number;
   });
 
@@ -174,15 +181,6 @@ export const openStore = (file: string, { now, titleOf }: StoreOptions): Store =
     },
   };
 };
-
-const summaryOf = (row: Row): DocumentSummary => ({
-  book: row.book,
-  path: row.path,
-  kind: row.kind,
-  title: row.title,
-  revision: row.current,
-  savedAt: row.saved_at,
-});
 
 /** Brings the tables up to date, each step in a transaction of its own. */
 const migrate = (db: Database.Database): void => {
