@@ -16,8 +16,8 @@ export type MenuFacts = {
   "scaled-far": { title: string; factor: number };
   "price-missing": { name: string; grams: number };
   "pack-weight-assumed": { item: string; grams: number };
-  "pack-unit-unknown": { item: string; unit: string };
-  "pack-food-unknown": { item: string; food: string };
+  "pack-unit-unknown": { item: string; unit: string; supplier: string; line: number };
+  "pack-food-unknown": { item: string; food: string; supplier: string; line: number };
 };
 
 export const menuSeverity: { readonly [C in keyof MenuFacts]: Severity } = {

@@ -1,42 +1,30 @@
 import { type Grams, grams } from "../measure/units.ts";
 import type { Food, FoodId } from "../model/food.ts";
+import type { Region } from "../model/sitting.ts";
 import { foodById } from "./foods.ts";
+import { measureFor } from "./measures.ts";
 
-/** A part that a whole food gives, sold and weighed in pieces of the whole: the yolk of an egg, the juice of a lemon. */
+/** A part that a whole food gives, counted in pieces of the whole: the yolk of an egg, the juice of a lemon. */
 export type FoodPart = {
   readonly whole: FoodId;
   /** As cards say it: "yolk", "white", "juice", "zest". */
   readonly part: string;
-  /** The part as a food of its own, where the table has it. */
+  /** The part as a food of its own. */
   readonly food: FoodId;
-  /** What one whole gives. */
-  readonly grams: Grams;
-  readonly source: string;
+  /** Row of the measure table that weighs what one whole gives. */
+  readonly measure: string;
 };
-
-const part = (whole: FoodId, name: string, food: FoodId, each: number, source: string): FoodPart => ({
-  whole,
-  part: name,
-  food,
-  grams: grams(each),
-  source,
-});
 
 /** Parts of one whole can be taken from the same piece: eggs for 5 yolks also give 5 whites. */
 const foodParts: readonly FoodPart[] = [
-  part("egg", "white", "egg-white", 33, "USDA SR28 01124, large"),
-  part("egg", "yolk", "egg-yolk", 17, "USDA SR28 01125, large"),
-  part("lemon", "juice", "lemon-juice", 48, "USDA SR28 09152, yield from one lemon"),
-  part("lemon", "zest", "lemon-zest", 2, "USDA SR28 09156, a teaspoon; fine grater"),
-  part("lime", "juice", "lime-juice", 44, "USDA SR28 09160, yield from one lime"),
-  part("lime", "zest", "lime-zest", 1.5, "common practice, no source"),
-  part("orange", "juice", "orange-juice", 86, "USDA SR28 09206, yield from one orange"),
-  part("orange", "zest", "orange-zest", 4, "common practice, no source"),
-  part("grapefruit", "juice", "grapefruit-juice", 196, "USDA SR28 09128, yield from one grapefruit"),
+  { whole: "egg", part: "white", food: "egg-white", measure: "egg white" },
+  { whole: "egg", part: "yolk", food: "egg-yolk", measure: "egg yolk" },
+  ...["lemon", "lime", "orange"].flatMap((whole) =>
+    ["juice", "zest"].map((part) => ({ whole, part, food: `${whole}-${part}`, measure: part })),
+  ),
 ];
 
-const partKey = (whole: FoodId, name: string): string => `${whole}/${name}`;
-const byName: ReadonlyMap<string, FoodPart> = new Map(foodParts.map((p) => [partKey(p.whole, p.part), p]));
+const byPart: ReadonlyMap<string, FoodPart> = new Map(foodParts.map((p) => [`${p.whole}/${p.part}`, p]));
 const byFood: ReadonlyMap<FoodId, FoodPart> = new Map(foodParts.map((p) => [p.food, p]));
 
 /**
@@ -44,26 +32,45 @@ const byFood: ReadonlyMap<FoodId, FoodPart> = new Map(foodParts.map((p) => [p.fo
  * itself (egg yolk). Empty when it is a whole food.
  */
 export const partsOf = (food: FoodId, portion: string | null): readonly FoodPart[] => {
-  if (portion !== null) {
-    const named = portion
-      .split(/[^a-z]+/)
-      .flatMap(
-        (word) => byName.get(partKey(food, word)) ?? byName.get(partKey(food, word.replace(/s$/, ""))) ?? [],
-      );
-    if (named.length > 0) return named;
-  }
+  const named = (portion ?? "")
+    .toLowerCase()
+    .split(/[^a-z]+/)
+    .flatMap(
+      (word) => byPart.get(`${food}/${word}`) ?? byPart.get(`${food}/${word.replace(/s$/, "")}`) ?? [],
+    );
+  if (named.length > 0) return [...new Set(named)];
   const own = byFood.get(food);
   return own === undefined ? [] : [own];
 };
 
-/** Weight as bought of one piece of a food that is counted: its first piece, with what is trimmed off. Null when no piece is known. */
-export const wholeGrams = (food: Food): Grams | null => {
-  const piece = food.pieces[0];
-  return piece === undefined ? null : grams(piece.grams / (food.trim > 0 ? food.trim : 1));
+/** What one whole gives of a part; null when no row weighs it. */
+export const partGrams = (part: FoodPart, region: Region): Grams | null => {
+  const row = measureFor(part.measure, region, foodById(part.food));
+  return row?.size == null || row.per !== "g" ? null : grams(row.size.likely);
 };
 
-/** The same, by id. */
-export const wholeGramsById = (id: FoodId): Grams | null => {
-  const food = foodById(id);
-  return food === null ? null : wholeGrams(food);
+// Rows of the measure table that weigh one of a food go by its name, or by its name and "piece".
+const rowOf = (food: Food, region: Region): number | null => {
+  for (const id of [`${food.name} piece`, food.name]) {
+    const row = measureFor(id, region, food);
+    if (row?.size != null && row.per === "g" && row.foods.includes(food.id)) return row.size.likely;
+  }
+  return null;
+};
+
+/**
+ * The weight as bought of one piece of a food that is counted, with what is trimmed off it; the name picks another
+ * piece than the usual one ("bunch", "bulb"). Null when none is known.
+ */
+export const pieceGrams = (food: Food, region: Region, name: string | null = null): Grams | null => {
+  const trim = food.trim > 0 ? food.trim : 1;
+  if (name !== null) {
+    const row = measureFor(name, region, food);
+    const named =
+      food.pieces.find((p) => p.name === name)?.grams ??
+      (row?.size != null && row.per === "g" && row.foods.length > 0 ? row.size.likely : null);
+    return named === null ? null : grams(named / trim);
+  }
+  const each = rowOf(food, region) ?? food.pieces[0]?.grams ?? null;
+  return each === null ? null : grams(each / trim);
 };

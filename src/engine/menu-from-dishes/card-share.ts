@@ -33,9 +33,9 @@ export const cardShare = (line: Ingredient, made: Dish): CardShare => {
   const [amount] = line.amounts;
   if (line.grams !== null) return shareByWeight(line.grams.likely, line.food, made);
   if (amount === undefined || !(amount.likely > 0)) return whole;
-  const isCount = amount.unit === "piece" || amount.unit === "portion";
+  const isCount = amount.unit === "piece" || amount.unit === "serving";
   const claimed =
     made.yield?.kind === "pieces" || made.yield?.kind === "portions" ? made.yield.amount.likely : null;
   if (isCount && amount.likely > 1 && claimed !== null && claimed > 0) return known(amount.likely / claimed);
-  return { factor: amount.likely, assumed: amount.unit !== null && amount.unit !== "quantity" && !isCount };
+  return { factor: amount.likely, assumed: amount.unit !== null && amount.unit !== "batch" && !isCount };
 };

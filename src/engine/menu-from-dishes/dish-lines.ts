@@ -2,6 +2,7 @@ import type { Finding } from "../findings/finding.ts";
 import { makeFinding } from "../findings/make-finding.ts";
 import type { Dish, Ingredient } from "../model/dish.ts";
 import type { Measured } from "../model/menu.ts";
+import type { Region } from "../model/sitting.ts";
 import type { SourceId } from "../model/span.ts";
 import { cardShare } from "./card-share.ts";
 import type { DishFinder } from "./find-dish.ts";
@@ -29,7 +30,7 @@ export type LineBook = {
   readonly findings: () => readonly Finding[];
 };
 
-const own = (ingredient: Ingredient): Measured => ({
+const own = (ingredient: Ingredient, region: Region): Measured => ({
   ingredient: ingredient.index,
   card: null,
   cardIngredient: null,
@@ -37,14 +38,14 @@ const own = (ingredient: Ingredient): Measured => ({
   name: ingredient.name,
   portion: ingredient.portion,
   optional: ingredient.optional,
-  ...measureIngredient(ingredient),
+  ...measureIngredient(ingredient, region),
 });
 
 /**
  * Reads dishes as lines of foods. A line that names another given card, by "1 quantity of …" or by the very title of
  * the card, brings in that card's foods. A card that leads back to itself is not followed.
  */
-export const lineBook = (finder: DishFinder): LineBook => {
+export const lineBook = (finder: DishFinder, region: Region): LineBook => {
   const known = new Map<SourceId, readonly Line[]>();
   const open = new Set<SourceId>();
   const findings: Finding[] = [];
@@ -81,7 +82,7 @@ export const lineBook = (finder: DishFinder): LineBook => {
     const { index, name } = ingredient;
     const use = useOf(dish, ingredient);
     if (use !== null) return { ingredient: index, name, foods: bring(use, index), use };
-    const food = own(ingredient);
+    const food = own(ingredient, region);
     if (food.edible === null && food.pieces === null)
       findings.push(makeFinding("not-scaled", dish.source, ingredient.span, { name }));
     return { ingredient: index, name, foods: [food], use: null };

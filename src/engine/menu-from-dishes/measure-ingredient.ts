@@ -1,9 +1,10 @@
-import { partsOf, wholeGramsById } from "../larder/food-parts.ts";
+import { partGrams, partsOf, pieceGrams } from "../larder/food-parts.ts";
 import { foodById } from "../larder/foods.ts";
 import { type Estimate, scaleEstimate } from "../measure/estimate.ts";
-import type { Count, Grams } from "../measure/units.ts";
+import { type Count, type Grams, grams } from "../measure/units.ts";
 import type { Amount, Ingredient } from "../model/dish.ts";
 import type { Measured } from "../model/menu.ts";
+import type { Region } from "../model/sitting.ts";
 
 /** What is measured of an ingredient line, before its place on the menu is put in. */
 export type Amounts = Pick<Measured, "edible" | "asPurchased" | "pieces" | "pieceName">;
@@ -18,51 +19,56 @@ const counts = (ingredient: Ingredient): Amount | null => {
   return counted ? (ingredient.amounts[0] ?? null) : null;
 };
 
-const pure = ({ low, likely, high }: Estimate<number>): Estimate<Count> =>
-  ({ low, likely, high }) as Estimate<Count>;
+const weigh = ({ low, likely, high }: Estimate<Count>, each: number): Estimate<Grams> => ({
+  low: grams(low * each),
+  likely: grams(likely * each),
+  high: grams(high * each),
+});
 
 /** Edible and as-purchased weight from one of them, by the food's trim. */
 export const bothWeights = (
   food: string | null,
-  grams: Estimate<Grams> | null,
+  weight: Estimate<Grams> | null,
   basis: Ingredient["weightBasis"],
 ): Pick<Measured, "edible" | "asPurchased"> => {
-  if (grams === null) return { edible: null, asPurchased: null };
+  if (weight === null) return { edible: null, asPurchased: null };
   const known = food === null ? null : foodById(food);
   const trim = known !== null && known.trim > 0 ? known.trim : 1;
   return basis === "as-purchased"
-    ? { edible: scaleEstimate(grams, trim), asPurchased: grams }
-    : { edible: grams, asPurchased: scaleEstimate(grams, 1 / trim) };
+    ? { edible: scaleEstimate(weight, trim), asPurchased: weight }
+    : { edible: weight, asPurchased: scaleEstimate(weight, 1 / trim) };
+};
+
+// A part of a food is counted in wholes: the number on the line, or what its weight comes to.
+const measurePart = (
+  ingredient: Ingredient,
+  pieces: Estimate<Count> | null,
+  region: Region,
+): Pick<Measured, "edible" | "asPurchased"> | null => {
+  const parts = ingredient.food === null ? [] : partsOf(ingredient.food, ingredient.portion);
+  const [first] = parts;
+  const food = first === undefined ? null : foodById(first.whole);
+  const whole = food === null ? null : pieceGrams(food, region);
+  const each = parts.reduce((sum, p) => sum + (partGrams(p, region) ?? 0), 0);
+  if (whole === null || each <= 0) return null;
+  if (pieces !== null) return { edible: weigh(pieces, each), asPurchased: weigh(pieces, whole) };
+  if (ingredient.grams === null) return null;
+  return { edible: ingredient.grams, asPurchased: scaleEstimate(ingredient.grams, whole / each) };
 };
 
 /**
- * What one line of a card asks for, as the card has it. A part of a food (yolks, juice) is counted in wholes: the
- * number on the line, or what its weight comes to; as purchased it is those wholes.
+ * What one line of a card asks for, as the card has it. As purchased, a part of a food (yolks, juice) is the wholes
+ * that give it.
  */
-export const measureIngredient = (ingredient: Ingredient): Amounts => {
+export const measureIngredient = (ingredient: Ingredient, region: Region): Amounts => {
   const counted = counts(ingredient);
-  const pieces = counted === null ? null : pure(counted);
+  const pieces = counted === null ? null : { low: counted.low, likely: counted.likely, high: counted.high };
   const pieceName = counted === null ? null : counted.unit === "piece" ? ingredient.size : counted.unit;
-  const parts = ingredient.food === null ? [] : partsOf(ingredient.food, ingredient.portion);
-  const [first] = parts;
-  const whole = first === undefined ? null : wholeGramsById(first.whole);
-  if (first !== undefined && whole !== null) {
-    const each = parts.reduce((sum, p) => sum + p.grams, 0);
-    const wholes =
-      pieces ??
-      (ingredient.grams === null ? null : (scaleEstimate(ingredient.grams, 1 / each) as Estimate<number>));
-    if (wholes !== null)
-      return {
-        edible:
-          pieces === null
-            ? ingredient.grams
-            : (scaleEstimate(wholes, each) as Estimate<number> as Estimate<Grams>),
-        asPurchased: scaleEstimate(wholes, whole) as Estimate<number> as Estimate<Grams>,
-        pieces,
-        pieceName,
-      };
-  }
-  return { ...bothWeights(ingredient.food, ingredient.grams, ingredient.weightBasis), pieces, pieceName };
+  const asCount = pieces as Estimate<Count> | null;
+  const weights =
+    measurePart(ingredient, asCount, region) ??
+    bothWeights(ingredient.food, ingredient.grams, ingredient.weightBasis);
+  return { ...weights, pieces: asCount, pieceName };
 };
 
 /** The same amounts so many times over; nothing is rounded. */

@@ -19,7 +19,7 @@ import { makeVersions, type VersionLines } from "./make-versions.ts";
  */
 export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outcome<Menu, Finding> => {
   const finder = dishFinder(dishes);
-  const book = lineBook(finder);
+  const book = lineBook(finder, sitting.region);
   const guests = guestNeeds(sitting);
   const findings: Finding[] = [...guests.findings];
   const served: (Omit<MenuDish, "versions"> & { readonly versions: readonly VersionLines[] })[] = [];
