@@ -1,3 +1,4 @@
+import { swapOf } from "../larder/cooked-through.ts";
 import { partsOf } from "../larder/food-parts.ts";
 import { foodById } from "../larder/foods.ts";
 import type { Dish } from "../model/dish.ts";
@@ -54,9 +55,7 @@ const placeOf = (
   if (card !== undefined && inCard !== undefined) return { source: card.source, span: inCard.span };
   const line = measured.ingredient === null ? undefined : dish.ingredients[measured.ingredient];
   if (line !== undefined) return { source: dish.source, span: line.span };
-  const swap = version.swaps
-    .map((at) => dish.swaps[at])
-    .find((s) => s?.comes.some((c) => c.food === measured.food && c.name === measured.name));
+  const swap = swapOf(dish, version.swaps, measured);
   return { source: dish.source, span: swap?.span ?? dish.titleSpan };
 };
 

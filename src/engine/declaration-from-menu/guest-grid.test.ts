@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { asWritten, dish, line, menu, withSwap } from "../../../test/helpers/made-menu.ts";
+import { action, asWritten, dish, line, menu, withSwap } from "../../../test/helpers/made-menu.ts";
 import { foods } from "../larder/foods.ts";
 import { needs } from "../larder/needs.ts";
 import type { Guest } from "../model/sitting.ts";
@@ -86,5 +86,19 @@ describe("the guest-by-dish grid", () => {
       [guest("Ana", "vegan")],
     );
     expect(answers(made)).toEqual(["no"]);
+  });
+
+  it("asks about eggs for a pregnant guest only where the card does not cook them", () => {
+    const raw = dish("mousse", [line(0, "egg", "egg", 100)], [action("s1a1", "whisk", [0])]);
+    const cooked = dish(
+      "cake",
+      [line(0, "egg", "egg", 100)],
+      [action("s1a1", "whisk", [0]), action("s1a2", "bake", [], ["s1a1"])],
+    );
+    const made = menu(
+      [raw, cooked].map((d) => ({ dish: d, versions: [asWritten(d)] })),
+      [guest("Marian", "pregnant")],
+    );
+    expect(answers(made)).toEqual(["check", "yes"]);
   });
 });

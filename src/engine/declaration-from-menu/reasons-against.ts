@@ -1,5 +1,5 @@
 import { broughtTogether, substanceAgainstNeed } from "../larder/against-need.ts";
-import { isCookedThrough } from "../larder/cooked-through.ts";
+import { isFoodCookedThrough } from "../larder/cooked-through.ts";
 import { foodById } from "../larder/foods.ts";
 import { withMadeOf } from "../larder/made-of.ts";
 import { needById } from "../larder/needs.ts";
@@ -11,6 +11,8 @@ import type { Version } from "../model/menu.ts";
 import type { Need } from "../model/need.ts";
 import type { Guest } from "../model/sitting.ts";
 import { alternativesOf, type Cards, type Entry, entriesOf } from "./entries.ts";
+
+type Where = { readonly dish: Dish; readonly swaps: readonly number[]; readonly cards: Cards };
 
 type Reason = GuestVerdict["because"][number];
 
@@ -26,12 +28,13 @@ export const reasonsAgainst = (
 ): readonly Reason[] => {
   if (guest.needs.length === 0) return [];
   const entries = entriesOf(dish, version, cards);
+  const where: Where = { dish, swaps: version.swaps, cards };
   return guest.needs.flatMap((id): readonly Reason[] => {
     const need = needById(id);
     // A need that is not understood can stand against anything.
     if (need === null) return [{ need: id, ingredient: null, name: id, grade: "unknown" }];
     return [
-      ...entries.flatMap((entry) => againstEntry(need, entry, dish, cards)),
+      ...entries.flatMap((entry) => againstEntry(need, entry, where)),
       ...(broughtTogether(factsOf(entries), need)
         ? [{ need: id, ingredient: null, name: need.apart.join(", "), grade: "certain" as const }]
         : []),
@@ -39,7 +42,7 @@ export const reasonsAgainst = (
   });
 };
 
-const againstEntry = (need: Need, entry: Entry, dish: Dish, cards: Cards): readonly Reason[] => {
+const againstEntry = (need: Need, entry: Entry, where: Where): readonly Reason[] => {
   const reason = (name: string, grade: Reason["grade"]): Reason => ({
     need: need.id,
     ingredient: entry.measured.ingredient,
@@ -47,12 +50,12 @@ const againstEntry = (need: Need, entry: Entry, dish: Dish, cards: Cards): reado
     grade,
   });
   const { name } = entry.measured;
-  const grade = entry.food === null ? "unknown" : againstFood(need, entry.food, entry, dish, cards);
-  const others = alternativesOf(dish, entry, cards).flatMap((other) => {
+  const grade = entry.food === null ? "unknown" : againstFood(need, entry.food, entry, where);
+  const others = alternativesOf(where.dish, entry, where.cards).flatMap((other) => {
     const food = other.food === null ? null : foodById(other.food);
     if (food === null) return [reason(other.name, "unknown")];
     // The line only allows it: the kitchen must say which was taken.
-    return againstFood(need, food, entry, dish, cards) === null ? [] : [reason(other.name, "check")];
+    return againstFood(need, food, entry, where) === null ? [] : [reason(other.name, "check")];
   });
   return [...(grade === null ? [] : [reason(name, grade)]), ...others];
 };
@@ -61,10 +64,11 @@ const againstFood = (
   need: Need,
   food: Food,
   entry: Entry,
-  dish: Dish,
-  cards: Cards,
+  { dish, swaps, cards }: Where,
 ): AllergenGrade | null => {
-  const cooked = isEntryCooked(entry, dish, cards);
+  const { measured } = entry;
+  const card = measured.card === null ? null : (cards.get(measured.card) ?? null);
+  const cooked = isFoodCookedThrough(dish, swaps, measured, card);
   const hazards = withMadeOf(food).flatMap((held) => held.food.hazards);
   return strongest([
     ...[substanceAgainstNeed(food, need)].flatMap((grade) => grade ?? []),
@@ -79,17 +83,6 @@ const againstHazard = (need: Need, hazard: HazardKind, cooked: boolean): readonl
   const helped = cooked && !stays.includes(hazard);
   if (need.cautions.includes(hazard)) return [helped ? "check" : "typical"];
   return need.asks.cautions.includes(hazard) && !helped ? ["check"] : [];
-};
-
-const isEntryCooked = ({ measured }: Entry, dish: Dish, cards: Cards): boolean => {
-  const card = measured.card === null ? undefined : cards.get(measured.card);
-  if (
-    card !== undefined &&
-    measured.cardIngredient !== null &&
-    isCookedThrough(card, measured.cardIngredient)
-  )
-    return true;
-  return measured.ingredient !== null && isCookedThrough(dish, measured.ingredient);
 };
 
 const factsOf = (entries: readonly Entry[]): ReadonlySet<DietFact> =>

@@ -1,5 +1,5 @@
 import { foodById } from "../larder/foods.ts";
-import { withMadeOf } from "../larder/made-of.ts";
+import { gradeThrough, withMadeOf } from "../larder/made-of.ts";
 import { strongest } from "../larder/strongest.ts";
 import { compareText } from "../measure/compare-text.ts";
 import type { AllergenPath, AllergenStatement } from "../model/declaration.ts";
@@ -41,7 +41,7 @@ const pathsOf = (entry: Entry, food: Food | null, name: string): readonly GroupP
         food: held.food.id,
         group: allergen.group,
         kind: allergen.kind,
-        grade: allergen.grade,
+        grade: gradeThrough(held, allergen.grade),
         through: [...(entry.card === null ? [] : [entry.card]), ...held.through],
       }),
     ),

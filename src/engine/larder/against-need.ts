@@ -1,6 +1,6 @@
 import type { AllergenGrade, DietFact, Food } from "../model/food.ts";
 import type { Need } from "../model/need.ts";
-import { withMadeOf } from "./made-of.ts";
+import { gradeThrough, withMadeOf } from "./made-of.ts";
 import { strongest } from "./strongest.ts";
 
 /**
@@ -9,7 +9,9 @@ import { strongest } from "./strongest.ts";
  * A hazard that cooking removes counts as "check": whether it is cooked, only the dish can say.
  */
 export const againstNeed = (food: Food, need: Need): AllergenGrade | null =>
-  strongest(withMadeOf(food).flatMap((held) => grades(held.food, need)));
+  strongest(
+    withMadeOf(food).flatMap((held) => grades(held.food, need).map((grade) => gradeThrough(held, grade))),
+  );
 
 const grades = (food: Food, need: Need): readonly AllergenGrade[] => [
   ...gradesOfSubstance(food, need),
@@ -21,7 +23,11 @@ const grades = (food: Food, need: Need): readonly AllergenGrade[] => [
 
 /** The same, hazards left out: what the food is and holds, however it is cooked. */
 export const substanceAgainstNeed = (food: Food, need: Need): AllergenGrade | null =>
-  strongest(withMadeOf(food).flatMap((held) => gradesOfSubstance(held.food, need)));
+  strongest(
+    withMadeOf(food).flatMap((held) =>
+      gradesOfSubstance(held.food, need).map((grade) => gradeThrough(held, grade)),
+    ),
+  );
 
 const gradesOfSubstance = (food: Food, need: Need): readonly AllergenGrade[] => [
   ...food.allergens.flatMap((a): AllergenGrade[] => {

@@ -1,4 +1,6 @@
-import type { Action, Dish } from "../model/dish.ts";
+import type { Action, Dish, Swap } from "../model/dish.ts";
+import type { Station } from "../model/food.ts";
+import type { Measured } from "../model/menu.ts";
 import { techniqueById } from "./techniques.ts";
 
 /**
@@ -12,8 +14,13 @@ export const isCookedThrough = (dish: Dish, ingredient: number): boolean => {
   return users.length > 0 && users.every((user) => reachesHeat(user, actions));
 };
 
+// "Into the oven at 180 °C for 50 minutes" cooks though its verb is to put.
 const cooks = (action: Action): boolean =>
-  action.technique !== null && (techniqueById(action.technique)?.kills ?? false);
+  (action.technique !== null && (techniqueById(action.technique)?.kills ?? false)) ||
+  action.core !== null ||
+  (hot.includes(action.station) && (action.celsius ?? 0) >= 100 && (action.minutes?.likely ?? 0) >= 10);
+
+const hot: readonly Station[] = ["oven", "burner", "grill", "fryer"];
 
 // Products are followed forward; each action is looked at once, so that a ring in a broken card ends.
 const reachesHeat = (from: Action, actions: readonly Action[]): boolean => {
@@ -28,3 +35,28 @@ const reachesHeat = (from: Action, actions: readonly Action[]): boolean => {
   }
   return false;
 };
+
+/**
+ * The same for a food of the menu. What a swap brings in goes where the ingredients went that it replaces. A food of a
+ * card that the dish uses may be cooked there or here.
+ */
+export const isFoodCookedThrough = (
+  dish: Dish,
+  swaps: readonly number[],
+  measured: Measured,
+  card: Dish | null,
+): boolean => {
+  if (card !== null && measured.cardIngredient !== null && isCookedThrough(card, measured.cardIngredient))
+    return true;
+  if (measured.ingredient !== null) return isCookedThrough(dish, measured.ingredient);
+  const swap = swapOf(dish, swaps, measured);
+  return swap !== null && swap.out.length > 0 && swap.out.every((at) => isCookedThrough(dish, at));
+};
+
+/** The swap of a version that brings in a food; null when it is on the dish's own list. */
+export const swapOf = (dish: Dish, swaps: readonly number[], measured: Measured): Swap | null =>
+  measured.ingredient !== null
+    ? null
+    : (swaps
+        .map((at) => dish.swaps[at])
+        .find((s) => s?.comes.some((c) => c.food === measured.food && c.name === measured.name)) ?? null);

@@ -1,4 +1,4 @@
-import type { Food } from "../model/food.ts";
+import type { AllergenGrade, Food } from "../model/food.ts";
 import { findFood, foodById } from "./foods.ts";
 
 /** A food that is in another, and the names of the compounds between them, outermost first; empty for the food itself. */
@@ -18,3 +18,7 @@ const unfold = (food: Food, through: readonly string[], above: readonly string[]
     return unfold(part, [...through, food.name], [...above, food.id]);
   }),
 ];
+
+/** How sure a grade of a held food is for the compound: its list is the usual recipe, and a brand may leave a part out. */
+export const gradeThrough = (held: Held, grade: AllergenGrade): AllergenGrade =>
+  held.through.length > 0 && grade === "certain" ? "typical" : grade;
