@@ -16,9 +16,7 @@ const types: ReadonlyMap<string, string> = new Map([
 /** Serves the built web app; ways that are no file lead to its page, which knows them. */
 export const webFiles = (folder: string): MiddlewareHandler => {
   return async (c) => {
-    const wanted = normalize(decodeURIComponent(c.req.path))
-      .split(sep)
-      .filter((name) => name !== "..");
+    const wanted = namesOf(c.req.path);
     const file = join(folder, ...wanted);
     const found = isFile(file) ? file : extname(file) === "" ? join(folder, "index.html") : null;
     if (found === null || !isFile(found))
@@ -27,6 +25,17 @@ export const webFiles = (folder: string): MiddlewareHandler => {
     c.header("Cache-Control", "no-cache");
     return c.body(new Uint8Array(readFileSync(found)));
   };
+};
+
+/** The names along a way; those that lead upwards are dropped, and so is a way whose escapes cannot be read. */
+const namesOf = (path: string): readonly string[] => {
+  try {
+    return normalize(decodeURIComponent(path))
+      .split(sep)
+      .filter((name) => name !== "..");
+  } catch {
+    return [];
+  }
 };
 
 const isFile = (path: string): boolean => {

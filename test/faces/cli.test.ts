@@ -1,0 +1,299 @@
+import { execFile } from "node:child_process";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { promisify } from "node:util";
+import { describe, expect, it } from "vitest";
+import { run } from "#cli/main.ts";
+import { tableText, widthOf, wrap } from "#cli/show/table.ts";
+import { decode, type World } from "#cli/world.ts";
+import { changed, listIn, smallSitting } from "./small-sitting.ts";
+
+type Files = Readonly<Record<string, string | Uint8Array>>;
+
+/** A machine in memory. */
+const worldOf = (files: Files, more: Partial<World> & { readonly input?: Uint8Array } = {}): World => ({
+  read: (path) => {
+    const found = files[path];
+    if (found === undefined) return listIn(files, path) === null ? "missing" : "folder";
+    return typeof found === "string" ? { text: found, encoding: "utf-8" } : decode(found);
+  },
+  list: (folder) => listIn(files, folder),
+  stdin: async () => more.input ?? new Uint8Array(),
+  env: {},
+  terminal: { stdout: false, stderr: false },
+  ...more,
+});
+
+const lunch: Files = Object.fromEntries(
+  Object.entries(smallSitting).map(([name, text]) => [`lunch/${name}`, text]),
+);
+const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
+
+describe("the command line itself", () => {
+  it.each([
+    [[], 2, "stderr", "Usage: tamis"],
+    [["--help"], 0, "stdout", "Exit codes"],
+    [["help", "plan"], 0, "stdout", "Usage: tamis plan SITTING"],
+    [["plan", "--help"], 0, "stdout", "--why"],
+    [["raed", "x"], 2, "stderr", 'write "read"'],
+    [["read"], 2, "stderr", "CARD…"],
+    [["read", "--nonsense", "x"], 2, "stderr", "--nonsense"],
+    [["plan", "a", "b"], 2, "stderr", "SITTING"],
+    [["read", "--region", "mars", "x"], 2, "stderr", "mars"],
+    [["serve", "--port", "x"], 2, "stderr", "--port"],
+    [["serve", "nowhere"], 2, "stderr", "no such folder"],
+  ] as const)("answers %j with %i", async (argv, code, stream, text) => {
+    const result = await run(argv, worldOf({}));
+    expect(result.code).toBe(code);
+    expect(result[stream]).toContain(text);
+    expect(result[stream === "stdout" ? "stderr" : "stdout"]).toBe("");
+  });
+
+  it.each(["read", "plan", "buy", "cost", "declare", "safety", "evening", "write-up", "serve"])(
+    "has help with examples for %s",
+    async (verb) => {
+      const { stdout, code } = await run([verb, "--help"], worldOf({}));
+      expect(code).toBe(0);
+      expect(stdout).toContain("Examples\n  tamis ");
+    },
+  );
+});
+
+describe("read", () => {
+  it("prints the dish, and the findings elsewhere", async () => {
+    const { stdout, stderr, code } = await run(["read", "lunch/cards/nettle-soup.txt"], worldOf(lunch));
+    expect(code).toBe(0);
+    expect(stdout).toContain("Nettle soup (Serves 4)");
+    expect(stdout).toContain("sweat");
+    expect(stdout).not.toContain("warn:");
+    for (const line of stderr.split("\n").filter((l) => l.includes("warn:")))
+      expect(line).toMatch(/^lunch\/cards\/nettle-soup\.txt:\d+:\d+: warn: .+ \[[a-z-]+\]$/);
+  });
+
+  it("gives one object for one card, and a list for several", async () => {
+    const one = await run(["read", "--json", "lunch/cards/lemon-rice.txt"], worldOf(lunch));
+    expect(JSON.parse(one.stdout)).toMatchObject({ title: "Lemon rice", file: "lunch/cards/lemon-rice.txt" });
+    const two = await run(
+      ["read", "--json", "lunch/cards/lemon-rice.txt", "lunch/cards/nettle-soup.txt"],
+      worldOf(lunch),
+    );
+    expect(JSON.parse(two.stdout)).toHaveLength(2);
+  });
+
+  it("reads the standard input", async () => {
+    const input = bytes(smallSitting["cards/lemon-rice.txt"] ?? "");
+    const { stdout, stderr } = await run(["read", "-"], worldOf({}, { input }));
+    expect(stdout).toContain("Lemon rice");
+    expect(stderr).not.toContain("undefined");
+  });
+
+  it("marks the words of a finding beneath their line", async () => {
+    const text = "Soup\n\nServes 4\n\n2 onions\nsome frobnicated zorp\n\nSweat the onions for 10 minutes.\n";
+    const { stderr } = await run(["read", "a.txt"], worldOf({ "a.txt": text }));
+    expect(stderr).toMatch(/a\.txt:6:\d+: warn: .*\n {4}6 \| some frobnicated zorp\n {6}\| *\^+\n/);
+  });
+
+  it("counts notes, and shows them when asked", async () => {
+    const files = {
+      "a.txt": "Soup\n\nServes 4\n\na good slosh of cider\n\nSimmer the cider for 10 minutes.\n",
+    };
+    const quiet = await run(["read", "a.txt"], worldOf(files));
+    expect(quiet.stderr).toContain("--notes shows them");
+    expect(quiet.stderr).not.toContain(": note:");
+    expect((await run(["read", "--notes", "a.txt"], worldOf(files))).stderr).toContain(": note:");
+  });
+
+  it("colours only a terminal, and not where NO_COLOR is set (no-color.org)", async () => {
+    const files = { "a.txt": "" };
+    const colour = "\u001b[";
+    const terminal = { stdout: true, stderr: true };
+    expect((await run(["read", "a.txt"], worldOf(files))).stderr).not.toContain(colour);
+    expect((await run(["read", "a.txt"], worldOf(files, { terminal }))).stderr).toContain(colour);
+    expect(
+      (await run(["read", "a.txt"], worldOf(files, { terminal, env: { NO_COLOR: "1" } }))).stderr,
+    ).not.toContain(colour);
+    expect(
+      (await run(["read", "a.txt"], worldOf(files, { terminal, env: { NO_COLOR: "" } }))).stderr,
+    ).toContain(colour);
+  });
+
+  const noise = new Uint8Array(10_000_000).map((_, i) => (i * 2654435761) >>> 24);
+  it.each([
+    ["an empty file", { "x.txt": "" }, 1, "text-empty"],
+    ["blanks", { "x.txt": " \n\n \t" }, 1, "text-empty"],
+    ["ten megabytes of noise", { "x.txt": noise }, 1, "text-not-readable"],
+    ["ten megabytes of words", { "x.txt": "stir the pot ".repeat(800_000) }, 1, "text-not-readable"],
+    [
+      "a binary",
+      { "x.txt": new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 0, 1, 2, 255]) },
+      1,
+      "text-not-readable",
+    ],
+    ["a card without a method", { "x.txt": "Salad\n\nServes 2\n\n200 g leaves\n" }, 0, "method-missing"],
+    ["a folder", { "x.txt/a": "" }, 2, "folder"],
+    ["no file", {}, 2, "no such file"],
+  ] as readonly (readonly [string, Files, number, string])[])(
+    "says what is wrong with %s",
+    async (_, files, code, word) => {
+      const result = await run(["read", "x.txt"], worldOf(files));
+      expect(result.stderr).toContain("x.txt");
+      expect(result.stderr).toContain(word);
+      expect(result.code).toBe(code);
+      expect(result.stderr.length).toBeLessThan(20_000);
+      // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what must not get out.
+      expect(result.stderr).not.toMatch(/[\u0000-\u0009\u000b-\u001f]/);
+    },
+  );
+
+  it("goes on with the other cards when one is missing", async () => {
+    const { stdout, stderr, code } = await run(
+      ["read", "none.txt", "lunch/cards/lemon-rice.txt"],
+      worldOf(lunch),
+    );
+    expect(stdout).toContain("Lemon rice");
+    expect(stderr).toContain("none.txt: there is no such file");
+    expect(code).toBe(2);
+  });
+
+  it("reads Windows-1252 and UTF-16, and says so for the first", async () => {
+    const text = "Crème brûlée\n\nServes 2\n";
+    const latin = Uint8Array.from(text, (c) => c.codePointAt(0) ?? 0);
+    const first = await run(["read", "a.txt"], worldOf({ "a.txt": latin }));
+    expect(first.stdout).toContain("Crème brûlée");
+    expect(first.stderr).toContain("Windows-1252");
+    const wide = new Uint8Array([0xff, 0xfe, ...Buffer.from(text, "utf16le")]);
+    expect((await run(["read", "a.txt"], worldOf({ "a.txt": wide }))).stdout).toContain("Crème brûlée");
+  });
+});
+
+describe("commands on a sitting", () => {
+  it.each([
+    ["plan", "Bea"],
+    ["plan", "due 13:00"],
+    ["buy", "Corner shop"],
+    ["buy", "Total £"],
+    ["cost", "Per cover"],
+    ["declare", "Ada (vegan)"],
+    ["declare", "no promise of absence"],
+    ["safety", "Your local food code"],
+    ["evening", "Cost per cover"],
+  ])("%s shows %s", async (verb, text) => {
+    const { stdout, code, stderr } = await run([verb, "lunch/sitting.yaml"], worldOf(lunch));
+    expect(stdout).toContain("Lunch in the potting shed: Saturday 9 May 2026, Potting shed, 4 covers");
+    expect(stdout).toContain(text);
+    expect(code, stderr).toBe(0);
+    for (const line of stdout.split("\n")) expect(line).toBe(line.trimEnd());
+  });
+
+  it.each(["plan", "buy", "cost", "declare", "safety", "evening"])("%s gives JSON", async (verb) => {
+    const { stdout } = await run([verb, "--json", "lunch/sitting.yaml"], worldOf(lunch));
+    const shape = JSON.parse(stdout);
+    expect(shape.problems).toEqual([]);
+    expect(Array.isArray(shape.findings)).toBe(true);
+    expect(shape[{ buy: "purchase", declare: "declaration" }[verb] ?? verb]).toBeTruthy();
+  });
+
+  it("says with each task why it stands there", async () => {
+    const { stdout } = await run(["plan", "--why", "lunch/sitting.yaml"], worldOf(lunch));
+    expect(stdout).toContain("because ");
+    expect((await run(["plan", "lunch/sitting.yaml"], worldOf(lunch))).stdout).not.toContain("because ");
+  });
+
+  it("takes a folder for the sitting in it", async () => {
+    expect((await run(["cost", "lunch"], worldOf(lunch))).code).toBe(0);
+  });
+
+  it("never prints that something is safe or free from something", async () => {
+    for (const verb of ["plan", "buy", "cost", "declare", "safety", "evening"]) {
+      const { stdout, stderr } = await run([verb, "--notes", "lunch"], worldOf(lunch));
+      expect(stdout + stderr).not.toMatch(/\b(is|are) safe\b|safe to eat|[a-z]+-free\b|guarante/i);
+    }
+  });
+
+  const without = (files: Readonly<Record<string, string | null>>): Files =>
+    Object.fromEntries(Object.entries(changed(files)).map(([name, text]) => [`lunch/${name}`, text]));
+  const sitting = smallSitting["sitting.yaml"] ?? "";
+  it.each([
+    [
+      "an unknown dish",
+      { "sitting.yaml": sitting.replace("[lemon-rice]", "[lemon-rise]") },
+      1,
+      /sitting\.yaml:18:14: stop: .*lemon-rise/,
+    ],
+    [
+      "an unknown key",
+      { "sitting.yaml": sitting.replace("covers", "cover") },
+      1,
+      /sitting\.yaml:6:1: stop: .*covers/,
+    ],
+    ["no kitchen file", { "kitchen.yaml": null }, 1, /sitting\.yaml:10:10: stop: .*kitchen\.yaml/],
+    ["an empty sitting", { "sitting.yaml": "" }, 1, /sitting\.yaml:1:1: stop: /],
+    ["a binary sitting", { "sitting.yaml": "a\u0000b" }, 1, /sitting\.yaml:1:1: stop: /],
+    [
+      "a price that is none",
+      { "shop.csv": "supplier,item,food,size,unit,price\nA,B,onion,1,kg,dear\n" },
+      0,
+      /shop\.csv:2:16: warn: .*dear/,
+    ],
+    [
+      "no oven for a roast",
+      {
+        "cards/lemon-rice.txt":
+          "Roast roots\n\nServes 4\n\n1 kg carrots\n\nRoast the carrots at 200°C for 40 minutes.\n",
+      },
+      1,
+      /stop: .*oven/,
+    ],
+    ["nobody on shift", { "sitting.yaml": sitting.replace(/crew:[\s\S]*/, "crew: []\n") }, 1, /stop: /],
+    ["no sitting", { "sitting.yaml": null }, 2, /no such file/],
+  ] as readonly (readonly [string, Readonly<Record<string, string | null>>, number, RegExp])[])(
+    "says what is wrong with %s",
+    async (_, files, code, words) => {
+      const result = await run(["plan", "lunch/sitting.yaml"], worldOf(without(files)));
+      expect(result.stderr).toMatch(words);
+      expect(result.code).toBe(code);
+      const json = await run(["plan", "--json", "lunch/sitting.yaml"], worldOf(without(files)));
+      if (code < 2) expect(JSON.parse(json.stdout)).toHaveProperty("plan");
+    },
+  );
+});
+
+describe("tables", () => {
+  it("set columns under each other, by what a terminal shows", () => {
+    expect(
+      tableText(
+        [
+          ["a", "1"],
+          ["crème", "22"],
+        ],
+        ["left", "right"],
+      ),
+    ).toBe("a       1\ncrème  22\n");
+    expect([widthOf("é"), widthOf("e\u0301"), widthOf("日本")]).toEqual([1, 1, 4]);
+  });
+  it("break long lines between words", () => {
+    expect(wrap("one two three", "  ", 9)).toBe("  one two\n  three\n");
+  });
+});
+
+describe("the program", () => {
+  it("builds itself, prints nothing of that, and ends with the exit code", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "tamis-"));
+    mkdirSync(join(folder, "cards"));
+    for (const [name, text] of Object.entries(smallSitting)) writeFileSync(join(folder, name), text);
+    const program = promisify(execFile);
+    const read = await program(process.execPath, [
+      "bin/tamis.mjs",
+      "read",
+      "--json",
+      join(folder, "cards/lemon-rice.txt"),
+    ]);
+    expect(JSON.parse(read.stdout)).toMatchObject({ title: "Lemon rice" });
+    const wrong = await program(process.execPath, ["bin/tamis.mjs", "plan", join(folder, "none.yaml")]).catch(
+      (error: { code: number; stdout: string; stderr: string }) => error,
+    );
+    expect(wrong).toMatchObject({ code: 2, stdout: "" });
+    rmSync(folder, { recursive: true });
+  });
+});

@@ -1,0 +1,39 @@
+import { readFileSync } from "node:fs";
+import { expect, it } from "vitest";
+import * as engine from "#engine/index.ts";
+
+/** What the faces may call. Whoever adds to it adds here, on purpose. */
+const values = Object.keys(engine).toSorted();
+
+it("is a written list of values", () => {
+  expect(values).toEqual([
+    "addEstimates",
+    "allergenGroups",
+    "between",
+    "celsius",
+    "checkPlan",
+    "codes",
+    "combineFindings",
+    "compareText",
+    "count",
+    "exactly",
+    "firstEffort",
+    "grams",
+    "makeFinding",
+    "millilitres",
+    "minor",
+    "minutes",
+    "moment",
+    "readCard",
+    "runEvening",
+    "scaleEstimate",
+    "severityOf",
+    "share",
+  ]);
+});
+
+it("names each thing it lets out", () => {
+  const text = readFileSync("src/engine/index.ts", "utf8");
+  expect(text).not.toMatch(/export\s+(type\s+)?\*/);
+  expect(text).not.toMatch(/export\s+(const|function|default)/);
+});
