@@ -23,7 +23,7 @@ const aLine = fc.record({
   weightBasis: fc.constantFrom("as-purchased" as const, "edible-portion" as const),
   portion: fc.constantFrom(null, "juice", "zest"),
   counted: fc.option(fc.integer({ min: 1, max: 9 }), { nil: null }),
-  silent: fc.boolean().map((b) => b && true),
+  silent: fc.integer({ min: 0, max: 4 }).map((n) => n === 0),
 });
 
 const lineOf = (line: typeof aLine extends fc.Arbitrary<infer T> ? T : never, index: number): Ingredient => {

@@ -1,6 +1,7 @@
 import { partGrams, partsOf, pieceGrams } from "../larder/food-parts.ts";
 import { foodById } from "../larder/foods.ts";
 import { type Estimate, scaleEstimate } from "../measure/estimate.ts";
+import { asPurchasedFor, edibleOf } from "../measure/trim.ts";
 import { type Count, type Grams, grams } from "../measure/units.ts";
 import type { Amount, Ingredient } from "../model/dish.ts";
 import type { Measured } from "../model/menu.ts";
@@ -33,10 +34,10 @@ export const bothWeights = (
 ): Pick<Measured, "edible" | "asPurchased"> => {
   if (weight === null) return { edible: null, asPurchased: null };
   const known = food === null ? null : foodById(food);
-  const trim = known !== null && known.trim > 0 ? known.trim : 1;
+  const trim = known?.trim ?? 1;
   return basis === "as-purchased"
-    ? { edible: scaleEstimate(weight, trim), asPurchased: weight }
-    : { edible: weight, asPurchased: scaleEstimate(weight, 1 / trim) };
+    ? { edible: edibleOf(weight, trim), asPurchased: weight }
+    : { edible: weight, asPurchased: asPurchasedFor(weight, trim) };
 };
 
 // A part of a food is counted in wholes: the number on the line, or what its weight comes to.
