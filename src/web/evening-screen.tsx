@@ -1,0 +1,95 @@
+import type { ComponentChildren } from "preact";
+import type { Evening } from "#engine/index.ts";
+import { ScreenHead } from "./parts/screen-head.tsx";
+import { PlanScreen } from "./plan/plan-screen.tsx";
+import { BuyingScreen } from "./sheets/buying-screen.tsx";
+import { CostScreen } from "./sheets/cost-screen.tsx";
+import { GuestsScreen } from "./sheets/guests-screen.tsx";
+import { SafetyScreen } from "./sheets/safety-screen.tsx";
+import { SittingScreen } from "./sitting/sitting-screen.tsx";
+import type { DeskDocument } from "./state/desk.ts";
+import type { EveningView } from "./state/evening.ts";
+import { hashOf, type Screen } from "./state/route.ts";
+
+type Props = {
+  readonly book: string;
+  readonly screen: Exclude<Screen, "cards" | "write-up">;
+  readonly path: string | null;
+  readonly documents: readonly DeskDocument[];
+  readonly evening: EveningView;
+};
+
+/** The screens that show what follows from the sitting and its cards. */
+export const EveningScreen = ({ book, screen, path, documents, evening }: Props) => {
+  if (screen === "sitting")
+    return <SittingScreen book={book} path={path} documents={documents} evening={evening} />;
+  const value = evening.answer?.evening ?? null;
+  if (value === null) return <Waiting book={book} evening={evening} />;
+  return (
+    <>
+      <p class="working" role="status">
+        {evening.working ? "Working it out anew…" : ""}
+      </p>
+      {evening.failure !== null && <Failure why={evening.failure} />}
+      {screenOf(screen, value, evening, book)}
+    </>
+  );
+};
+
+const screenOf = (
+  screen: Exclude<Screen, "cards" | "sitting" | "write-up">,
+  value: Evening,
+  { answer }: EveningView,
+  book: string,
+): ComponentChildren => {
+  const findings = answer?.findings ?? [];
+  switch (screen) {
+    case "plan":
+      return <PlanScreen evening={value} findings={findings} />;
+    case "buying":
+      return <BuyingScreen evening={value} book={book} />;
+    case "cost":
+      return <CostScreen evening={value} />;
+    case "guests":
+      return <GuestsScreen evening={value} findings={findings} />;
+    case "safety":
+      return <SafetyScreen evening={value} />;
+  }
+};
+
+const Failure = ({ why }: { why: string }) => (
+  <p role="alert" class="remark remark-stop">
+    The sitting could not be worked out ({why}). What is shown is from before.
+  </p>
+);
+
+const Waiting = ({ book, evening }: { book: string; evening: EveningView }) => {
+  if (evening.failure !== null) return <Failure why={evening.failure} />;
+  if (evening.answer === null)
+    return (
+      <div class="screen narrow">
+        <p role="status" class="lead">
+          Working out the sitting…
+        </p>
+      </div>
+    );
+  return (
+    <div class="screen narrow">
+      <ScreenHead title="Not yet" lead="The sitting's own words must be readable first." />
+      <ul>
+        {evening.answer.remarks
+          .filter((r) => r.severity === "stop")
+          .map((r) => (
+            <li key={`${r.path}${r.start}${r.says}`}>
+              {r.path}: {r.says} {r.write}
+            </li>
+          ))}
+      </ul>
+      <p>
+        <a class="button" href={hashOf({ book, screen: "sitting", path: null })}>
+          To the sitting
+        </a>
+      </p>
+    </div>
+  );
+};

@@ -1,0 +1,182 @@
+import type { CourseLanding } from "#engine/index.ts";
+import { clockText } from "#words/clock.ts";
+import { attentionLabels } from "#words/labels.ts";
+import { taskText } from "#words/plan-text.ts";
+import { celsiusText, durationText } from "#words/quantity-text.ts";
+import type { PlanNames } from "./names.ts";
+import type { Bar, DayWindow, Row } from "./rows.ts";
+
+const laneHeight = 30;
+const rowPad = 8;
+const headHeight = 58;
+
+/** Height of a row in the chart, also of its label. */
+export const rowHeight = (row: Row): number => Math.max(1, row.lanes.length) * laneHeight + rowPad;
+
+/** The height above the rows, where hours and courses are named. */
+export const chartHead = headHeight;
+
+export type BarKey = string;
+export const keyOfBar = (row: Row, bar: Bar): BarKey => `${row.id}|${bar.task.id}|${bar.segment}`;
+
+/** The bars of a row that the window shows, in order of time. */
+export const shownBars = (row: Row, { from, to }: DayWindow): readonly Bar[] =>
+  row.lanes
+    .flat()
+    .filter((b) => b.to > from && b.from < to)
+    .sort((a, b) => a.from - b.from);
+
+type Props = {
+  readonly rows: readonly Row[];
+  readonly window: DayWindow;
+  readonly pixelsPerMinute: number;
+  readonly landings: readonly CourseLanding[];
+  readonly selected: BarKey | null;
+  readonly stop: BarKey | null;
+  readonly names: PlanNames;
+  readonly select: (key: BarKey, bar: Bar) => void;
+  readonly move: (key: BarKey, event: KeyboardEvent) => void;
+};
+
+/** The day as a drawing: time to the right, hands and equipment downward. */
+export const Chart = (props: Props) => {
+  const { rows, window, pixelsPerMinute } = props;
+  const tops = rows.map((_, i) => headHeight + rows.slice(0, i).reduce((sum, r) => sum + rowHeight(r), 0));
+  const height = headHeight + rows.reduce((sum, r) => sum + rowHeight(r), 0);
+  const width = Math.ceil((window.to - window.from) * pixelsPerMinute);
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing cannot be a fieldset.
+    <svg class="chart" width={width} height={height} role="group" aria-label="Time chart">
+      <Patterns />
+      {rows.map((row, i) => (
+        <rect
+          key={row.id}
+          class={i % 2 === 0 ? "band" : "band other"}
+          x="0"
+          y={tops[i]}
+          width={width}
+          height={rowHeight(row)}
+        />
+      ))}
+      <Hours {...props} height={height} />
+      <Landings {...props} height={height} />
+      {rows.map((row, i) =>
+        row.lanes.map((lane, l) =>
+          lane
+            .filter((b) => b.to > window.from && b.from < window.to)
+            .map((bar) => (
+              <BarShape
+                key={keyOfBar(row, bar)}
+                {...props}
+                row={row}
+                bar={bar}
+                top={(tops[i] ?? 0) + rowPad / 2 + l * laneHeight}
+              />
+            )),
+        ),
+      )}
+    </svg>
+  );
+};
+
+/** Full: hands on. Slanted lines: an eye on it. Bare: goes alone. */
+const Patterns = () => (
+  <defs>
+    <pattern id="mind-lines" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <rect width="2.4" height="7" class="mind-line" />
+    </pattern>
+  </defs>
+);
+
+const BarShape = ({
+  row,
+  bar,
+  top,
+  window,
+  pixelsPerMinute,
+  selected,
+  stop,
+  names,
+  select,
+  move,
+}: Props & { row: Row; bar: Bar; top: number }) => {
+  const key = keyOfBar(row, bar);
+  const from = Math.max(bar.from, window.from);
+  const x = (from - window.from) * pixelsPerMinute;
+  const width = Math.max(3, (Math.min(bar.to, window.to) - from) * pixelsPerMinute - 1);
+  const heat = row.group === "ovens" && bar.celsius !== null ? `${celsiusText(bar.celsius)} ` : "";
+  const text = taskText(bar.task);
+  const h = laneHeight - 4;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a shape in a drawing cannot be a button element.
+    <g
+      role="button"
+      class={`bar bar-${bar.attention} course-${bar.task.course % 8}`}
+      data-key={key}
+      tabIndex={key === stop ? 0 : -1}
+      aria-pressed={key === selected}
+      aria-label={`${text}, ${names.dish(bar.task.dish)}, ${row.name}, ${clockText(bar.from)} to ${clockText(bar.to)} (${durationText(bar.to - bar.from)}), ${attentionLabels[bar.attention]}${heat === "" ? "" : `, ${heat}`}, for ${names.course(bar.task.course)}`}
+      onClick={() => select(key, bar)}
+      onKeyDown={(e) => move(key, e)}
+    >
+      <title>{`${clockText(bar.from)} ${text}`}</title>
+      <rect class="fill" x={x} y={top} width={width} height={h} rx="4" />
+      {bar.attention === "mind" && (
+        <rect x={x} y={top} width={width} height={h} rx="4" fill="url(#mind-lines)" />
+      )}
+      <rect class="edge" x={x} y={top} width={width} height={h} rx="4" />
+      {width > 26 && (
+        <svg x={x} y={top} width={width - 3} height={h} aria-hidden="true">
+          <text x="6" y={h / 2 + 5} class="bar-text">
+            <tspan class="bar-course">{bar.task.course + 1}</tspan>
+            <tspan dx="5">{heat + text}</tspan>
+          </text>
+        </svg>
+      )}
+    </g>
+  );
+};
+
+const Hours = ({ window, pixelsPerMinute, height }: Props & { height: number }) => {
+  const every = pixelsPerMinute * 30 >= 52 ? 30 : pixelsPerMinute * 60 >= 52 ? 60 : 120;
+  const first = Math.ceil(window.from / every) * every;
+  const marks = Array.from(
+    { length: Math.floor((window.to - first) / every) + 1 },
+    (_, i) => first + i * every,
+  );
+  return (
+    <g class="hours">
+      {marks.map((m) => {
+        const x = (m - window.from) * pixelsPerMinute;
+        return (
+          <g key={m}>
+            <line x1={x} x2={x} y1={headHeight - 8} y2={height} />
+            {m < window.to && (
+              <text x={x + 4} y={headHeight - 10}>
+                {clockText(m)}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+};
+
+const Landings = ({ window, pixelsPerMinute, landings, height }: Props & { height: number }) => (
+  <g class="landings">
+    {landings
+      .filter((l) => l.due >= window.from && l.due <= window.to)
+      .map((l, i) => {
+        const x = (l.due - window.from) * pixelsPerMinute;
+        return (
+          <g key={l.course} class={`course-${l.course % 8}`}>
+            <line x1={x} x2={x} y1={i % 2 === 0 ? 18 : 34} y2={height} />
+            <text x={x - 4} y={i % 2 === 0 ? 14 : 30} text-anchor="end">
+              {`${l.course + 1} ${l.name}`}
+            </text>
+          </g>
+        );
+      })}
+  </g>
+);

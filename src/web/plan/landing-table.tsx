@@ -1,0 +1,38 @@
+import type { Plan } from "#engine/index.ts";
+import { clockText, momentText } from "#words/clock.ts";
+import { durationText } from "#words/quantity-text.ts";
+import type { PlanNames } from "./names.ts";
+
+/** When each course is due at the pass, and when its last plate is there. */
+export const LandingTable = ({ plan, names }: { plan: Plan; names: PlanNames }) => (
+  <table class="landing">
+    <caption>Courses at the pass</caption>
+    <thead>
+      <tr>
+        <th scope="col">Course</th>
+        <th scope="col">Due</th>
+        <th scope="col">Lands</th>
+        <th scope="col">First work</th>
+      </tr>
+    </thead>
+    <tbody>
+      {plan.courses.map((c) => (
+        <tr key={c.course} class={`course-${c.course % 8}`}>
+          <th scope="row">
+            <span class="course-number">{c.course + 1}</span> {c.name}
+          </th>
+          <td>{clockText(c.due)}</td>
+          <td>
+            {clockText(c.lands)}{" "}
+            {c.lateMinutes > 0 ? (
+              <strong class="late">{durationText(c.lateMinutes)} late</strong>
+            ) : (
+              <span class="soft">on time</span>
+            )}
+          </td>
+          <td>{c.firstStart === null ? "–" : momentText(names.date, c.firstStart)}</td>
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);

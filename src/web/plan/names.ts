@@ -1,0 +1,31 @@
+import type { Evening, Task } from "#engine/index.ts";
+import { taskText } from "#words/plan-text.ts";
+
+/** Look-ups that the plan's views share. */
+export type PlanNames = {
+  readonly date: string;
+  readonly task: (id: string) => string;
+  readonly taskOf: (id: string) => Task | null;
+  readonly course: (index: number) => string;
+  readonly dish: (source: string) => string;
+};
+
+/** Names of tasks, courses and dishes of an evening. */
+export const namesOf = ({ prep, menu, dishes }: Evening): PlanNames => {
+  const tasks = new Map(prep.tasks.map((t) => [t.id, t]));
+  const titles = new Map(dishes.map((d) => [d.source, d.title]));
+  return {
+    date: menu.sitting.date,
+    task: (id) => {
+      const task = tasks.get(id);
+      return task === undefined ? id : `${taskText(task)}, ${titles.get(task.dish) ?? task.dish}`;
+    },
+    taskOf: (id) => tasks.get(id) ?? null,
+    course: (index) => menu.sitting.courses[index]?.name ?? "",
+    dish: (source) => titles.get(source) ?? source,
+  };
+};
+
+/** The version a task is for, where it is not the dish as written. */
+export const versionText = (version: string): string =>
+  version === "as-written" || version === "" ? "" : version.replaceAll("+", ", ").replaceAll("-", " ");

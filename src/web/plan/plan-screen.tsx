@@ -1,0 +1,105 @@
+import { useMemo, useState } from "preact/hooks";
+import type { Code, Evening, Finding, Plan, PlanFacts, TaskId } from "#engine/index.ts";
+import { messageOf } from "#words/en.ts";
+import { durationText } from "#words/quantity-text.ts";
+import { SeverityMark } from "../parts/marks.tsx";
+import { ScreenHead } from "../parts/screen-head.tsx";
+import { useNarrow } from "../state/narrow.ts";
+import { CookList } from "./cook-list.tsx";
+import { DayChart } from "./day-chart.tsx";
+import { LandingTable } from "./landing-table.tsx";
+import { namesOf } from "./names.ts";
+import { rowsOf } from "./rows.ts";
+import { TaskDetails } from "./task-details.tsx";
+
+/** Findings that belong beside the plan; what was assumed for single steps is said on their cards. */
+const ofPlan: ReadonlySet<Code> = new Set<keyof PlanFacts>([
+  "station-missing",
+  "nobody-on-shift",
+  "course-late",
+  "task-unplaced",
+  "limits-clash",
+  "plan-broken",
+  "station-in-turns",
+]);
+
+const leads: { readonly [S in Plan["status"]]: string } = {
+  "on-time": "Every course lands on time.",
+  late: "Not every course lands on time.",
+  partial: "Some work found no place; the plan is not whole.",
+};
+
+/** The work of the sitting in time: as a chart, and as a list for each cook. */
+export const PlanScreen = ({ evening, findings }: { evening: Evening; findings: readonly Finding[] }) => {
+  const { prep, plan } = evening;
+  const names = useMemo(() => namesOf(evening), [evening]);
+  const rows = useMemo(() => rowsOf(prep, plan), [prep, plan]);
+  const [task, setTask] = useState<TaskId | null>(null);
+  const narrow = useNarrow();
+  const chart = (
+    <section class="chart-part no-print" aria-labelledby="chart-head" key="chart">
+      <h2 id="chart-head">Chart</h2>
+      <div class="chart-and-details">
+        <DayChart rows={rows} landings={plan.courses} names={names} selected={task} select={setTask} />
+        <TaskDetails plan={plan} task={task} names={names} />
+      </div>
+    </section>
+  );
+  const lists = (
+    <section aria-labelledby="lists-head" key="lists" class="lists">
+      <h2 id="lists-head" class="no-print">
+        Lists
+      </h2>
+      {prep.crew.map((c) => (
+        <CookList key={c.name} cook={c.name} prep={prep} plan={plan} names={names} />
+      ))}
+    </section>
+  );
+  return (
+    <div class="screen plan">
+      <ScreenHead
+        title="Plan"
+        lead={`${leads[plan.status]}${plan.objective.lateMinutes > 0 ? ` ${durationText(plan.objective.lateMinutes)} late in all.` : ""}`}
+      >
+        <button type="button" onClick={() => print()}>
+          Print the lists
+        </button>
+      </ScreenHead>
+      {plan.violations.length > 0 && (
+        <div class="remark remark-stop" role="alert">
+          <SeverityMark of="stop" />
+          <div>
+            <p>The checker does not pass this plan:</p>
+            <ul>
+              {plan.violations.map((v) => (
+                <li key={v.rule + v.detail}>
+                  {v.rule.replaceAll("-", " ")}: {v.detail}
+                </li>
+              ))}
+            </ul>
+          </div>
+        </div>
+      )}
+      <PlanRemarks findings={findings} />
+      <div class="landing-part no-print">
+        <LandingTable plan={plan} names={names} />
+      </div>
+      {narrow ? [lists, chart] : [chart, lists]}
+    </div>
+  );
+};
+
+const PlanRemarks = ({ findings }: { findings: readonly Finding[] }) => {
+  const own = findings.filter((f) => ofPlan.has(f.code));
+  if (own.length === 0) return null;
+  return (
+    <ul class="plain remarks no-print">
+      {own.map((f) => (
+        <li key={JSON.stringify([f.code, f.facts])} class={`remark remark-${f.severity}`}>
+          <SeverityMark of={f.severity} />
+          <p>{messageOf(f)}</p>
+        </li>
+      ))}
+    </ul>
+  );
+};

@@ -1,0 +1,65 @@
+import type { Plan, TaskId } from "#engine/index.ts";
+import { clockText, momentText } from "#words/clock.ts";
+import { attentionLabels, stationLabels } from "#words/labels.ts";
+import { causeText, taskText } from "#words/plan-text.ts";
+import { celsiusText, durationText } from "#words/quantity-text.ts";
+import { AttentionMark } from "../parts/marks.tsx";
+import { type PlanNames, versionText } from "./names.ts";
+import { barsOf } from "./rows.ts";
+
+/** A task, its segments, and why it stands where it stands. */
+export const TaskDetails = ({
+  plan,
+  task: id,
+  names,
+}: {
+  plan: Plan;
+  task: TaskId | null;
+  names: PlanNames;
+}) => {
+  const task = id === null ? null : names.taskOf(id);
+  const placed = plan.placed.find((p) => p.task === id);
+  return (
+    <section class="task-details" aria-live="polite" aria-label="The task that is chosen">
+      {task === null || placed === undefined ? (
+        <p class="soft">Choose a task in the chart to see when, who and why.</p>
+      ) : (
+        <>
+          <h3>{taskText(task)}</h3>
+          <p>
+            {names.dish(task.dish)}
+            {versionText(task.version) !== "" && <span class="tag">{versionText(task.version)}</span>}
+            <span class="soft"> for {names.course(task.course)}</span>
+          </p>
+          <ul class="plain segments">
+            {barsOf(placed, task).map((bar) => (
+              <li key={bar.segment}>
+                <AttentionMark of={bar.attention} />
+                <span>
+                  <b>
+                    {bar.segment === 0 ? momentText(names.date, bar.from) : clockText(bar.from)} to{" "}
+                    {clockText(bar.to)}
+                  </b>{" "}
+                  {durationText(bar.to - bar.from)},{" "}
+                  {stationLabels[task.segments[bar.segment]?.station ?? "hands"]}
+                  {bar.celsius === null ? "" : ` at ${celsiusText(bar.celsius)}`},{" "}
+                  {attentionLabels[bar.attention]}
+                </span>
+              </li>
+            ))}
+          </ul>
+          <p>
+            {placed.cook === null ? "Nobody is needed." : `${placed.cook} does it.`}
+            {placed.oven === null ? "" : ` In the ${placed.oven}.`}
+          </p>
+          <h4>Why then</h4>
+          <ul>
+            {placed.because.map((cause) => (
+              <li key={JSON.stringify(cause)}>{causeText(cause, names)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+};

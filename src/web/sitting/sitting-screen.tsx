@@ -1,0 +1,146 @@
+import { useState } from "preact/hooks";
+import type { Remark } from "../editor/remarks.ts";
+import { SettleList } from "../editor/settle-list.tsx";
+import { type GoTo, WordsView } from "../editor/words-view.tsx";
+import { Conflict } from "../parts/conflict.tsx";
+import { SaveMark } from "../parts/save-mark.tsx";
+import { ScreenHead } from "../parts/screen-head.tsx";
+import type { DeskDocument } from "../state/desk.ts";
+import type { EveningView } from "../state/evening.ts";
+import { hashOf } from "../state/route.ts";
+import { desk } from "../state/the-desk.ts";
+import { SittingPage } from "./sitting-page.tsx";
+
+type Props = {
+  readonly book: string;
+  readonly path: string | null;
+  readonly documents: readonly DeskDocument[];
+  readonly evening: EveningView;
+};
+
+/** The sitting as a page, and the words it is read from beside it. */
+export const SittingScreen = ({ book, path, documents, evening }: Props) => {
+  const files = documents.filter((d) => d.kind !== "card");
+  const sitting = documents.find((d) => d.kind === "sitting");
+  const shown = files.find((d) => d.path === path) ?? sitting ?? files[0];
+  const [goTo, setGoTo] = useState<GoTo | null>(null);
+  if (shown === undefined || sitting === undefined)
+    return (
+      <div class="screen narrow">
+        <ScreenHead title="Sitting" lead="This book has no sitting.yaml yet." />
+        <NewSitting book={book} documents={documents} />
+      </div>
+    );
+  const key = `${book}/${shown.path}`;
+  const remarks: readonly Remark[] = (evening.answer?.remarks ?? [])
+    .filter((r) => r.path === shown.path)
+    .map((r) => ({ ...r, fixes: [] }));
+  const elsewhere = (evening.answer?.remarks ?? []).filter(
+    (r) => r.path !== shown.path && r.severity !== "note",
+  );
+  return (
+    <div class="screen sitting">
+      <div class="sitting-page">
+        <SittingPage
+          book={book}
+          text={sitting.text}
+          value={evening.answer?.evening?.menu.sitting ?? null}
+          cardPaths={new Map(evening.answer?.cardPaths ?? [])}
+          cards={documents.filter((d) => d.kind === "card")}
+          write={(text) => desk.type(`${book}/${sitting.path}`, text)}
+        />
+      </div>
+      <section class="sitting-words" aria-labelledby="words-head">
+        <header>
+          <h2 id="words-head">The words it is read from</h2>
+          <SaveMark state={shown.state} />
+        </header>
+        <nav aria-label="Files of the sitting" class="files">
+          <ul>
+            {files.map((f) => (
+              <li key={f.path}>
+                <a
+                  href={hashOf({ book, screen: "sitting", path: f.path })}
+                  aria-current={f.path === shown.path ? "page" : undefined}
+                >
+                  {f.path}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <Conflict document={shown} settle={(words) => desk.settle(key, words)} keepBoth={null} />
+        <WordsView
+          key={key}
+          label={`Words of ${shown.path}`}
+          text={shown.text}
+          remarks={{ of: shown.text, list: evening.working ? [] : remarks }}
+          linked={null}
+          goTo={goTo}
+          onType={(text) => desk.type(key, text)}
+          onPlace={() => undefined}
+        />
+        <h3>To settle here</h3>
+        <SettleList
+          remarks={remarks}
+          text={shown.text}
+          linking={{ at: null, show: () => undefined, goTo: (span) => setGoTo({ span }) }}
+        />
+        {elsewhere.length > 0 && (
+          <p>
+            {[...new Set(elsewhere.map((r) => r.path))].map((p) => (
+              <a key={p} class="button" href={hashOf({ book, screen: "sitting", path: p })}>
+                More to settle in {p}
+              </a>
+            ))}
+          </p>
+        )}
+      </section>
+    </div>
+  );
+};
+
+/** A sitting to begin from, with the cards of the book in one course. */
+const NewSitting = ({ book, documents }: { book: string; documents: readonly DeskDocument[] }) => {
+  const names = documents
+    .filter((d) => d.kind === "card")
+    .map((d) => (d.path.split("/").at(-1) ?? d.path).replace(/\.(txt|md)$/i, ""));
+  const begin = () => {
+    if (!documents.some((d) => d.path === "kitchen.yaml"))
+      desk.add(book, "kitchen.yaml", "kitchen", kitchenToBeginWith);
+    desk.add(book, "sitting.yaml", "sitting", sittingToBeginWith(names));
+  };
+  return (
+    <button type="button" onClick={begin}>
+      Begin a sitting
+    </button>
+  );
+};
+
+const sittingToBeginWith = (cards: readonly string[]): string => `title: A sitting
+date: ${new Date().toISOString().slice(0, 10)}
+covers: 8
+kitchen: kitchen.yaml
+cards: cards
+courses:
+  - name: Main
+    at: "19:30"
+    dishes: [${cards.join(", ")}]
+crew:
+  - name: Me
+    shifts:
+      - ${new Date().toISOString().slice(0, 10)} 14:00-22:00
+`;
+
+const kitchenToBeginWith = `name: Kitchen
+burners:
+  count: 4
+  kilowatts: 2
+ovens:
+  - name: oven
+    shelves: 2
+    fan: true
+    kilowatts: 3
+fridge litres: 200
+trays: 3
+`;

@@ -1,0 +1,66 @@
+import { firstEffort, readCard, runEvening } from "#engine/index.ts";
+import { type SittingFiles, sittingFromFiles } from "#wire/sitting-from-files.ts";
+import { sentenceOf } from "#words/en.ts";
+import { problemSentence } from "#words/problems.ts";
+import type { Ask, BookFile, EveningAnswer, FileRemark, Told } from "./engine-talk.ts";
+
+/** Does what is asked. Pure: the worker around it only carries the messages. */
+export const answerAsk = (ask: Ask): Told => {
+  switch (ask.ask) {
+    case "card": {
+      const { value, findings } = readCard(ask.text, ask.source, ask.region);
+      return { id: ask.id, told: "card", answer: { dish: value, findings } };
+    }
+    case "evening":
+      return { id: ask.id, told: "evening", answer: eveningOf(ask.sitting, ask.files, ask.tries) };
+  }
+};
+
+/** The files of a book as the wire reads them: names from the sitting's own folder. */
+export const filesOf = (sitting: string, files: readonly BookFile[]): SittingFiles => {
+  const folder = sitting.includes("/") ? sitting.slice(0, sitting.lastIndexOf("/") + 1) : "";
+  const byPath = new Map(files.map((f) => [f.path, f.text]));
+  return {
+    sitting: { name: sitting.slice(folder.length), text: byPath.get(sitting) ?? "" },
+    read: (name) => byPath.get(folder + name) ?? null,
+    list: (name) => {
+      const inside = `${folder}${name.replace(/\/$/, "")}/`;
+      const names = [...byPath.keys()].filter((p) => p.startsWith(inside)).map((p) => p.slice(inside.length));
+      return names.length === 0 ? null : names.filter((n) => !n.includes("/"));
+    },
+  };
+};
+
+const eveningOf = (sittingPath: string, files: readonly BookFile[], tries: number | null): EveningAnswer => {
+  const given = filesOf(sittingPath, files);
+  const folder = sittingPath.slice(0, sittingPath.length - given.sitting.name.length);
+  const { sitting, cards, problems, placeOf } = sittingFromFiles(given);
+  const ofFiles: FileRemark[] = problems.map((problem) => ({
+    path: folder + problem.place.file,
+    start: problem.place.start,
+    end: problem.place.end,
+    severity: problem.severity,
+    ...problemSentence(problem),
+  }));
+  const cardPaths = cards.map((card) => [card.source, folder + card.file] as const);
+  if (sitting === null) return { evening: null, findings: [], remarks: ofFiles, cardPaths };
+  const { value, findings } = runEvening(
+    sitting,
+    cards.map(({ source, text }) => ({ source, text })),
+    tries === null ? firstEffort : { ...firstEffort, tries },
+  );
+  const ofSitting = findings.flatMap((finding): FileRemark[] => {
+    if (finding.source !== sitting.source || finding.path === null) return [];
+    const place = placeOf(finding.path);
+    return [
+      {
+        path: folder + place.file,
+        start: place.start,
+        end: place.end,
+        severity: finding.severity,
+        ...sentenceOf(finding),
+      },
+    ];
+  });
+  return { evening: value, findings, remarks: [...ofFiles, ...ofSitting], cardPaths };
+};

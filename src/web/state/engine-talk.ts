@@ -1,0 +1,49 @@
+import type { Dish, Evening, Finding, Region } from "#engine/index.ts";
+
+/** A text of a book as the engine is handed it. */
+export type BookFile = { readonly path: string; readonly text: string };
+
+/** What a file has against it, with its place: a finding of the engine, or a problem of the file's own form. */
+export type FileRemark = {
+  readonly path: string;
+  readonly start: number;
+  readonly end: number;
+  readonly severity: "stop" | "warn" | "note";
+  readonly says: string;
+  readonly write: string | null;
+};
+
+/** What was read on one card. */
+export type CardAnswer = { readonly dish: Dish; readonly findings: readonly Finding[] };
+
+/** What came of a whole book. The evening is null when the files allow none. */
+export type EveningAnswer = {
+  readonly evening: Evening | null;
+  readonly findings: readonly Finding[];
+  readonly remarks: readonly FileRemark[];
+  /** Where each card's file is, by the name the card goes by. */
+  readonly cardPaths: readonly (readonly [string, string])[];
+};
+
+/** What the page asks of the worker. */
+export type Ask =
+  | {
+      readonly id: number;
+      readonly ask: "card";
+      readonly text: string;
+      readonly source: string;
+      readonly region: Region;
+    }
+  | {
+      readonly id: number;
+      readonly ask: "evening";
+      readonly sitting: string;
+      readonly files: readonly BookFile[];
+      readonly tries: number | null;
+    };
+
+/** What the worker hands back, under the number of the question. */
+export type Told =
+  | { readonly id: number; readonly told: "card"; readonly answer: CardAnswer }
+  | { readonly id: number; readonly told: "evening"; readonly answer: EveningAnswer }
+  | { readonly id: number; readonly told: "failed"; readonly why: string };

@@ -1,0 +1,4 @@
+import { makeDeskKeeper } from "./desk-keeper.ts";
+
+/** The one desk of this tab. */
+export const desk = makeDeskKeeper();
