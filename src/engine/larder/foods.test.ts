@@ -79,6 +79,7 @@ describe("names of foods", () => {
 describe("near names", () => {
   test.each([
     ["parsely", "parsley"],
+  ["tumeric", "turmeric"],
     ["unslated butter", "unsalted-butter"],
     ["chiken breast", "chicken-breast"],
     ["mozarella", "mozzarella"],
