@@ -53,6 +53,8 @@ export const sittingFromFiles = ({ sitting: own, read, list }: SittingFiles): Si
   };
   const region = assume(value.region, "region", "uk");
   const currency = assume(value.currency, "currency", usualCurrency[region]);
+  if (value["food cost target"] === undefined) assume(undefined, "food cost target", "30 %");
+  if (value.tax === undefined) assume(undefined, "tax", "0 %");
   const times = timesOf(file, value);
   const cards = cardsOf(file, value.cards ?? "cards", read, list);
   const kitchenText = read(value.kitchen);
