@@ -5,7 +5,7 @@ import { type Count, count } from "../measure/units.ts";
 import type { Dish } from "../model/dish.ts";
 import type { MenuDish, Version } from "../model/menu.ts";
 import type { Sitting } from "../model/sitting.ts";
-import { chooseSwaps } from "./choose-swaps.ts";
+import { type Choice, chooseSwaps } from "./choose-swaps.ts";
 import type { Line, LineBook } from "./dish-lines.ts";
 import type { DishFinder } from "./find-dish.ts";
 import type { GuestNeeds } from "./guest-needs.ts";
@@ -57,13 +57,21 @@ export const makeVersions = (
     cache.set(key, lines);
     return lines;
   };
+  // Guests of the same needs are answered alike.
+  const choices = new Map<string, Choice>();
+  const choiceFor = ({ needs }: GuestNeeds): Choice => {
+    const key = needs.map((need) => need.id).join(",");
+    const choice = choices.get(key) ?? chooseSwaps(dish, needs, linesWith);
+    choices.set(key, choice);
+    return choice;
+  };
   const findings: Finding[] = [];
   const unserved: MenuDish["unserved"][number][] = [];
   const asWritten: Group = { swaps: [], guests: [], portions: 0 };
   const groups = new Map<string, Group>([["", asWritten]]);
 
   for (const guest of guests) {
-    const { swaps, against } = chooseSwaps(dish, guest.needs, linesWith);
+    const { swaps, against } = choiceFor(guest);
     for (const need of guest.unknown) unserved.push({ guest: guest.name, need, ingredients: [] });
     for (const need of guest.needs) {
       const lines = against.filter((o) => o.need.id === need.id).map((o) => o.line);

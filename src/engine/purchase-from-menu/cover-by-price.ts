@@ -4,26 +4,31 @@ export type PricedOffer = { readonly size: number; readonly price: number };
 /**
  * The cheapest packs that cover `need`, by dynamic programming over money: the most that can be had for each sum, and
  * the least sum that is enough. For sizes that fit no grid. Equal prices are settled by the most food for the money.
- * Prices are whole and above zero.
+ * Prices are whole and above zero; `most` is a sum that is known to be enough.
  */
-export const coverByPrice = (need: number, offers: readonly PricedOffer[]): readonly number[] => {
-  const had: number[] = [0];
-  const choice: number[] = [-1];
+export const coverByPrice = (
+  need: number,
+  offers: readonly PricedOffer[],
+  most: number,
+): readonly number[] => {
+  const had = new Float64Array(most + 1);
+  const choice = new Int32Array(most + 1).fill(-1);
   let sum = 0;
-  while ((had[sum] ?? 0) < need) {
+  while ((had[sum] ?? 0) < need && sum < most) {
     sum += 1;
     let best = had[sum - 1] ?? 0;
     let pick = -1;
-    offers.forEach((offer, j) => {
-      if (offer.price > sum) return;
+    for (let j = 0; j < offers.length; j += 1) {
+      const offer = offers[j];
+      if (offer === undefined || offer.price > sum) continue;
       const size = (had[sum - offer.price] ?? 0) + offer.size;
       if (size > best) {
         best = size;
         pick = j;
       }
-    });
-    had.push(best);
-    choice.push(pick);
+    }
+    had[sum] = best;
+    choice[sum] = pick;
   }
   const counts = offers.map(() => 0);
   while (sum > 0) {

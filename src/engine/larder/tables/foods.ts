@@ -281,6 +281,7 @@ export const foodRows: readonly string[] = [
   "nectarine\tnectarine\tnectarines\t\t\tfruit\t09191\t87.59 44 1.06 0.32 0.025 10.55 7.89 1.7 0 0.48 \t0.604\tmedium=142;small=129;large=156\t0.91\t\t\t\t\t\t\tsr28\tnectarine;nectarines;nectarineses",
   "orange\torange\toranges\t\t\tfruit\t09200\t86.75 47 0.94 0.12 0.015 11.75 9.35 2.4 0 0.44 \t0.761\tmedium=131;large=184;small=96\t0.73\t\t\t\t14\t\t\tsr28\torange;oranges;orangeses",
   "orange-juice\torange juice\torange juice\t\tfresh orange juice\tdrinks\t09206\t88.3 45 0.7 0.2 0.024 10.4 8.4 0.2 1 0.4 \t1.048\torange=86\t1\t\t\t\t\t\tfresh\tsr28\torange juice;fresh orange juice;orange juices;fresh orange juices",
+  "lime-zest\tlime zest\tlime zest\t\tlime peel;lime rind\tfruit\t09156\t81.6 47 1.5 0.3 0.039 16 4.17 10.6 6 0.6 \t0.406\tlime=1.5\t1\t\t\t\t\t\tproxy: lemon peel\tsr28-proxy\tlime zest;lime peel;lime rind;lime zests;lime peels;lime rinds",
   "orange-zest\torange zest\torange zest\t\torange peel;orange rind\tfruit\t09216\t72.5 97 1.5 0.2 0.024 25  10.6 3 0.8 \t0.406\torange=4\t1\t\t\t\t\t\t\tsr28\torange zest;orange peel;orange rind;orange zests;orange peels;orange rinds",
   "mandarin\tmandarin\tmandarins\t\ttangerine\tfruit\t09218\t85.17 53 0.81 0.31 0.039 13.34 10.58 1.8 2 0.38 \t0.824\tmedium=88;small=76;large=120\t0.74\t\t\t\t\t\t\tsr28\tmandarin;mandarins;tangerine;mandarinses;tangerines",
   "clementine\tclementine\tclementines\t\t\tfruit\t09433\t86.58 47 0.85 0.15  12.02 9.18 1.7 1 0.4 \t\twhole=74\t0.77\t\t\t\t\t\t\tsr28\tclementine;clementines;clementineses",
