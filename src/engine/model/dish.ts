@@ -75,6 +75,8 @@ export type Use = {
   readonly share: Share;
   /** True when the words do not say it and it was carried from the vessel. */
   readonly implied: boolean;
+  /** With a product: the ingredient by which the words name it ("the thighs", already browned). It is not taken from the list again. */
+  readonly named?: number;
   readonly span: Span;
 };
 

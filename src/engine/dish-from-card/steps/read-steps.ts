@@ -1,26 +1,163 @@
 import type { Finding } from "../../findings/finding.ts";
-import type { Card } from "../../model/card.ts";
-import type { Ingredient, Step } from "../../model/dish.ts";
+import { makeFinding } from "../../findings/make-finding.ts";
+import { foodByName } from "../../larder/foods.ts";
+import { minutes } from "../../measure/units.ts";
+import type { Block, Card } from "../../model/card.ts";
+import type { Action, Ingredient, Step } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
+import type { Words } from "../../model/span.ts";
+import { act } from "./act.ts";
+import { chooseTechnique } from "./choose-technique.ts";
+import { type Clause, clausesOf } from "./clauses.ts";
+import { shareObjects } from "./share-objects.ts";
+import { countRests, newStepReader, type StepReader } from "./step-reader.ts";
+import { sentencesOf, type Token, tokenise } from "./tokens.ts";
 
-/** Reads the method and the "to serve" lines of a card into steps of actions. Never throws. */
+type Line = { readonly block: Block; readonly words: Words; readonly clauses: readonly Clause[] };
+
+const isFood = (tokens: readonly Token[], i: number): boolean => {
+  const one = tokens[i];
+  const two = tokens[i + 1];
+  if (one === undefined || one.kind !== "word") return false;
+  return foodByName.has(one.text) || (two !== undefined && foodByName.has(`${one.text} ${two.text}`));
+};
+
+/**
+ * Reads the method and the "to serve" lines of a card into steps of actions: what is done, to which ingredients and
+ * earlier products, how long, how hot, and what must be done before. Never throws.
+ */
 export const readSteps = (
   card: Card,
-  _ingredients: readonly Ingredient[],
-  _region: Region,
+  ingredients: readonly Ingredient[],
+  region: Region,
 ): { readonly steps: readonly Step[]; readonly findings: readonly Finding[] } => {
-  const steps: Step[] = [];
+  const reader = newStepReader(ingredients);
+  const lines: Line[] = [];
   for (const block of card.blocks) {
     if (block.role !== "method" && block.role !== "to-serve") continue;
-    for (const line of block.lines)
-      steps.push({
-        index: steps.length,
-        text: line.text,
-        span: line.span,
-        part: block.part,
-        phase: block.role,
-        actions: [],
-      });
+    for (const words of block.lines)
+      lines.push({ block, words, clauses: clausesOfLine(words.text, reader, region) });
   }
-  return { steps, findings: [] };
+  countRests(
+    reader,
+    lines.flatMap((l) => l.clauses),
+  );
+  const steps: Step[] = [];
+  const findings: Finding[] = [];
+  for (const line of lines) {
+    if (steps.at(-1)?.part !== line.block.part && steps.length > 0) {
+      reader.kitchen.current = line.block.part === null ? reader.kitchen.current : null;
+      reader.kitchen.emptied = null;
+    }
+    const actions = actionsOf(
+      reader,
+      line,
+      steps.length,
+      steps.flatMap((s) => s.actions),
+    );
+    steps.push({
+      index: steps.length,
+      text: line.words.text,
+      span: line.words.span,
+      part: line.block.part,
+      phase: line.block.role === "to-serve" ? "to-serve" : "method",
+      actions,
+    });
+    for (const clause of line.clauses)
+      for (const t of clause.settings)
+        if (t.scaleAssumed) {
+          const at = { start: clause.tokens[t.from]?.at ?? 0, end: clause.tokens[t.to - 1]?.end ?? 0 };
+          const span = { start: line.words.span.start + at.start, end: line.words.span.start + at.end };
+          findings.push(
+            makeFinding("temperature-scale-assumed", card.source, span, {
+              words: line.words.text.slice(at.start, at.end),
+              celsius: t.celsius,
+            }),
+          );
+        }
+  }
+  return { steps: nameParts(steps), findings };
+};
+
+const clausesOfLine = (text: string, reader: StepReader, region: Region): readonly Clause[] =>
+  sentencesOf(text, tokenise(text)).flatMap((sentence, place) =>
+    shareObjects(clausesOf(text, sentence, place, reader.names, isFood, region)),
+  );
+
+const actionsOf = (
+  reader: StepReader,
+  line: Line,
+  step: number,
+  earlier: readonly Action[],
+): readonly Action[] => {
+  const actions: Action[] = [];
+  let before: Action | null = null;
+  let sentence = -1;
+  line.clauses.forEach((clause, k) => {
+    if (clause.sentence !== sentence) {
+      before = null;
+      sentence = clause.sentence;
+    }
+    const chosen = chooseTechnique(clause, line.clauses[k + 1] ?? null);
+    if (chosen === null || (clause.hit === null && actions.length > 0 && canLend(actions.at(-1)))) {
+      lendTime(clause, actions, earlier);
+      return;
+    }
+    const waited = clause.times.find((t) => t.kind === "wait" && !t.long);
+    let leastWait = true;
+    if (waited !== undefined) {
+      const last = actions.at(-1);
+      if (last?.minutes?.assumed === true && last.attention !== "hands") {
+        actions[actions.length - 1] = { ...last, minutes: { ...waited.minutes, assumed: false } };
+        leastWait = false;
+      }
+    }
+    const action = act(reader, clause, chosen, {
+      id: `s${step + 1}a${actions.length + 1}`,
+      part: line.block.part,
+      offset: line.words.span.start,
+      before,
+      toServe: line.block.role === "to-serve",
+    });
+    before = leastWait ? action : { ...action, leastWait: null };
+    actions.push(before);
+  });
+  return actions;
+};
+
+const canLend = (action: Action | undefined): boolean =>
+  action?.minutes?.assumed === true && action.attention !== "hands";
+
+/** A sentence without a verb ("About 20 minutes, at 180 °C.") speaks of the action before it. */
+const lendTime = (clause: Clause, actions: Action[], _earlier: readonly Action[]): void => {
+  const last = actions.at(-1);
+  if (last === undefined) return;
+  const length = clause.times.find((t) => t.kind === "length");
+  const setting = clause.settings[0]?.celsius ?? null;
+  const open = last.minutes === null || last.minutes.assumed;
+  actions[actions.length - 1] = {
+    ...last,
+    minutes:
+      length !== undefined && open
+        ? { ...length.minutes, low: minutes(length.minutes.low), assumed: false }
+        : last.minutes,
+    celsius: last.celsius ?? setting,
+    core: last.core ?? clause.core,
+    cue: last.cue ?? clause.cue,
+  };
+};
+
+/** The last action of each named part makes that part, unless the words name what it makes. */
+const nameParts = (steps: readonly Step[]): readonly Step[] => {
+  const last = new Map<string, string>();
+  for (const step of steps)
+    for (const action of step.actions)
+      if (step.part !== null && action.uses.length > 0) last.set(step.part, action.id);
+  const partOf = new Map([...last].map(([part, id]) => [id, part]));
+  return steps.map((step) => ({
+    ...step,
+    actions: step.actions.map((a) =>
+      a.makes === null && partOf.has(a.id) ? { ...a, makes: partOf.get(a.id) ?? null } : a,
+    ),
+  }));
 };

@@ -1,0 +1,236 @@
+import { techniqueById } from "../../larder/techniques.ts";
+import type { Attention, Station, Technique } from "../../model/food.ts";
+import type { Clause } from "./clauses.ts";
+
+/** A technique with the station and attention that the words give it. */
+export type Chosen = {
+  readonly technique: Technique;
+  readonly verb: string;
+  readonly station: Station;
+  readonly attention: Attention;
+};
+
+const placing = new Set(
+  "put stand set-aside arrange cook heat warm return add pour turn store cover use layer top fill cool rest make spread set-gel brown melt grill discard toss repeat wrap press season sprinkle dehydrate take-out".split(
+    " ",
+  ),
+);
+
+const mixing = new Set(
+  "mix whisk beat cream knead blend stir fold whip-cream whisk-whites run-machine make add use".split(" "),
+);
+
+// Short work of the hands that, when a length is stated, means that the food is left alone so long.
+const leaving = new Set(
+  "put cover arrange wrap press set-aside remove-from-heat take-out store fill uncover turn unmould layer spread pour drain top make add season sprinkle salt sieve".split(
+    " ",
+  ),
+);
+
+const named = (id: string, otherwise: Technique): Technique => techniqueById(id) ?? otherwise;
+
+const has = (clause: Clause, pattern: RegExp): boolean => clause.tokens.some((t) => pattern.test(t.text));
+
+const hasLength = (clause: Clause): boolean => clause.times.some((t) => t.kind !== "wait");
+
+/** What a clause means in a kitchen, its place words taken into account ("cook under the grill" is grilling). Null when it has no verb and no place. */
+export const chooseTechnique = (clause: Clause, following: Clause | null): Chosen | null => {
+  const base = clause.hit?.technique ?? placeTechnique(clause);
+  if (base === null) return null;
+  const technique = byPlace(clause, base, following);
+  const verb = clause.hit?.verb ?? technique.verbs[0] ?? technique.id;
+  const place = stationOf(clause, technique);
+  return { technique, verb, station: place.station, attention: place.attention };
+};
+
+const placeTechnique = (clause: Clause): Technique | null => {
+  switch (clause.station?.station) {
+    case "oven":
+      return hasLength(clause) || clause.cue !== null
+        ? techniqueById("bake")
+        : clause.settings.length > 0
+          ? techniqueById("preheat")
+          : null;
+    case "fridge":
+      return techniqueById("chill");
+    case "freezer":
+      return techniqueById("freeze");
+    case "grill":
+      return techniqueById("grill");
+    default:
+      return null;
+  }
+};
+
+const byPlace = (clause: Clause, base: Technique, following: Clause | null): Technique => {
+  const place = clause.station;
+  const id = base.id;
+  // "Reduce the heat to a simmer for 5 minutes" is simmering.
+  if (id === "adjust-heat" && hasLength(clause)) return named("simmer", base);
+  if (
+    /^(preheat|heat|put|adjust-heat|use|run-machine|warm|remove-from-heat|make)$/.test(id) &&
+    isPreheat(clause, id)
+  ) {
+    if (has(clause, /^(oven|ovens)$/)) return named("preheat", base);
+    if (id === "preheat")
+      return has(clause, /^(grill|broiler|barbecue|griddle|iron|fryer)$/) ||
+        (clause.settings.length > 0 && !has(clause, /^(oil|pan|fat|water)$/))
+        ? base
+        : named("heat", base);
+  }
+  if (place === null) {
+    if (
+      /^(cook|brown)$/.test(id) &&
+      clause.settings.some((t) => t.celsius >= 110) &&
+      clause.heat === null &&
+      !has(clause, /^(oil|fat|pan|fryer|deep)$/)
+    )
+      return named("bake", base);
+    if (
+      id === "fry" &&
+      (clause.settings.some((t) => t.celsius >= 150) || has(clause, /^deep(ly)?$/)) &&
+      has(clause, /^(oil|fat|fryer|deep|lard)$/)
+    )
+      return named("deep-fry", base);
+    if (
+      id === "roast" &&
+      has(clause, /^(pan|skillet|dry)$/) &&
+      !has(clause, /^(roasting|oven)$/) &&
+      clause.settings.length === 0
+    )
+      return named("toast", base);
+    return base;
+  }
+  const repeats = following !== null && sameKind(following, place.station);
+  switch (place.station) {
+    case "oven":
+      if (id === "toast") return named("toast-in-oven", base);
+      if (id === "keep-warm" || id === "preheat") return base;
+      if (/^(stand|cool|rest|prove)$/.test(id))
+        return clause.settings.length > 0 && id === "stand" ? named("bake", base) : base;
+      if (id === "pat-dry") return named("dehydrate", base);
+      if (
+        /^(cook|brown|heat|melt|return|simmer|fry)$/.test(id) ||
+        (placing.has(id) && id !== "take-out" && !repeats)
+      )
+        return named("bake", base);
+      return base;
+    case "fridge":
+      if (
+        /^(cool|put|store|use|cook)$/.test(id) ||
+        (id !== "prove" &&
+          id !== "rest" &&
+          placing.has(id) &&
+          (hasLength(clause) || clause.cue !== null || id === "stand" || id === "set-aside") &&
+          !repeats)
+      )
+        return named("chill", base);
+      return base;
+    case "freezer":
+      return placing.has(id) && !repeats ? named("freeze", base) : base;
+    case "grill":
+      return /^(cook|brown|put|heat|arrange|toast|return|finish|top|fry|stand|roast)$/.test(id) && !repeats
+        ? named("grill", base)
+        : base;
+    case "machine":
+      return has(clause, /^microwave$/) && /^(cook|heat|put|warm|stand|reheat)$/.test(id)
+        ? named("microwave", base)
+        : base;
+    case "ice-bath":
+      return /^(put|add|drain|cool|stand|take-out|chill|press)$/.test(id)
+        ? named("cool-quickly", base)
+        : base;
+    case "fryer":
+      return /^(fry|cook|add|put)$/.test(id) ? named("deep-fry", base) : base;
+    default:
+      return base;
+  }
+};
+
+const sameKind = (clause: Clause, station: Station): boolean => {
+  const next = clause.hit?.technique;
+  return (
+    next !== undefined &&
+    (next.station === station ||
+      (station === "oven" && next.id === "cook") ||
+      (station === "fridge" && /^(stand|rest|prove|marinate|set-gel|cool)$/.test(next.id)))
+  );
+};
+
+const isPreheat = (clause: Clause, id: string): boolean => {
+  if (id === "preheat") return true;
+  const at = clause.tokens.findIndex((t) => /^(oven|ovens)$/.test(t.text));
+  if (at < 0 || clause.mentions.length > 0 || at - clause.verbAt > 5) return false;
+  const prev = clause.tokens[at - 1]?.text ?? "";
+  const direct = !clause.tokens
+    .slice(clause.verbAt + 1, at)
+    .some((t) => /^(in|into|from|to|under|it|them)$/.test(t.text));
+  return (
+    direct &&
+    prev !== "dutch" &&
+    id !== "remove-from-heat" &&
+    !clause.tokens.some((t) => /^(off|down)$/.test(t.text))
+  );
+};
+
+const stationOf = (clause: Clause, technique: Technique): { station: Station; attention: Attention } => {
+  const words = clause.station;
+  let station = technique.station;
+  let attention = technique.attention;
+  if (words !== null && words.station !== station) {
+    if (words.mixer && mixing.has(technique.id)) {
+      station = "machine";
+      attention =
+        technique.id === "add" || technique.id === "stir" || technique.id === "fold" ? "hands" : "mind";
+    } else if (words.station === "machine" && !words.mixer) {
+      if (
+        mixing.has(technique.id) ||
+        /^(chop|grate|crush|grind|mince|slice|shred|rub-in|melt|microwave|cook|heat|warm|reheat|simmer|stew|steam)$/.test(
+          technique.id,
+        )
+      ) {
+        station = "machine";
+        attention = /^(cook|simmer|stew|steam|melt|heat|warm|reheat|microwave)$/.test(technique.id)
+          ? "none"
+          : "hands";
+      }
+    } else if (
+      words.station === "oven" &&
+      (technique.station === "burner" || /^(stand|cool|rest|prove|keep-warm|set-gel)$/.test(technique.id))
+    ) {
+      station = "oven";
+      attention = "none";
+    } else if (
+      (words.station === "fridge" || words.station === "freezer") &&
+      technique.attention === "none"
+    ) {
+      station = words.station;
+    } else if (words.station === "grill" && technique.station !== "hands") {
+      station = "grill";
+    } else if (words.station === "burner" && /^(oven|grill)$/.test(technique.station)) {
+      station = "burner";
+      attention = "mind";
+    }
+  }
+  if (
+    technique.id === "preheat" &&
+    clause.tokens.some((t) => /^(grill|broiler)$/.test(t.text)) &&
+    !clause.tokens.some((t) => t.text === "oven")
+  )
+    station = "grill";
+  const longest = Math.max(
+    0,
+    ...clause.times.filter((t) => t.kind === "length" || t.kind === "more").map((t) => t.minutes.likely),
+  );
+  if (station === "hands" && longest >= 3 && leaving.has(technique.id)) {
+    station = words?.station ?? "bench";
+    attention = "none";
+  }
+  if (station === "hands" && clause.hit?.letting === true) attention = "none";
+  if (station === "burner" || station === "grill" || station === "fryer") {
+    if (clause.minding !== null) attention = clause.minding;
+    else if (clause.hit?.letting === true && attention === "hands") attention = "mind";
+  }
+  if (longest >= 480) attention = "none";
+  return { station, attention };
+};

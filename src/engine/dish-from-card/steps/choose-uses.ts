@@ -1,0 +1,198 @@
+import { classAt } from "./class-words.ts";
+import type { Clause } from "./clauses.ts";
+import { type Mention, shareOfAmount } from "./find-mentions.ts";
+import type { Pool } from "./pools.ts";
+import { stem } from "./stem.ts";
+import type { StepReader } from "./step-reader.ts";
+
+/** A listed ingredient taken from the list. `from` and `to` are places in the clause. */
+export type Fresh = {
+  readonly ingredient: number;
+  readonly share: number;
+  readonly implied: boolean;
+  readonly from: number;
+  readonly to: number;
+};
+
+/** An ingredient named that already lies in a pool. */
+export type Again = {
+  readonly ingredient: number;
+  readonly pool: Pool;
+  readonly share: number;
+  readonly from: number;
+  readonly to: number;
+};
+
+export type Taken = { readonly fresh: readonly Fresh[]; readonly again: readonly Again[] };
+
+const enough = 0.001;
+
+/** Which ingredients a mention means, of those its words fit. */
+const choose = (reader: StepReader, mention: Mention, part: string | null): readonly number[] => {
+  const top = mention.candidates[0]?.strength ?? 0;
+  let best = mention.candidates.filter((c) => c.strength >= top - 0.05);
+  if (part !== null) {
+    const inPart = mention.candidates.filter(
+      (c) => reader.ingredients[c.ingredient]?.part === part && c.strength >= 1,
+    );
+    const strongest = inPart[0]?.strength ?? 0;
+    if (inPart.length > 0) best = inPart.filter((c) => c.strength >= strongest - 0.05);
+  }
+  const left = best.filter((c) => (reader.remaining[c.ingredient] ?? 0) > enough);
+  const pool = left.length > 0 ? left : best;
+  const loose = top <= 0.6;
+  if (mention.every || loose) return pool.map((c) => c.ingredient);
+  const required = pool.filter((c) => reader.ingredients[c.ingredient]?.optional !== true);
+  const chosen = (required.length > 0 ? required : pool)
+    .slice()
+    .sort((a, b) => a.ingredient - b.ingredient)[0];
+  return chosen === undefined ? [] : [chosen.ingredient];
+};
+
+const poolOf = (reader: StepReader, ingredient: number): Pool | null => {
+  const { kitchen } = reader;
+  if (kitchen.current?.contents.has(ingredient) === true && kitchen.current.left > enough)
+    return kitchen.current;
+  for (let i = kitchen.pools.length - 1; i >= 0; i -= 1) {
+    const pool = kitchen.pools[i];
+    if (pool?.contents.has(ingredient) === true && pool.left > enough) return pool;
+  }
+  return null;
+};
+
+/** How much of a line a mention takes; `left` is what is still there. */
+const shareTaken = (reader: StepReader, mention: Mention, ingredient: number, left: number): number => {
+  const line = reader.ingredients[ingredient];
+  const p = mention.portioning;
+  switch (p.kind) {
+    case "share":
+      return p.share;
+    case "rest":
+      return left;
+    case "amount": {
+      const share = line === undefined ? null : shareOfAmount(p.value, p.unit, line);
+      if (share === null) return unstated(reader, ingredient, left);
+      return share > 0.97 && share < 1.03 ? 1 : share;
+    }
+    case "some":
+      return (reader.restLater[ingredient] ?? 0) > 0 ? left / 2 : left;
+    case "plain":
+      return unstated(reader, ingredient, left);
+  }
+};
+
+// "the oil" now and "the rest of the oil" later: half now. Common practice, no source.
+const unstated = (reader: StepReader, ingredient: number, left: number): number =>
+  (reader.restLater[ingredient] ?? 0) > 0 && left > 0.99 ? left / 2 : left;
+
+/** Takes the ingredients that a clause names, and remembers how much of each is left. */
+export const takeIngredients = (reader: StepReader, clause: Clause, part: string | null): Taken => {
+  const fresh: Fresh[] = [];
+  const again: Again[] = [];
+  const seen = new Set<number>();
+  for (const mention of clause.mentions) {
+    const ofMixture = /^(mixture|mix|batter|dough|puree|paste|sauce)$/.test(
+      clause.tokens[mention.to]?.text ?? "",
+    );
+    for (const ingredient of choose(reader, mention, part)) {
+      if (seen.has(ingredient)) continue;
+      seen.add(ingredient);
+      const left = reader.remaining[ingredient] ?? 0;
+      const place = { from: mention.from, to: mention.to };
+      const lying = poolOf(reader, ingredient);
+      const explicit = mention.portioning.kind === "share" || mention.portioning.kind === "amount";
+      const back =
+        /^(cooked|fried|browned|roasted|melted|boiled|soaked|toasted|drained|chilled|cooled|softened|mashed|beaten|whipped|prepared|reserved)$/.test(
+          clause.tokens[mention.from - 1]?.text ?? "",
+        );
+      if (lying !== null && (left <= enough || ofMixture || (back && left < 0.6))) {
+        const share = mention.portioning.kind === "share" ? mention.portioning.share : 1;
+        if (left <= enough && mention.portioning.kind === "amount" && !ofMixture) {
+          const more = shareTaken(reader, mention, ingredient, 0);
+          if (more > 0.02 && takesFromList(clause, mention)) {
+            fresh.push({ ingredient, share: Math.min(1, more), implied: false, ...place });
+            continue;
+          }
+        }
+        again.push({ ingredient, pool: lying, share, ...place });
+        continue;
+      }
+      let share = shareTaken(reader, mention, ingredient, left);
+      if (!explicit && share <= enough) share = 1;
+      if (mention.portioning.kind === "rest")
+        reader.restLater[ingredient] = Math.max(0, (reader.restLater[ingredient] ?? 0) - 1);
+      fresh.push({ ingredient, share: Math.max(0, Math.min(1, share)), implied: false, ...place });
+      reader.remaining[ingredient] = Math.max(0, left - share);
+    }
+  }
+  takeClasses(reader, clause, part, seen, fresh, again);
+  return { fresh, again };
+};
+
+// "add 50 g sugar" when the sugar is used up takes from the list again; "cut 12 scones" does not.
+const takesFromList = (clause: Clause, mention: Mention): boolean =>
+  mention.portioning.kind === "amount" &&
+  mention.portioning.unit !== "piece" &&
+  clause.hit?.technique.miseEnPlace !== true;
+
+const takeClasses = (
+  reader: StepReader,
+  clause: Clause,
+  part: string | null,
+  seen: Set<number>,
+  fresh: Fresh[],
+  again: Again[],
+): void => {
+  for (let i = 0; i < clause.tokens.length; i += 1) {
+    if (
+      clause.mentions.some((m) => i >= m.from && i < m.to) ||
+      clause.hints.some((m) => i >= m.from && i < m.to)
+    )
+      continue;
+    const found = classAt(clause.tokens, i, reader.classes, reader.partMembers, stem);
+    if (found === null || i === clause.verbAt) continue;
+    const inPart =
+      part === null || found.kind === "class"
+        ? found.members
+        : found.members.filter((m) => (reader.ingredients[m]?.part ?? part) === part);
+    const open = inPart.filter(
+      (m) =>
+        !seen.has(m) &&
+        (reader.remaining[m] ?? 0) > enough &&
+        !(found.kind !== "class" && reader.ingredients[m]?.purpose !== null),
+    );
+    for (const m of open) {
+      seen.add(m);
+      fresh.push({
+        ingredient: m,
+        share: reader.remaining[m] ?? 1,
+        implied: false,
+        from: found.from,
+        to: found.to,
+      });
+      reader.remaining[m] = 0;
+    }
+    if (open.length > 0) continue;
+    for (const m of found.members) {
+      const pool = poolOf(reader, m);
+      if (pool === null || seen.has(m) || again.some((a) => a.pool === pool)) continue;
+      seen.add(m);
+      again.push({ ingredient: m, pool, share: 1, from: found.from, to: found.to });
+    }
+  }
+};
+
+/** Takes what is left of these lines without their being named. */
+export const takeImplied = (
+  reader: StepReader,
+  members: readonly number[],
+  from: number,
+  to: number,
+): readonly Fresh[] =>
+  members
+    .filter((m) => (reader.remaining[m] ?? 0) > enough)
+    .map((ingredient) => {
+      const share = reader.remaining[ingredient] ?? 1;
+      reader.remaining[ingredient] = 0;
+      return { ingredient, share, implied: true, from, to };
+    });

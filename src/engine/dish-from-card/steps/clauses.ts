@@ -1,0 +1,176 @@
+import { type Celsius, type Minutes, minutes } from "../../measure/units.ts";
+import type { Region } from "../../model/sitting.ts";
+import type { Span } from "../../model/span.ts";
+import { findBatches, findCue, findHeat, findMinding, findStation, findVessel } from "./find-details.ts";
+import { findMentions, type Mention, nameAt } from "./find-mentions.ts";
+import { findTemperatures, type TemperaturePhrase } from "./find-temperatures.ts";
+import { findTimes, type TimePhrase } from "./find-times.ts";
+import { findVerbs, type VerbHit } from "./find-verbs.ts";
+import type { NameIndex } from "./name-index.ts";
+import type { Token } from "./tokens.ts";
+import { joints, openers } from "./word-sets.ts";
+
+/** One order of a sentence with all that its words say; offsets are those of the step's own text. */
+export type Clause = {
+  readonly hit: VerbHit | null;
+  /** The clause's own tokens, the opening before the verb included. */
+  readonly tokens: readonly Token[];
+  readonly span: Span;
+  readonly verbSpan: Span;
+  /** Place of the verb in `tokens`, and behind it. */
+  readonly verbAt: number;
+  readonly verbTo: number;
+  readonly mentions: readonly Mention[];
+  /** Ingredients named in the cue ("until the onions are soft"): they say which pan is meant. */
+  readonly hints: readonly Mention[];
+  readonly times: readonly TimePhrase[];
+  readonly settings: readonly TemperaturePhrase[];
+  readonly core: Celsius | null;
+  readonly station: ReturnType<typeof findStation>;
+  readonly heat: "low" | "medium" | "high" | null;
+  readonly vessel: string | null;
+  readonly cue: string | null;
+  readonly batches: number | null;
+  readonly every: Minutes | null;
+  readonly minding: "hands" | "mind" | null;
+  readonly meanwhile: boolean;
+  /** The first of its sentence, and the sentence's place in the step. */
+  readonly opens: boolean;
+  readonly sentence: number;
+};
+
+const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
+
+/** Where a clause begins: behind the last joint before its verb. */
+const startOf = (tokens: readonly Token[], hit: VerbHit, floor: number): number => {
+  if (floor === 0 && !tokens.slice(0, hit.at).some((t) => /^(and|then)$/.test(t.text))) return 0;
+  let at = hit.at;
+  while (at > floor && !/^([,:(&/]|and|then|but)$/.test(word(tokens, at - 1))) at -= 1;
+  if (at === floor && floor > 0) {
+    at = hit.at;
+    while (at > floor && openers.has(word(tokens, at - 1))) at -= 1;
+  }
+  return at;
+};
+
+/** Cuts a sentence into clauses, one an order. A sentence without an order gives one clause without a verb when it states a time or a temperature. */
+export const clausesOf = (
+  text: string,
+  sentence: readonly Token[],
+  place: number,
+  names: NameIndex,
+  isFood: (tokens: readonly Token[], i: number) => boolean,
+  region: Region,
+): readonly Clause[] => {
+  const hits = findVerbs(sentence, (i) => nameAt(sentence, i, names) !== null || isFood(sentence, i));
+  if (hits.length === 0) {
+    const clause = clauseFrom(text, sentence, null, 0, place, true, names, region);
+    return clause.times.length > 0 ||
+      clause.settings.length > 0 ||
+      clause.core !== null ||
+      clause.station !== null
+      ? [clause]
+      : [];
+  }
+  const starts: number[] = [];
+  hits.forEach((hit, k) => {
+    const floor = k === 0 ? 0 : (hits[k - 1]?.to ?? 0);
+    starts.push(k === 0 ? 0 : startOf(sentence, hit, floor));
+  });
+  return hits.map((hit, k) => {
+    const from = starts[k] ?? 0;
+    const to = starts[k + 1] ?? sentence.length;
+    return clauseFrom(text, sentence.slice(from, to), hit, from, place, k === 0, names, region);
+  });
+};
+
+const clauseFrom = (
+  text: string,
+  tokens: readonly Token[],
+  hit: VerbHit | null,
+  offset: number,
+  sentence: number,
+  opens: boolean,
+  names: NameIndex,
+  region: Region,
+): Clause => {
+  const verbAt = hit === null ? -1 : hit.at - offset;
+  const verbTo = hit === null ? 0 : Math.min(tokens.length, hit.to - offset);
+  const temperatures = findTemperatures(tokens, region);
+  const inTemperature = (i: number): boolean => temperatures.some((t) => i >= t.from && i < t.to);
+  const times = findTimes(tokens).filter((t) => !inTemperature(t.from) || t.to > t.from + 2);
+  const cue = findCue(tokens, tokens.length);
+  const inCue = (i: number): boolean =>
+    (cue !== null && i >= cue.from && i < cue.to) || (verbAt > 0 && i < verbAt && isCondition(tokens, i));
+  const isVerb = (i: number): boolean =>
+    hit !== null &&
+    (i === verbAt || (hit.letting && i === verbTo - 1)) &&
+    !/^(butter|oil|flour|salt|spice|bread)$/.test(word(tokens, i));
+  const mentions = findMentions(tokens, 0, tokens.length, names, isVerb);
+  const vessel = findVessel(tokens);
+  const end = trimmedEnd(tokens);
+  const first = tokens[trimmedStart(tokens, verbAt)];
+  const last = tokens[end - 1];
+  const verbToken = tokens[Math.max(0, verbAt)];
+  const core = temperatures.find((t) => t.kind === "core");
+  const every = times.find((t) => t.kind === "interval");
+  return {
+    hit,
+    tokens,
+    span: { start: first?.at ?? 0, end: Math.max(first?.at ?? 0, last?.end ?? 0) },
+    verbSpan: { start: verbToken?.at ?? 0, end: verbToken?.end ?? 0 },
+    verbAt,
+    verbTo,
+    mentions: mentions.filter((m) => !inCue(m.from)),
+    hints: mentions.filter((m) => inCue(m.from)),
+    times: times.filter((t) => t.kind !== "interval"),
+    settings: temperatures.filter((t) => t.kind === "setting"),
+    core: core?.celsius ?? null,
+    station: findStation(tokens),
+    heat: findHeat(tokens),
+    vessel: vessel?.words ?? null,
+    cue: cue === null ? null : cueText(text, tokens, cue.from, cue.to),
+    batches: findBatches(tokens),
+    every: every === undefined ? null : minutes(every.minutes.likely),
+    minding: findMinding(tokens),
+    meanwhile:
+      opens &&
+      (/^(meanwhile|meantime|while|whilst)$/.test(word(tokens, 0)) ||
+        tokens.slice(0, 4).some((t) => /^(meanwhile|meantime)$/.test(t.text)) ||
+        /^(at the same time|in the meantime|as the|as it)/.test(
+          tokens
+            .slice(0, 4)
+            .map((t) => t.text)
+            .join(" "),
+        )),
+    opens,
+    sentence,
+  };
+};
+
+const isCondition = (tokens: readonly Token[], i: number): boolean => {
+  for (let at = i; at >= 0; at -= 1) {
+    const here = word(tokens, at);
+    if (here === ",") return false;
+    if (/^(when|once|while|whilst|as|if|until|till|after|before|where)$/.test(here)) return true;
+  }
+  return false;
+};
+
+const trimmedEnd = (tokens: readonly Token[]): number => {
+  let end = tokens.length;
+  while (end > 1 && joints.has(word(tokens, end - 1))) end -= 1;
+  return end;
+};
+
+const trimmedStart = (tokens: readonly Token[], verbAt: number): number => {
+  let at = 0;
+  while (at < verbAt && (joints.has(word(tokens, at)) || tokens[at]?.kind === "mark")) at += 1;
+  return at;
+};
+
+const cueText = (text: string, tokens: readonly Token[], from: number, to: number): string =>
+  text
+    .slice(tokens[from]?.at ?? 0, tokens[to - 1]?.end ?? 0)
+    .replace(/\s+/g, " ")
+    .trim();

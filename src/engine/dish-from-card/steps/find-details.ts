@@ -1,0 +1,220 @@
+import type { Station } from "../../model/food.ts";
+import { numberAt } from "./number-at.ts";
+import type { Token } from "./tokens.ts";
+import { determiners, joints, prepositions, tools } from "./word-sets.ts";
+
+const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
+
+/** The heat word of a clause as a level: "over a medium-high heat", "on low", "gently". Null when none stands there. */
+export const findHeat = (tokens: readonly Token[]): "low" | "medium" | "high" | null => {
+  for (let i = 0; i < tokens.length; i += 1) {
+    const here = word(tokens, i);
+    const next = word(tokens, i + 1);
+    if (
+      /^(heat|flame|fire|burner|setting|power|gas|boil|simmer)$/.test(next) ||
+      (/^(heat|flame|fire)$/.test(word(tokens, i + 2)) && !joints.has(next))
+    ) {
+      if (/^(low|gentle|slow|medium-low|lowest|tiny|small)$/.test(here)) return "low";
+      if (/^(medium|moderate|mid)$/.test(here))
+        return next === "-" && word(tokens, i + 2) === "high" ? "high" : "medium";
+      if (/^medium-high$/.test(here)) return "high";
+      if (/^(high|highest|full|fierce|brisk|strong|hot|rolling|maximum)$/.test(here)) return "high";
+    }
+    if (/^(on|to|at|over|around)$/.test(here)) {
+      if (/^(low|medium-low)$/.test(next) && !/^(speed|oven)$/.test(word(tokens, i + 2))) return "low";
+      if (next === "medium" && !/^(speed|oven|sized|bowl|size)$/.test(word(tokens, i + 2)))
+        return word(tokens, i + 2) === "high" ||
+          (word(tokens, i + 2) === "-" && word(tokens, i + 3) === "high")
+          ? "high"
+          : "medium";
+      if (/^(high|medium-high)$/.test(next) && !/^(speed|oven)$/.test(word(tokens, i + 2))) return "high";
+    }
+    if (here === "heat" && /^(down|low)$/.test(next)) return "low";
+  }
+  return null;
+};
+
+const vesselNouns = new Set(
+  "pan saucepan pot skillet wok casserole bowl dish tin tray sheet jug jar ramekin ramekins mould mold griddle frying-pan cauldron steamer board rack platter plate".split(
+    " ",
+  ),
+);
+
+/** The vessel of a clause, in the cook's words, without its article: "large frying pan". Null when none stands there. */
+export const findVessel = (
+  tokens: readonly Token[],
+): { readonly words: string; readonly at: number } | null => {
+  for (let i = 1; i < tokens.length; i += 1) {
+    if (!vesselNouns.has(word(tokens, i))) continue;
+    if (/^(baking|frying|roasting|mixing|serving|pie|cake|loaf|sauce)$/.test(word(tokens, i))) continue;
+    let from = i;
+    while (from > 0 && i - from < 4) {
+      const prev = word(tokens, from - 1);
+      if (
+        determiners.has(prev) ||
+        prepositions.has(prev) ||
+        joints.has(prev) ||
+        tokens[from - 1]?.kind === "mark"
+      )
+        break;
+      from -= 1;
+    }
+    const opener = word(tokens, from - 1);
+    if (!determiners.has(opener) && !prepositions.has(opener)) continue;
+    return {
+      words: tokens
+        .slice(from, i + 1)
+        .map((t) => t.text)
+        .join(" "),
+      at: i,
+    };
+  }
+  return null;
+};
+
+/** The place of work that the words of a clause name: "in the fridge", "under the grill", "in the mixer". */
+export const findStation = (
+  tokens: readonly Token[],
+): { readonly station: Station; readonly mixer: boolean } | null => {
+  for (let i = 0; i < tokens.length; i += 1) {
+    const here = word(tokens, i);
+    const next = word(tokens, i + 1);
+    const inPlace = (): boolean => {
+      for (let at = i - 1; at >= 0 && at >= i - 5; at -= 1) {
+        const prev = word(tokens, at);
+        if (/^(in|into|to|under|on|onto|inside|with|using|of)$/.test(prev))
+          return prev !== "of" && !/^(from|out)$/.test(word(tokens, at - 1));
+        if (joints.has(prev)) return false;
+      }
+      return false;
+    };
+    if (
+      /^(oven|ovens)$/.test(here) &&
+      !/^(gloves?|mitts?|proof|dish|tray)$/.test(next) &&
+      inPlace() &&
+      word(tokens, i - 1) !== "dutch" &&
+      word(tokens, i - 1) !== "microwave"
+    )
+      return { station: "oven", mixer: false };
+    if (/^(fridge|refrigerator|larder)$/.test(here) && inPlace()) return { station: "fridge", mixer: false };
+    if (/^freezer$/.test(here) && inPlace()) return { station: "freezer", mixer: false };
+    if (/^microwave$/.test(here) && inPlace()) return { station: "machine", mixer: false };
+    if (/^(grill|broiler|barbecue|bbq)$/.test(here) && next !== "pan" && next !== "rack" && inPlace())
+      return { station: "grill", mixer: false };
+    if (/^(griddle)$/.test(here) && inPlace()) return { station: "burner", mixer: false };
+    if (/^(blender|processor|liquidiser|liquidizer|nutribullet)$/.test(here) && inPlace())
+      return { station: "machine", mixer: false };
+    if (/^(mixer|beaters|kitchenaid)$/.test(here) && inPlace()) return { station: "machine", mixer: true };
+    if (here === "electric" && /^(whisk|beater|hand|mixer)$/.test(next))
+      return { station: "machine", mixer: true };
+    if (here === "dough" && next === "hook") return { station: "machine", mixer: true };
+    if (/^(fryer)$/.test(here) && word(tokens, i - 1) !== "air")
+      return inPlace() ? { station: "fryer", mixer: false } : null;
+    if (/^(fryer|airfryer)$/.test(here) && inPlace()) return { station: "oven", mixer: false };
+    if (
+      /^(cooker|crockpot|crock-pot|instant)$/.test(here) &&
+      /^(slow|rice|pressure|a|the|your)$/.test(word(tokens, i - 1)) &&
+      inPlace()
+    )
+      return { station: "machine", mixer: false };
+    if (/^(iced|ice)$/.test(here) && /^(water|bath|cold)$/.test(next) && inPlace())
+      return { station: "ice-bath", mixer: false };
+    if (/^(hob|stove|stovetop|burner)$/.test(here) && inPlace()) return { station: "burner", mixer: false };
+  }
+  return null;
+};
+
+const cueOpeners = /^(until|till|'til|til|when)$/;
+
+/** The doneness cue of a clause, from its opener to the next joint that ends it; places in the tokens. */
+export const findCue = (
+  tokens: readonly Token[],
+  stopAt: number,
+): { readonly from: number; readonly to: number } | null => {
+  for (let i = 0; i < tokens.length; i += 1) {
+    const here = word(tokens, i);
+    const wobble =
+      /^(they|it|this|that|should|just)$/.test(here) && /^(should|wants|want)$/.test(word(tokens, i + 1))
+        ? i
+        : -1;
+    if (!cueOpeners.test(here) && wobble < 0) continue;
+    if (here === "when" && i === 0) continue;
+    if (
+      /^(until|till)$/.test(here) &&
+      /^(needed|required|ready|serving|wanted|use|later|you|the)$/.test(word(tokens, i + 1))
+    ) {
+      const rest = tokens
+        .slice(i + 1, i + 6)
+        .map((t) => t.text)
+        .join(" ");
+      if (
+        /^(needed|required|ready to (serve|use)|serving|wanted|use|later|you('re| are) ready|you need|the (next|following) day|the day)/.test(
+          rest,
+        )
+      )
+        continue;
+    }
+    let to = i + 1;
+    while (to < Math.min(tokens.length, stopAt) && !/^[:;)(]$/.test(word(tokens, to)) && to - i < 22) {
+      if (
+        word(tokens, to) === "," &&
+        /^(about|around|for|then|approximately|turning|stirring|roughly)$/.test(word(tokens, to + 1))
+      )
+        break;
+      if (word(tokens, to) === "," && tokens[to + 1]?.kind === "number") break;
+      to += 1;
+    }
+    while (to > i + 1 && joints.has(word(tokens, to - 1))) to -= 1;
+    return to > i + 1 ? { from: i, to } : null;
+  }
+  return null;
+};
+
+/** "in three batches", "a few at a time"; null when the clause says none. */
+export const findBatches = (tokens: readonly Token[]): number | null => {
+  for (let i = 0; i < tokens.length; i += 1) {
+    if (!/^(batches|batch|lots|goes|stages|additions|instalments)$/.test(word(tokens, i))) continue;
+    if (/^(batch)$/.test(word(tokens, i))) continue;
+    if (/^(lots|goes|stages|additions|instalments)$/.test(word(tokens, i)) && word(tokens, i - 2) !== "in")
+      continue;
+    for (let at = Math.max(0, i - 3); at < i; at += 1) {
+      const n = numberAt(tokens, at);
+      if (n !== null && n.next >= i - 2 && n.value >= 1 && n.value <= 40) return Math.round(n.value);
+    }
+    if (word(tokens, i - 1) === "in" || word(tokens, i - 2) === "in" || word(tokens, i - 1) === "of")
+      return 2;
+  }
+  return null;
+};
+
+/** Words about stirring that change who must stand by: all the time, or now and then. */
+export const findMinding = (tokens: readonly Token[]): "hands" | "mind" | null => {
+  for (let i = 0; i < tokens.length; i += 1) {
+    if (
+      !/^(stirring|whisking|stir|turning|shaking|tossing|basting|beating|mixing|whisk|moving|swirling)$/.test(
+        word(tokens, i),
+      )
+    )
+      continue;
+    const rest = tokens
+      .slice(Math.max(0, i - 2), i + 8)
+      .map((t) => t.text)
+      .join(" ");
+    if (
+      /\b(constantly|continuously|continually|all the time|the whole time|nonstop|non-stop|throughout)\b/.test(
+        rest,
+      )
+    )
+      return "hands";
+    if (
+      /\b(occasionally|now and then|now and again|from time to time|once or twice|often|frequently|regularly|every|once|halfway|half way|twice|sometimes)\b/.test(
+        rest,
+      )
+    )
+      return "mind";
+  }
+  return null;
+};
+
+/** Whether a token is a vessel or a tool, so that a food before it is none ("butter dish"). */
+export const isTool = (text: string): boolean => tools.has(text) || tools.has(text.replace(/s$/, ""));

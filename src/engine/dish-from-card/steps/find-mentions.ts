@@ -1,0 +1,246 @@
+import type { Ingredient } from "../../model/dish.ts";
+import { isTool } from "./find-details.ts";
+import type { Named, NameIndex } from "./name-index.ts";
+import { numberAt } from "./number-at.ts";
+import { stem } from "./stem.ts";
+import type { Token } from "./tokens.ts";
+
+/** How much of a food the words take. */
+export type Portioning =
+  | { readonly kind: "share"; readonly share: number }
+  | { readonly kind: "rest" }
+  /** "some", "a little": a part that no number states. */
+  | { readonly kind: "some" }
+  | { readonly kind: "amount"; readonly value: number; readonly unit: string }
+  /** Nothing is said: all that is left. */
+  | { readonly kind: "plain" };
+
+/** A listed ingredient in the words of a step. */
+export type Mention = {
+  readonly candidates: readonly Named[];
+  readonly portioning: Portioning;
+  readonly from: number;
+  readonly to: number;
+  /** The words ask for all lines that fit ("both sugars"). */
+  readonly every: boolean;
+};
+
+const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
+
+const longestName = 5;
+
+/** The listed names that start at a place, the longest first; null when none does. */
+export const nameAt = (
+  tokens: readonly Token[],
+  i: number,
+  names: NameIndex,
+): { readonly candidates: readonly Named[]; readonly to: number } | null => {
+  if (tokens[i]?.kind !== "word") return null;
+  let key = "";
+  let best: { candidates: readonly Named[]; to: number } | null = null;
+  let at = i;
+  for (let n = 0; n < longestName && tokens[at]?.kind === "word"; n += 1, at += 1) {
+    const words = stemHyphens(word(tokens, at));
+    key = n === 0 ? words : `${key} ${words}`;
+    const found = names.get(key);
+    if (found !== undefined) best = { candidates: found, to: at + 1 };
+    if (word(tokens, at) === "of" && n === 0) return null;
+  }
+  return best;
+};
+
+const stemHyphens = (text: string): string =>
+  text.includes("-") ? text.split("-").map(stem).join(" ") : stem(text);
+
+const fractions: Readonly<Record<string, number>> = {
+  half: 1 / 2,
+  third: 1 / 3,
+  thirds: 1 / 3,
+  quarter: 1 / 4,
+  quarters: 1 / 4,
+  fifth: 1 / 5,
+  fifths: 1 / 5,
+  most: 0.75,
+};
+
+const unitWords: Readonly<Record<string, string>> = {
+  g: "g",
+  gram: "g",
+  grams: "g",
+  gm: "g",
+  kg: "kg",
+  kilo: "kg",
+  kilos: "kg",
+  oz: "oz",
+  ounce: "oz",
+  ounces: "oz",
+  lb: "lb",
+  lbs: "lb",
+  pound: "lb",
+  pounds: "lb",
+  ml: "ml",
+  millilitres: "ml",
+  milliliters: "ml",
+  cl: "cl",
+  dl: "dl",
+  l: "l",
+  litre: "l",
+  litres: "l",
+  liter: "l",
+  liters: "l",
+  tsp: "tsp",
+  teaspoon: "tsp",
+  teaspoons: "tsp",
+  tbsp: "tbsp",
+  tablespoon: "tbsp",
+  tablespoons: "tbsp",
+  tbs: "tbsp",
+  cup: "cup",
+  cups: "cup",
+  pint: "pint",
+  pints: "pint",
+  quart: "quart",
+  quarts: "quart",
+};
+
+const isSmall = (text: string): boolean =>
+  /^(little|some|bit|splash|pinch|knob|drizzle|dash|few|touch|spoonful|handful|ladle|ladleful|ladlefuls|drop|drops|couple|sprinkle|sprinkling|dusting|spoon|bits|pinches|glug|slosh|dollop|smear)$/.test(
+    text,
+  );
+
+/** What stands before a name says how much of it is meant. */
+export const portioningBefore = (tokens: readonly Token[], from: number, floor: number): Portioning => {
+  let at = from - 1;
+  let of = false;
+  // Adjectives of the cook's own ("the sifted flour", "the warm milk") stand between the amount and the name.
+  for (let skipped = 0; at >= floor && skipped < 4; at -= 1) {
+    const here = word(tokens, at);
+    if (here === "of") {
+      of = true;
+      continue;
+    }
+    if (/^(the|your|this|that|these|those|its|their)$/.test(here)) continue;
+    if (
+      /^(rest|remainder|remaining|reserved|last|leftover|left-over)$/.test(here) &&
+      (here !== "last" || of)
+    ) {
+      if (here === "reserved") return { kind: "plain" };
+      return { kind: "rest" };
+    }
+    if (here === "other" && fractions[word(tokens, at + 1)] !== undefined) return { kind: "rest" };
+    if (/^(all|both|whole|entire)$/.test(here)) return { kind: "plain" };
+    if (isSmall(here)) return { kind: "some" };
+    const part = fractions[here];
+    if (part !== undefined) {
+      if (word(tokens, at - 1) === "other") return { kind: "rest" };
+      const times = numberBefore(tokens, at, floor);
+      if (here === "half" && times !== null && times > 1) return { kind: "plain" };
+      return { kind: "share", share: Math.min(1, part * (here === "half" || times === null ? 1 : times)) };
+    }
+    const unit = unitWords[here];
+    if (unit !== undefined) {
+      const value = numberBefore(tokens, at, floor);
+      if (value !== null) return { kind: "amount", value, unit };
+      return { kind: "plain" };
+    }
+    if (tokens[at]?.kind === "number" || numberAt(tokens, at) !== null) {
+      const value = numberBefore(tokens, at + 1, floor);
+      if (value !== null && (of || word(tokens, at + 1) === "the") && value > 0 && value < 1)
+        return { kind: "share", share: value };
+      return value === null ? { kind: "plain" } : { kind: "amount", value, unit: "piece" };
+    }
+    if (tokens[at]?.kind !== "word" || /^(and|or|with|in|into|to|on|over|then|add|for)$/.test(here)) break;
+    skipped += 1;
+  }
+  return { kind: "plain" };
+};
+
+const numberBefore = (tokens: readonly Token[], end: number, floor: number): number | null => {
+  for (let start = Math.max(floor, end - 4); start < end; start += 1) {
+    const n = numberAt(tokens, start);
+    if (n !== null && n.next === end) return n.value;
+  }
+  return null;
+};
+
+/** Every listed ingredient that a run of tokens names; `skip` marks tokens that are verbs or cues. */
+export const findMentions = (
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  names: NameIndex,
+  skip: (i: number) => boolean,
+): readonly Mention[] => {
+  const mentions: Mention[] = [];
+  let i = from;
+  let floor = from;
+  while (i < to) {
+    const found = skip(i) ? null : nameAt(tokens, i, names);
+    if (found === null || found.to > to) {
+      i += 1;
+      continue;
+    }
+    const prev = word(tokens, i - 1);
+    const next = word(tokens, found.to);
+    const compared =
+      /^(like|resembles?|resembling|as)$/.test(prev) ||
+      (prev === "of" && /^(size|colour|color|consistency|texture|thickness)$/.test(word(tokens, i - 2))) ||
+      (/^(a|an)$/.test(prev) && word(tokens, i - 2) === "of" && /^(size|shape)$/.test(word(tokens, i - 3)));
+    if (compared || isTool(next) || isTool(word(tokens, found.to - 1))) {
+      i = found.to;
+      continue;
+    }
+    const portioning = portioningBefore(tokens, i, floor);
+    const reserving =
+      /^(reserving|saving|keeping)$/.test(word(tokens, found.to)) ||
+      (next === "," && /^(reserving|saving|keeping)$/.test(word(tokens, found.to + 1)));
+    const kept = reserving
+      ? tokens.slice(found.to, found.to + 6).find((t) => fractions[t.text] !== undefined)
+      : undefined;
+    mentions.push({
+      candidates: found.candidates,
+      portioning: kept === undefined ? portioning : { kind: "share", share: 1 - (fractions[kept.text] ?? 0) },
+      from: i,
+      to: found.to,
+      every: /^(both|two|all|three)$/.test(prev) && word(tokens, found.to - 1).endsWith("s"),
+    });
+    floor = found.to;
+    i = found.to;
+  }
+  return mentions;
+};
+
+const gramsOf: Readonly<Record<string, number>> = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 };
+const millilitresOf: Readonly<Record<string, number>> = {
+  ml: 1,
+  cl: 10,
+  dl: 100,
+  l: 1000,
+  litre: 1000,
+  tsp: 5,
+  teaspoon: 5,
+  tbsp: 15,
+  tablespoon: 15,
+  cup: 240,
+  pint: 568.26125,
+  quart: 946.352946,
+};
+
+/** The part of what a line lists that a stated amount is; null when the two cannot be compared. May exceed 1. */
+export const shareOfAmount = (value: number, unit: string, ingredient: Ingredient): number | null => {
+  for (const amount of ingredient.amounts) {
+    const listed = amount.likely;
+    const listedUnit = amount.unit ?? "piece";
+    if (listed <= 0) continue;
+    if (listedUnit === unit) return value / listed;
+    for (const table of [gramsOf, millilitresOf]) {
+      const a = table[unit];
+      const b = table[listedUnit];
+      if (a !== undefined && b !== undefined) return (value * a) / (listed * b);
+    }
+  }
+  const grams = gramsOf[unit];
+  if (grams !== undefined && ingredient.grams !== null && ingredient.grams.likely > 0)
+    return (value * grams) / ingredient.grams.likely;
+  return null;
+};

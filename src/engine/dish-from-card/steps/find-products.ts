@@ -1,0 +1,148 @@
+import type { Clause } from "./clauses.ts";
+import { newestPool, type Pool } from "./pools.ts";
+import { stem } from "./stem.ts";
+import type { StepReader } from "./step-reader.ts";
+import { determiners, productNouns } from "./word-sets.ts";
+
+/** A pool that the words name, or a part of the dish whose lines were not used yet. */
+export type Product = {
+  readonly pool: Pool | null;
+  readonly members: readonly number[];
+  readonly share: number;
+  readonly from: number;
+  readonly to: number;
+};
+
+const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
+
+const shares: Readonly<Record<string, number>> = { half: 0.5, third: 1 / 3, quarter: 0.25, thirds: 2 / 3 };
+
+const shareBefore = (clause: Clause, i: number): number | "rest" => {
+  for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
+    const here = word(clause, at);
+    if (/^(rest|remaining|remainder|other)$/.test(here)) return "rest";
+    const share = shares[here];
+    if (share !== undefined) return share;
+    if (/^(some|little|bit|spoonful|ladleful|few)$/.test(here)) return 0.25;
+    if (!determiners.has(here) && here !== "of") break;
+  }
+  return 1;
+};
+
+// Nouns that name any mixture, so that they are no name to remember it by.
+const anonymous = new Set(
+  "mixture mix rest remainder content lot pan tin pot dish bowl tray shape piece slice round square potato vegetable veg meat fish rice pasta noodle white yolk leaf cream".split(
+    " ",
+  ),
+);
+
+/** Every product that a clause names behind a determiner: "the dough", "half the filling", a part's name. */
+export const findProducts = (
+  reader: StepReader,
+  clause: Clause,
+  taken: (i: number) => boolean,
+): readonly Product[] => {
+  const products: Product[] = [];
+  for (let i = 0; i < clause.tokens.length; i += 1) {
+    const here = word(clause, i);
+    if (taken(i) || taken(i - 1) || i === clause.verbAt || clause.tokens[i]?.kind !== "word") continue;
+    const noun = stem(here);
+    const partMembers = reader.partMembers(noun);
+    const isName = productNouns.has(noun) || partMembers.length > 0;
+    if (!isName) {
+      const named = newestPool(reader.kitchen, (p) => p.names.has(noun));
+      if (named === null) continue;
+    }
+    if (clause.cue !== null && isInCue(clause, i)) continue;
+    if (!behindDeterminer(clause, i) && partMembers.length === 0) continue;
+    if (/^(pan|tin|dish|tray|bowl|processor|board|brush|cutter|cloth)$/.test(stem(word(clause, i + 1))))
+      continue;
+    const product = resolve(reader, noun, partMembers, clause);
+    if (product === null) continue;
+    const share = shareBefore(clause, i);
+    products.push({
+      ...product,
+      share: share === "rest" ? (product.pool?.left ?? 1) : share,
+      from: i,
+      to: i + 1,
+    });
+  }
+  return products;
+};
+
+const isInCue = (clause: Clause, i: number): boolean => {
+  for (let at = i; at >= 0; at -= 1) if (/^(until|till)$/.test(word(clause, at))) return true;
+  return false;
+};
+
+const behindDeterminer = (clause: Clause, i: number): boolean => {
+  for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
+    const here = word(clause, at);
+    if (here === "a" || here === "an") return false;
+    if (determiners.has(here)) return true;
+    if (clause.tokens[at]?.kind !== "word" || /^(in|into|to|and|with|of|on|over|for|from)$/.test(here))
+      return false;
+  }
+  return i === clause.verbAt + 1;
+};
+
+const resolve = (
+  reader: StepReader,
+  noun: string,
+  partMembers: readonly number[],
+  clause: Clause,
+): { pool: Pool | null; members: readonly number[] } | null => {
+  const byName = newestPool(reader.kitchen, (p) => p.names.has(noun));
+  if (byName !== null) return { pool: byName, members: [] };
+  if (partMembers.length > 0) {
+    const unused = partMembers.filter((m) => (reader.remaining[m] ?? 0) > 0.001);
+    const holding = newestPool(reader.kitchen, (p) => partMembers.some((m) => p.contents.has(m)));
+    if (unused.length === partMembers.length || holding === null)
+      return unused.length > 0 ? { pool: null, members: unused } : null;
+    return { pool: holding, members: [] };
+  }
+  if (
+    /^(white|yolk|meat|fish|vegetable|veg|potato|rice|pasta|noodle|bird|joint|leaf|liquid|stock|bread|bean|powder|rub|seasoning|pot|tin|tray|pan|dish|bowl|mould|ramekin|piece|slice|spread|dip|curd|whey)$/.test(
+      noun,
+    )
+  )
+    return null;
+  const { current } = reader.kitchen;
+  if (current === null || current.left <= 0.001 || current.contents.size === 0) return null;
+  const vague = anonymous.has(noun);
+  if (!vague && current.names.size > 0 && clause.hit?.technique.station === "hands") {
+    // The pot in hand is called something else; an unnamed one is meant if there is one.
+    const unnamed = newestPool(reader.kitchen, (p) => p.names.size === 0 && p.contents.size > 1);
+    const pool = unnamed ?? current;
+    pool.names.add(noun);
+    return { pool, members: [] };
+  }
+  if (!vague) current.names.add(noun);
+  return { pool: current, members: [] };
+};
+
+/** The name that a clause gives to what it makes ("to form a dough", "for the sauce"); null when it gives none. */
+export const findMakes = (clause: Clause): string | null => {
+  for (let i = 0; i < clause.tokens.length; i += 1) {
+    const noun = stem(word(clause, i));
+    if (!productNouns.has(noun) || anonymous.has(noun)) continue;
+    const lead = clause.tokens
+      .slice(Math.max(0, i - 5), i)
+      .map((t) => t.text)
+      .join(" ");
+    if (
+      /\b(to|into|form|forms|make|makes|making|get|have|becomes?|gives?|like|with|until|forming) (a|an) (\w+ ){0,2}$/.test(
+        `${lead} `,
+      ) &&
+      !/\b(like) a/.test(lead)
+    )
+      return word(clause, i);
+    if (
+      /\b(to make|make|for) the (\w+ )?$/.test(`${lead} `) &&
+      (clause.verbAt < 0 || i < clause.verbAt || clause.hit?.technique.id === "make")
+    )
+      return word(clause, i);
+    if (/\bto make \w* ?$/.test(`${lead} `)) return word(clause, i);
+  }
+  return null;
+};

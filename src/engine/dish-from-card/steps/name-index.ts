@@ -1,0 +1,186 @@
+import { foodById } from "../../larder/foods.ts";
+import { normaliseName } from "../../larder/normalise-name.ts";
+import type { Ingredient } from "../../model/dish.ts";
+import { stem } from "./stem.ts";
+
+/** An ingredient that some words may mean; the greater the strength, the surer. */
+export type Named = { readonly ingredient: number; readonly strength: number };
+
+/** Stemmed words, joined by spaces, and the ingredients they may mean, surest first. */
+export type NameIndex = ReadonlyMap<string, readonly Named[]>;
+
+// Heads that only say which part or form of the food is meant: "garlic cloves" may be called "garlic".
+const formHeads = new Set(
+  (
+    "leaf clove seed pod extract essence powder thigh breast fillet leg wing drumstick mince chop steak shoulder loin " +
+    "belly joint cheese stick root bulb head sprig bunch juice zest rind peel flake piece chunk slice cube lardon rasher " +
+    "bean nut floret spear stalk crumb pasta noodle rice bread sausage ham tail cheek shank neck bone rib cutlet loaf " +
+    "paste berry ball ring sheet bud kernel half segment tenderloin tip roast fish meat granule chip liqueur pepper " +
+    "potato mushroom onion tomato sugar flour lentil pea oats biscuit bouillon cracker squash cabbage lettuce wine"
+  ).split(" "),
+);
+
+// Words before the food that say how, not what.
+const plainWords = new Set(
+  (
+    "a an the of and or large small medium big fresh dried ground whole plain white brown red green black yellow hot cold " +
+    "warm soft hard ripe raw cooked lean thick thin fine coarse good quality free range organic unsalted salted smoked " +
+    "sweet dark light extra virgin pure strong self raising all purpose baby mini frozen tinned canned chopped sliced " +
+    "grated crushed minced diced peeled boneless skinless golden single double heavy sour full fat low baking heaped level " +
+    "few little some your favourite flat leaf wild mixed flaky table sea rock kosher new old spring to taste for"
+  ).split(" "),
+);
+
+// A head that makes another food of its first word: "chicken stock" is no chicken.
+const otherHeads = new Set(
+  "stock broth sauce oil vinegar milk butter cream ketchup soup mix dressing spread cube syrup water gravy custard".split(
+    " ",
+  ),
+);
+
+// Names by which cooks call what a line lists under a narrower name.
+const classNames: readonly (readonly [name: string, members: RegExp])[] = [
+  [
+    "pasta",
+    /\b(spaghetti|penne|macaroni|fusilli|rigatoni|linguine|tagliatelle|lasagne|orzo|fettuccine|farfalle|noodle)\b/,
+  ],
+  ["noodle", /\b(spaghetti|linguine|ramen|udon|vermicelli|macaroni)\b/],
+  [
+    "cheese",
+    /\b(cheddar|parmesan|gruyere|mozzarella|feta|pecorino|emmental|stilton|halloumi|ricotta|mascarpone|gorgonzola|parmigiano|paneer)\b/,
+  ],
+  ["stock", /\b(bouillon|broth)\b/],
+  ["broth", /\b(stock|bouillon)\b/],
+  [
+    "herb",
+    /\b(parsley|thyme|basil|dill|chive|coriander|rosemary|sage|tarragon|oregano|mint|chervil|cilantro|bay leaf)\b/,
+  ],
+  ["mince", /\b(ground|minced) (beef|lamb|pork|turkey|chicken|meat)\b|\b(beef|lamb|pork|turkey) mince\b/],
+  ["beef", /\bground beef\b|\bsteak\b|\bbrisket\b/],
+  ["bacon", /\b(lardon|pancetta|guanciale)\b/],
+  ["chilli", /\b(chili|chile|jalapeno)\b/],
+  ["scallion", /\bspring onion\b/],
+  ["spring onion", /\bscallion\b/],
+  ["rice", /\b(arborio|basmati|risotto)\b/],
+  ["roux", /^$/],
+  ["prawn", /\bshrimp\b/],
+  ["shrimp", /\bprawn\b/],
+  ["egg", /\b(yolk|egg white)\b/],
+  ["berry", /berry\b/],
+  ["nut", /\b(almond|walnut|hazelnut|pecan|cashew|pistachio|peanut)\b/],
+  ["wine", /\b(sherry|marsala|madeira|vermouth)\b/],
+  ["oil", /\boil\b/],
+  ["garlic", /\bgarlic\b/],
+  ["lemon", /\blemon\b/],
+  ["lime", /\blime\b/],
+  ["orange", /\borange\b/],
+  ["sweetcorn", /\bcorn\b/],
+  ["yeast", /\byeast\b/],
+  ["gelatin", /\bgelatine\b/],
+  ["gelatine", /\bgelatin\b/],
+  ["steak", /\bsteak\b/],
+  [
+    "meat",
+    /\b(beef|pork|lamb|veal|mutton|venison|chicken|turkey|mince|steak|brisket|oxtail|rabbit|duck|ham|sausage)\b/,
+  ],
+  [
+    "fish",
+    /\b(cod|salmon|haddock|trout|tuna|halibut|mackerel|sea bass|plaice|sole|pollock|hake|turbot|bream|tilapia|monkfish)\b/,
+  ],
+  ["chocolate", /\bchocolate\b/],
+  ["spud", /\bpotato\b/],
+];
+
+const clean = (name: string): readonly string[] =>
+  normaliseName(name)
+    .replace(/[^\p{L}\p{N} ']/gu, " ")
+    .split(" ")
+    .filter((w) => w !== "" && !/^\d/.test(w))
+    .map(stem);
+
+/** The keys by which the steps may call an ingredient. */
+const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, strength: number])[] => {
+  const keys: (readonly [string, number])[] = [];
+  const words = clean(ingredient.name).filter((w) => w !== "the" && w !== "a");
+  const put = (key: string, strength: number): void => {
+    if (key !== "") keys.push([key, strength]);
+  };
+  const joined = words.join(" ");
+  put(joined, 5);
+  for (let i = 1; i < words.length; i += 1) put(words.slice(i).join(" "), 4 - i * 0.1);
+  const of = words.indexOf("of");
+  if (of > 0) put(words.slice(of + 1).join(" "), 4);
+  const head = words.at(-1) ?? "";
+  if (words.length > 1 && formHeads.has(head)) {
+    put(words.slice(0, -1).join(" "), 3);
+    const modifier = words.at(-2) ?? "";
+    if (!plainWords.has(modifier)) put(modifier, 3);
+  }
+  if (words.length > 1 && !otherHeads.has(head))
+    for (const word of words.slice(0, -1)) if (!plainWords.has(word) && word.length > 2) put(word, 1);
+  if (words.length > 1 && otherHeads.has(head)) {
+    const modifier = words.at(-2) ?? "";
+    if (
+      /^(soy|tamari|tabasco|worcestershire|hoisin|oyster|sriracha|coconut|almond|balsamic|tomato)$/.test(
+        modifier,
+      )
+    )
+      put(modifier, 0.5);
+  }
+  const food = ingredient.food === null ? null : foodById(ingredient.food);
+  if (food !== null) {
+    const names = [food.name, food.plural, food.nameUs ?? "", ...food.aliases];
+    for (const name of names) put(clean(name).join(" "), 2.5);
+    const main = clean(food.name);
+    const last = main.at(-1);
+    if (main.length > 1 && last !== undefined && !otherHeads.has(last)) put(last, 0.6);
+  }
+  if (ingredient.portion !== null) {
+    const portion = stem(ingredient.portion);
+    put(portion, 4.5);
+    put(`${joined} ${portion}`, 5);
+    if (portion === "yolk" || portion === "white") put(`egg ${portion}`, 5);
+    if (portion === "rind" || portion === "zest" || portion === "peel")
+      for (const same of ["rind", "zest", "peel"]) {
+        put(same, 4);
+        put(`${joined} ${same}`, 5);
+      }
+  }
+  if (ingredient.card !== null) {
+    const title = clean(ingredient.card);
+    put(title.join(" "), 5);
+    for (let i = 1; i < title.length; i += 1) put(title.slice(i).join(" "), 4 - i * 0.1);
+  }
+  for (const [name, members] of classNames)
+    if (members.test(joined) || (food !== null && members.test(food.name))) put(name, 0.4);
+  return keys;
+};
+
+/** Builds the index of all names by which the steps of a card may call its ingredients. */
+export const nameIndexOf = (ingredients: readonly Ingredient[]): NameIndex => {
+  const best = new Map<string, Map<number, number>>();
+  const note = (key: string, ingredient: number, strength: number): void => {
+    const known = best.get(key) ?? new Map<number, number>();
+    known.set(ingredient, Math.max(known.get(ingredient) ?? 0, strength));
+    best.set(key, known);
+  };
+  for (const ingredient of ingredients) {
+    if (ingredient.equipment) continue;
+    for (const [key, strength] of keysOf(ingredient)) note(key, ingredient.index, strength);
+    for (const other of ingredient.alternatives) {
+      const words = clean(other.name);
+      note(words.join(" "), ingredient.index, 3);
+      if (words.length > 1) note(words.at(-1) ?? "", ingredient.index, 1);
+    }
+  }
+  best.delete("");
+  for (const word of plainWords) if (word !== "pepper") best.delete(word);
+  return new Map(
+    [...best].map(([key, known]) => [
+      key,
+      [...known]
+        .map(([ingredient, strength]) => ({ ingredient, strength }))
+        .sort((a, b) => b.strength - a.strength || a.ingredient - b.ingredient),
+    ]),
+  );
+};

@@ -1,0 +1,50 @@
+/** What lies together in one vessel at a moment of the method, and who made it so. */
+export type Pool = {
+  /** Places in the ingredient list. */
+  readonly contents: Set<number>;
+  /** Id of the action that left it as it is; null for an empty pan. */
+  last: string | null;
+  /** What cooks call it: "dough", "sauce", the name of a part. */
+  readonly names: Set<string>;
+  part: string | null;
+  vessel: string | null;
+  /** The part of it that no other pool has taken yet, 0 to 1. */
+  left: number;
+  /** Only fat, water or an empty pan made hot: what comes next goes in. */
+  primed: boolean;
+  /** Only peeled, cut, weighed so far. */
+  raw: boolean;
+};
+
+/** All vessels of a dish while its method is read. */
+export type Kitchen = {
+  readonly pools: Pool[];
+  /** What the cook has in hand. */
+  current: Pool | null;
+  /** A pan that was emptied and may be used again ("in the same pan"). */
+  emptied: Pool | null;
+};
+
+export const newPool = (part: string | null): Pool => ({
+  contents: new Set(),
+  last: null,
+  names: new Set(),
+  part,
+  vessel: null,
+  left: 1,
+  primed: false,
+  raw: true,
+});
+
+/** Pools that still hold something. */
+export const livePools = (kitchen: Kitchen): readonly Pool[] =>
+  kitchen.pools.filter((p) => p.left > 0.001 && p.last !== null);
+
+/** The newest live pool that passes a test; null when none does. */
+export const newestPool = (kitchen: Kitchen, test: (pool: Pool) => boolean): Pool | null => {
+  for (let i = kitchen.pools.length - 1; i >= 0; i -= 1) {
+    const pool = kitchen.pools[i];
+    if (pool !== undefined && pool.left > 0.001 && pool.last !== null && test(pool)) return pool;
+  }
+  return null;
+};

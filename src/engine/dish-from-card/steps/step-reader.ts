@@ -1,0 +1,55 @@
+import type { Ingredient } from "../../model/dish.ts";
+import { type ClassIndex, classIndexOf } from "./class-words.ts";
+import type { Clause } from "./clauses.ts";
+import { type NameIndex, nameIndexOf } from "./name-index.ts";
+import type { Kitchen } from "./pools.ts";
+import { stem } from "./stem.ts";
+
+/** What stays the same, and what is carried along, while the steps of one card are read. */
+export type StepReader = {
+  readonly ingredients: readonly Ingredient[];
+  readonly names: NameIndex;
+  readonly classes: ClassIndex;
+  readonly kitchen: Kitchen;
+  /** The part of each listed line that the method has not used yet. */
+  readonly remaining: number[];
+  /** Clauses still to come that take "the rest" of a line, by ingredient. */
+  readonly restLater: number[];
+  /** The last preheating; baking waits for it. */
+  preheat: string | null;
+  /** Setting of the last preheating, for baking that states none. */
+  ovenCelsius: number | null;
+  readonly partMembers: (noun: string) => readonly number[];
+};
+
+/** Starts reading the steps of a card. */
+export const newStepReader = (ingredients: readonly Ingredient[]): StepReader => {
+  const byPart = new Map<string, number[]>();
+  for (const i of ingredients) {
+    if (i.part === null || i.equipment) continue;
+    for (const raw of i.part.toLowerCase().split(/[^\p{L}]+/u)) {
+      const word = stem(raw);
+      if (word.length > 2) byPart.set(word, [...(byPart.get(word) ?? []), i.index]);
+    }
+  }
+  return {
+    ingredients,
+    names: nameIndexOf(ingredients),
+    classes: classIndexOf(ingredients),
+    kitchen: { pools: [], current: null, emptied: null },
+    remaining: ingredients.map(() => 1),
+    restLater: ingredients.map(() => 0),
+    preheat: null,
+    ovenCelsius: null,
+    partMembers: (noun) => byPart.get(stem(noun)) ?? [],
+  };
+};
+
+/** Counts, before reading, how many times "the rest" of each line is taken. */
+export const countRests = (reader: StepReader, clauses: readonly Clause[]): void => {
+  for (const clause of clauses)
+    for (const mention of clause.mentions)
+      if (mention.portioning.kind === "rest")
+        for (const { ingredient } of mention.candidates.slice(0, 1))
+          reader.restLater[ingredient] = (reader.restLater[ingredient] ?? 0) + 1;
+};

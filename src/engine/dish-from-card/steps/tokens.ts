@@ -1,0 +1,75 @@
+/** A word, a number or a mark of a text; `at` and `end` are offsets in that text. */
+export type Token = {
+  readonly kind: "word" | "number" | "mark";
+  /** Lower case, without accents, with plain apostrophes. */
+  readonly text: string;
+  readonly at: number;
+  readonly end: number;
+};
+
+const pattern =
+  /(\d+(?:[.,]\d+)?|[½¼¾⅓⅔⅛⅜⅝⅞⅕⅖⅗⅘⅙⅚])|(\p{L}[\p{L}\p{M}]*(?:['’-]\p{L}[\p{L}\p{M}]*)*)|([^\s\p{L}\p{N}])/gu;
+
+const plain = (word: string): string =>
+  /^[\x20-\x7e]*$/.test(word)
+    ? word.toLowerCase()
+    : word
+        .normalize("NFKD")
+        .replace(/[\u0300-\u036f]/g, "")
+        .replace(/[\u2018\u2019\u02bc]/g, "'")
+        .toLowerCase();
+
+/** Cuts a text into tokens. "500g" gives a number and a word, "stir-fry" one word. */
+export const tokenise = (text: string): readonly Token[] => {
+  const tokens: Token[] = [];
+  for (const found of text.matchAll(pattern)) {
+    const at = found.index;
+    const written = found[0];
+    const kind = found[1] !== undefined ? "number" : found[2] !== undefined ? "word" : "mark";
+    tokens.push({
+      kind,
+      text: kind === "word" ? plain(written) : written,
+      at,
+      end: at + written.length,
+    });
+  }
+  return tokens;
+};
+
+const abbreviations = new Set([
+  ..."approx min mins hr hrs sec secs tbsp tsp tbs oz lb lbs pt qt deg temp c f no vs eg e.g i.e ie g kg ml cm in".split(
+    " ",
+  ),
+]);
+
+/** Cuts a list of tokens into sentences: at full stops, question and exclamation marks, semicolons and new lines. */
+export const sentencesOf = (text: string, tokens: readonly Token[]): readonly (readonly Token[])[] => {
+  const sentences: Token[][] = [];
+  let current: Token[] = [];
+  const close = (): void => {
+    if (current.length > 0) sentences.push(current);
+    current = [];
+  };
+  tokens.forEach((token, i) => {
+    const before = tokens[i - 1];
+    const next = tokens[i + 1];
+    if (before !== undefined && text.slice(before.end, token.at).includes("\n")) close();
+    const ends =
+      token.kind === "mark" &&
+      (token.text === "!" ||
+        token.text === "?" ||
+        token.text === ";" ||
+        (token.text === "." &&
+          (next === undefined || next.at > token.end) &&
+          !(
+            before !== undefined &&
+            abbreviations.has(before.text) &&
+            next !== undefined &&
+            /^[a-z\d(,]/.test(text.slice(next.at, next.at + 1))
+          )));
+    if (ends) close();
+    else current.push(token);
+  });
+  close();
+  return sentences;
+};
