@@ -19,6 +19,7 @@ it("is a written list of values", () => {
     "exactly",
     "firstEffort",
     "grams",
+    "labelRows",
     "makeFinding",
     "millilitres",
     "minor",
@@ -29,6 +30,7 @@ it("is a written list of values", () => {
     "scaleEstimate",
     "severityOf",
     "share",
+    "writeUpCard",
   ]);
 });
 

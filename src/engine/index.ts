@@ -1,4 +1,5 @@
 // The front door: what the faces may use, by name.
+export { type LabelRow, labelRows } from "./declaration-from-menu/label-rows.ts";
 export { type Code, codes, type FactsOf, severityOf } from "./findings/codes.ts";
 export { combineFindings } from "./findings/combine.ts";
 export type { DeclarationFacts } from "./findings/declaration-facts.ts";
@@ -10,6 +11,7 @@ export type { ReadingFacts } from "./findings/reading-facts.ts";
 export type { Severity } from "./findings/severity.ts";
 export { compareText } from "./measure/compare-text.ts";
 export { addEstimates, between, type Estimate, exactly, scaleEstimate } from "./measure/estimate.ts";
+export type { LabelFigure } from "./measure/label-figure.ts";
 export {
   type Celsius,
   type Count,
@@ -109,5 +111,14 @@ export type {
 } from "./model/sitting.ts";
 export type { SourceId, Span, Words } from "./model/span.ts";
 export type { WriteUp, WriteUpLine } from "./model/write-up.ts";
-export { type CardText, checkPlan, type Evening, firstEffort, readCard, runEvening } from "./pipeline.ts";
+export {
+  type CardText,
+  type CardWriteUp,
+  checkPlan,
+  type Evening,
+  firstEffort,
+  readCard,
+  runEvening,
+  writeUpCard,
+} from "./pipeline.ts";
 export type { PlanEffort } from "./plan-from-prep/plan-from-prep.ts";

@@ -2,11 +2,12 @@ import { cardFromText } from "./card-from-text/card-from-text.ts";
 import { checkFromPlan } from "./check-from-plan/check-from-plan.ts";
 import { costFromPurchase } from "./cost-from-purchase/cost-from-purchase.ts";
 import { declarationFromMenu } from "./declaration-from-menu/declaration-from-menu.ts";
+import { declareDish } from "./declaration-from-menu/declare-dish.ts";
 import { dishFromCard } from "./dish-from-card/dish-from-card.ts";
 import { combineFindings } from "./findings/combine.ts";
 import type { Finding } from "./findings/finding.ts";
 import { menuFromDishes } from "./menu-from-dishes/menu-from-dishes.ts";
-import type { Declaration } from "./model/declaration.ts";
+import type { Declaration, DishDeclaration } from "./model/declaration.ts";
 import type { Dish } from "./model/dish.ts";
 import type { Menu } from "./model/menu.ts";
 import type { Outcome } from "./model/outcome.ts";
@@ -16,10 +17,13 @@ import type { Cost, Purchase } from "./model/purchase.ts";
 import type { SafetySheet } from "./model/safety.ts";
 import type { Region, Sitting } from "./model/sitting.ts";
 import type { SourceId } from "./model/span.ts";
+import type { WriteUp } from "./model/write-up.ts";
 import { type PlanEffort, planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
 import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
 import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
 import { safetyFromPlan } from "./safety-from-plan/safety-from-plan.ts";
+import { sittingOfOne } from "./writeup-from-menu/sitting-of-one.ts";
+import { writeUpFromDish } from "./writeup-from-menu/write-up-from-dish.ts";
 
 /** A card's text and the name it goes by. */
 export type CardText = { readonly source: SourceId; readonly text: string };
@@ -44,6 +48,34 @@ export const readCard = (text: string, source: SourceId, region: Region = "uk"):
   const card = cardFromText(text, source);
   const dish = dishFromCard(card.value, region);
   return { value: dish.value, findings: combineFindings(card.findings, dish.findings) };
+};
+
+/** One card as a document, and what is declared of it as written. */
+export type CardWriteUp = {
+  readonly dish: Dish;
+  readonly declaration: DishDeclaration | null;
+  readonly writeUp: WriteUp;
+};
+
+/** Words in, document out: the card by itself, in the amounts it gives. */
+export const writeUpCard = (
+  text: string,
+  source: SourceId,
+  region: Region = "uk",
+): Outcome<CardWriteUp, Finding> => {
+  const read = readCard(text, source, region);
+  const dish = read.value;
+  const [onMenu] = menuFromDishes(sittingOfOne(dish, region), [dish]).value.dishes;
+  const [version] = onMenu?.versions ?? [];
+  const declared = version === undefined ? null : declareDish(dish, version, new Map());
+  return {
+    value: {
+      dish,
+      declaration: declared?.value ?? null,
+      writeUp: writeUpFromDish(dish, declared?.value ?? null),
+    },
+    findings: combineFindings(read.findings, declared?.findings ?? []),
+  };
 };
 
 /** How hard the first plan is looked for; a face may ask for more. */

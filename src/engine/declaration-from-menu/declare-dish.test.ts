@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { asWritten, dish, line, measured } from "../../../test/helpers/made-menu.ts";
+import { asWritten, dish, line, measured } from "../../../test/help/made-menu.ts";
 import { exactly } from "../measure/estimate.ts";
 import { grams } from "../measure/units.ts";
 import type { KnownSum } from "../model/declaration.ts";

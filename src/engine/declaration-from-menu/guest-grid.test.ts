@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { action, asWritten, dish, line, menu, withSwap } from "../../../test/helpers/made-menu.ts";
+import { action, asWritten, dish, line, menu, withSwap } from "../../../test/help/made-menu.ts";
 import { foods } from "../larder/foods.ts";
 import { needs } from "../larder/needs.ts";
 import type { Guest } from "../model/sitting.ts";

@@ -1,5 +1,6 @@
 import type { Estimate } from "../measure/estimate.ts";
 import type { Count, Minutes } from "../measure/units.ts";
+import type { AllergenGrade, AllergenGroup, HazardKind } from "./food.ts";
 
 /** One printed ingredient, in the cook's own words. */
 export type WriteUpLine = { readonly text: string; readonly optional: boolean };
@@ -22,12 +23,14 @@ export type WriteUp = {
   readonly keeping: readonly string[];
   readonly swaps: readonly string[];
   readonly allergens: readonly {
-    readonly group: string;
-    readonly grade: string;
+    readonly group: AllergenGroup;
+    readonly grade: AllergenGrade;
     readonly names: readonly string[];
   }[];
-  /** Cautions by code, for words to phrase. */
-  readonly cautions: readonly string[];
+  /** Ingredients that were not understood: they could hold anything. */
+  readonly unknown: readonly string[];
+  /** Hazards of the foods that a reader should be told of, for words to phrase. */
+  readonly cautions: readonly HazardKind[];
   readonly kilocaloriesPerPortion: number | null;
   /** schema.org RestrictedDiet names that nothing on the card speaks against; empty when anything is unknown. */
   readonly diets: readonly string[];

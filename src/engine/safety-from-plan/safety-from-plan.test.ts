@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { action, asWritten, dish, line, menu, withSwap } from "../../../test/helpers/made-menu.ts";
+import { action, asWritten, dish, line, menu, withSwap } from "../../../test/help/made-menu.ts";
 import { exactly } from "../measure/estimate.ts";
 import { celsius, minutes, moment } from "../measure/units.ts";
 import type { Station } from "../model/food.ts";
