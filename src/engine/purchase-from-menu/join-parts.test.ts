@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { joinParts } from "./join-parts.ts";
 
-const part = fc.constantFrom("yolk", "white", "shell");
+const part: fc.Arbitrary<string> = fc.constantFrom("yolk", "white", "shell");
 const uses = fc.array(
   fc.record({
     parts: fc.uniqueArray(part, { minLength: 1, maxLength: 2 }),
