@@ -5,9 +5,10 @@ import { findBatches, findCue, findHeat, findMinding, findStation, findVessel } 
 import { findMentions, type Mention, nameAt } from "./find-mentions.ts";
 import { findTemperatures, type TemperaturePhrase } from "./find-temperatures.ts";
 import { findTimes, type TimePhrase } from "./find-times.ts";
-import { findVerbs, type VerbHit } from "./find-verbs.ts";
+import { findVerbs } from "./find-verbs.ts";
 import type { NameIndex } from "./name-index.ts";
 import type { Token } from "./tokens.ts";
+import type { VerbHit } from "./verb-hit.ts";
 import { joints, openers } from "./word-sets.ts";
 
 /** One order of a sentence with all that its words say; offsets are those of the step's own text. */

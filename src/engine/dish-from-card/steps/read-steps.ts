@@ -49,12 +49,7 @@ export const readSteps = (
       reader.kitchen.current = line.block.part === null ? reader.kitchen.current : null;
       reader.kitchen.emptied = null;
     }
-    const actions = actionsOf(
-      reader,
-      line,
-      steps.length,
-      steps.flatMap((s) => s.actions),
-    );
+    const actions = actionsOf(reader, line, steps.length);
     steps.push({
       index: steps.length,
       text: line.words.text,
@@ -84,12 +79,7 @@ const clausesOfLine = (text: string, reader: StepReader, region: Region): readon
     shareObjects(clausesOf(text, sentence, place, reader.names, isFood, region)),
   );
 
-const actionsOf = (
-  reader: StepReader,
-  line: Line,
-  step: number,
-  earlier: readonly Action[],
-): readonly Action[] => {
+const actionsOf = (reader: StepReader, line: Line, step: number): readonly Action[] => {
   const actions: Action[] = [];
   let before: Action | null = null;
   let sentence = -1;
@@ -100,7 +90,7 @@ const actionsOf = (
     }
     const chosen = chooseTechnique(clause, line.clauses[k + 1] ?? null);
     if (chosen === null || (clause.hit === null && actions.length > 0 && canLend(actions.at(-1)))) {
-      lendTime(clause, actions, earlier);
+      lendTime(clause, actions);
       return;
     }
     const waited = clause.times.find((t) => t.kind === "wait" && !t.long);
@@ -117,7 +107,6 @@ const actionsOf = (
       part: line.block.part,
       offset: line.words.span.start,
       before,
-      toServe: line.block.role === "to-serve",
     });
     before = leastWait ? action : { ...action, leastWait: null };
     actions.push(before);
@@ -129,7 +118,7 @@ const canLend = (action: Action | undefined): boolean =>
   action?.minutes?.assumed === true && action.attention !== "hands";
 
 /** A sentence without a verb ("About 20 minutes, at 180 °C.") speaks of the action before it. */
-const lendTime = (clause: Clause, actions: Action[], _earlier: readonly Action[]): void => {
+const lendTime = (clause: Clause, actions: Action[]): void => {
   const last = actions.at(-1);
   if (last === undefined) return;
   const length = clause.times.find((t) => t.kind === "length");

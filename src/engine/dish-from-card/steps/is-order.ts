@@ -1,0 +1,105 @@
+import { numberAt } from "./number-at.ts";
+import type { Token } from "./tokens.ts";
+import type { VerbHit } from "./verb-hit.ts";
+import { before, isAdverb, negations, takesObject, word } from "./verb-reading.ts";
+import {
+  determiners,
+  joints,
+  modals,
+  nounVerbs,
+  planners,
+  prepositions,
+  subordinators,
+  usuallyVerbs,
+} from "./word-sets.ts";
+
+/** Whether a base form at this place is an order. */
+export const isOrder = (
+  tokens: readonly Token[],
+  i: number,
+  hits: readonly VerbHit[],
+  cueFrom: number,
+  isFood: (i: number) => boolean,
+): boolean => {
+  const at = before(tokens, i);
+  const prev = word(tokens, at);
+  const here = word(tokens, i);
+  const noun = nounVerbs.has(here);
+  const next = word(tokens, i + 1);
+  if (negations.has(word(tokens, i - 1)) || negations.has(prev)) return false;
+  if (prev === "do" && word(tokens, at - 1) === "") return true;
+  if (at < 0 || (/^[:•)]$/.test(prev) && !noun)) {
+    if (!noun || usuallyVerbs.has(here))
+      return !(noun && /^(is|are|should|will|with a lid|mixture)$/.test(next));
+    return takesObject(tokens, i + 1, isFood) || next === "and" || prepositions.has(next);
+  }
+  if (joints.has(prev) || (at >= 0 && at < i - 1 && prev === "")) {
+    if (!noun) return true;
+    // "butter, oil and salt": a noun in a list. "wash, peel and slice": verbs in a row.
+    const last = hits.at(-1);
+    const inRow = last !== undefined && last.to >= before(tokens, at) + 1 && usuallyVerbs.has(here);
+    if (inRow && cueFrom < 0) return true;
+    const food = isFood(i);
+    if (food && !determiners.has(next)) return false;
+    const object = takesObject(tokens, i + 1, isFood);
+    if (object && !(cueFrom >= 0 && !determiners.has(next))) return true;
+    if (!usuallyVerbs.has(here) || cueFrom >= 0) return false;
+    return (
+      next === "" ||
+      joints.has(next) ||
+      prepositions.has(next) ||
+      next === "until" ||
+      next === "till" ||
+      isAdverb(next)
+    );
+  }
+  if (modals.has(prev) && (cueFrom < 0 || hits.length === 0)) {
+    if (cueFrom >= 0) return false;
+    if (/^(we|you|i)$/.test(prev) && noun && !usuallyVerbs.has(here))
+      return takesObject(tokens, i + 1, isFood);
+    return true;
+  }
+  if (prev === "to") {
+    const b = before(tokens, at);
+    const planner = word(tokens, b);
+    return planners.has(planner) || planner === "is" || /^(it's|best|time|possible|able)$/.test(planner);
+  }
+  if (/^(start|go|help|come|let's)$/.test(prev) && at === 0) return true;
+  // "In a large bowl combine …", "Once soft add …": the clause opened with something else.
+  const start = clauseStart(tokens, i);
+  const opening = word(tokens, start);
+  if (prepositions.has(opening) || subordinators.has(opening)) {
+    if (hits.some((h) => h.at >= start)) return false;
+    if (
+      determiners.has(prev) ||
+      prepositions.has(prev) ||
+      subordinators.has(prev) ||
+      numberAt(tokens, at) !== null
+    )
+      return false;
+    if (
+      noun &&
+      !/^(bowl|pan|pot|saucepan|skillet|minutes|mins|hours|heat|dish|processor|mixer|blender|fork|whisk|tin|oven)$/.test(
+        prev,
+      )
+    )
+      return false;
+    if (noun && !takesObject(tokens, i + 1, isFood)) return false;
+    return (
+      takesObject(tokens, i + 1, isFood) ||
+      joints.has(next) ||
+      prepositions.has(next) ||
+      next === "until" ||
+      next === "together"
+    );
+  }
+  return false;
+};
+
+const clauseStart = (tokens: readonly Token[], i: number): number => {
+  let at = i;
+  while (at > 0 && !/^[,:()]$/.test(word(tokens, at - 1)) && !/^(and|then|but)$/.test(word(tokens, at - 1)))
+    at -= 1;
+  while (at < i && isAdverb(word(tokens, at))) at += 1;
+  return at;
+};

@@ -1,0 +1,88 @@
+import { type VerbReading, verbReadings } from "../../larder/techniques.ts";
+import { numberAt } from "./number-at.ts";
+import type { Token } from "./tokens.ts";
+import { determiners, joints, openers, subordinators } from "./word-sets.ts";
+
+/** The word at a place; empty beyond the ends. */
+export const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
+
+/** "gently", "then": says nothing about who does what. */
+export const isAdverb = (text: string): boolean =>
+  openers.has(text) || (text.length > 4 && text.endsWith("ly") && text !== "jelly");
+
+/** Words that turn an order round. */
+export const negations: ReadonlySet<string> = new Set([
+  "not",
+  "don't",
+  "dont",
+  "never",
+  "without",
+  "avoid",
+  "doesn't",
+  "won't",
+  "isn't",
+  "shouldn't",
+  "can't",
+  "cannot",
+  "no",
+]);
+
+/** The place of the nearest earlier token that is no adverb; -1 at the start. */
+export const before = (tokens: readonly Token[], i: number): number => {
+  let at = i - 1;
+  while (at >= 0 && isAdverb(word(tokens, at))) at -= 1;
+  return at;
+};
+
+const reach = 7;
+
+/** The reading whose tail follows the verb, an object between them perhaps; the longest tail first. */
+export const readingAt = (
+  tokens: readonly Token[],
+  i: number,
+  form: (r: VerbReading) => boolean,
+): { reading: VerbReading; to: number } | null => {
+  for (const reading of verbReadings(word(tokens, i))) {
+    if (!form(reading)) continue;
+    const [first] = reading.tail;
+    if (first === undefined) return { reading, to: i + 1 };
+    const particle = reading.tail.length === 1;
+    // A long tail ("to the boil") is found behind a whole list of foods, a lone particle only behind a short object.
+    for (let at = i + 1; at < Math.min(tokens.length, i + (particle ? reach : reach * 2)); at += 1) {
+      const here = word(tokens, at);
+      if (joints.has(here) && (particle || !/^(,|and|&|or)$/.test(here))) break;
+      if (subordinators.has(here)) break;
+      if (here === "then") break;
+      if (here !== first || !reading.tail.every((w, k) => word(tokens, at + k) === w)) continue;
+      // "put the lamb in the oven" is not "put in": a lone particle before a place belongs to the place.
+      if (particle && at > i + 1 && /^(the|a|an|your|to|it)$/.test(word(tokens, at + 1))) break;
+      if (particle && first === "in" && at === i + 1 && placeFollows(tokens, at + 1)) break;
+      return { reading, to: at + reading.tail.length };
+    }
+  }
+  return null;
+};
+
+const places =
+  /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|skillet|wok|butter|oil|centre|middle|stages|rounds|layers|cubes|strips|chunks)$/;
+
+const placeFollows = (tokens: readonly Token[], i: number): boolean => {
+  for (let at = i; at < i + 4; at += 1) {
+    if (joints.has(word(tokens, at))) return false;
+    if (places.test(word(tokens, at))) return true;
+  }
+  return false;
+};
+
+/** Whether an object of a verb starts at a place: a determiner, a number, a food. */
+export const takesObject = (tokens: readonly Token[], i: number, isFood: (i: number) => boolean): boolean => {
+  let at = i;
+  while (isAdverb(word(tokens, at))) at += 1;
+  const next = word(tokens, at);
+  if (determiners.has(next)) return true;
+  if (numberAt(tokens, at) !== null) return true;
+  return isFood(at);
+};
+
+/** The form of an order. */
+export const isBase = (r: VerbReading): boolean => r.form === "base";

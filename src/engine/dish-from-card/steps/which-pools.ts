@@ -1,0 +1,267 @@
+import type { Action } from "../../model/dish.ts";
+import type { Chosen } from "./choose-technique.ts";
+import type { Again, Fresh } from "./choose-uses.ts";
+import type { Clause } from "./clauses.ts";
+import type { Product } from "./find-products.ts";
+import { livePools, newestPool, type Pool } from "./pools.ts";
+import { stem } from "./stem.ts";
+import type { StepReader } from "./step-reader.ts";
+import { joiningTechniques, pronouns, steeringTechniques } from "./word-sets.ts";
+
+/** Where in the method an action stands. */
+export type Place = {
+  readonly id: string;
+  readonly part: string | null;
+  readonly offset: number;
+  /** The action before in the same sentence; null for the first. */
+  readonly before: Action | null;
+};
+
+const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
+
+const mixes = new Set(
+  "mix whisk beat cream blend stir toss knead rub-in mash fold whisk-whites whip-cream".split(" "),
+);
+
+/** Stations where food is cooked in the open. */
+export const burners: ReadonlySet<string> = new Set(["burner", "grill", "fryer"]);
+
+/** Techniques that bring all that is ready together on the plate. */
+export const finishing: ReadonlySet<string> = new Set(["serve", "plate"]);
+
+const hasPronoun = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) => i >= clause.verbAt && pronouns.has(t.text) && !/^(this|that|these|those)$/.test(t.text),
+  ) ||
+  clause.tokens.some(
+    (t, i) => i > clause.verbAt - 3 && /^(this|that|these|those)$/.test(t.text) && !isNoun(clause, i + 1),
+  );
+
+const isNoun = (clause: Clause, i: number): boolean => {
+  const next = clause.tokens[i];
+  return (
+    next !== undefined &&
+    next.kind === "word" &&
+    !/^(to|for|in|into|on|with|and|until|till|at|over|aside|together|up|out|down|is|bubble|cook|simmer|rest|cool|stand|sit)$/.test(
+      next.text,
+    )
+  );
+};
+
+/** "Heat a frying pan", "grease a tin": the vessel alone is worked on. */
+const heatsEmptyVessel = (
+  clause: Clause,
+  chosen: Chosen,
+  fresh: readonly Fresh[],
+  named: number,
+): boolean => {
+  if (
+    !/^(heat|warm|preheat|grease|line|get|warm-plates|sterilise)$/.test(chosen.technique.id) ||
+    named > 0 ||
+    clause.hit?.verb === "heat through"
+  )
+    return false;
+  if (/^(grease|line)$/.test(chosen.technique.id)) return true;
+  const at = clause.tokens.findIndex(
+    (t, i) =>
+      i > clause.verbAt &&
+      i <= clause.verbAt + 5 &&
+      /^(pan|saucepan|pot|skillet|wok|casserole|griddle|grill|iron|fryer|barbecue)$/.test(t.text),
+  );
+  return (
+    at >= 0 &&
+    fresh.length === 0 &&
+    !clause.tokens.slice(clause.verbAt, at).some((t) => /^(in|it|them|with|into)$/.test(t.text))
+  );
+};
+
+/** Words that ask for a vessel of its own: "in another pan", "in a large bowl". */
+const asksNewVessel = (clause: Clause): boolean => {
+  for (let i = 0; i < clause.tokens.length; i += 1) {
+    if (!/^(in|into|using)$/.test(word(clause, i))) continue;
+    const next = word(clause, i + 1);
+    const end = clause.tokens
+      .slice(i + 1, i + 6)
+      .findIndex((t) =>
+        /^(pan|saucepan|pot|skillet|wok|casserole|bowl|jug|processor|blender|dish|cauldron|tin|tray|microwave|mixer)$/.test(
+          t.text,
+        ),
+      );
+    if (end < 0) continue;
+    if (
+      /^(another|separate|second|different|new|clean)$/.test(next) ||
+      /^(separate|second|different|new|clean|fresh)$/.test(word(clause, i + 2))
+    )
+      return true;
+    if (next === "a" || next === "an") return true;
+  }
+  return false;
+};
+
+/** "in the same pan", "in the same fat". */
+export const sameVessel = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      t.text === "same" &&
+      /^(pan|pot|saucepan|skillet|wok|bowl|fat|oil|casserole|dish|water|tin)$/.test(
+        word(clause, i + 1) === "frying" || word(clause, i + 1) === "large"
+          ? word(clause, i + 2)
+          : word(clause, i + 1),
+      ),
+  );
+
+/** Behind "to", "into", "over", "with": where the food goes. */
+const isTarget = (clause: Clause, from: number): boolean => {
+  for (let at = from - 1; at > clause.verbAt && at >= from - 6; at -= 1) {
+    const here = word(clause, at);
+    if (/^(to|into|over|onto|on|in|through|around|inside|under|between|with|upon)$/.test(here))
+      return here !== "with" || clause.hit?.technique.id === "mix";
+    if (/^(,|and)$/.test(here)) return false;
+  }
+  return false;
+};
+
+const unique = (pools: readonly (Pool | null | undefined)[]): readonly Pool[] =>
+  [...new Set(pools)].filter((p): p is Pool => p != null && p.left > 0.001);
+
+/** The pools that an action works on; the one it goes on in comes first. */
+export const poolsOf = (
+  reader: StepReader,
+  clause: Clause,
+  chosen: Chosen,
+  place: Place,
+  fresh: readonly Fresh[],
+  again: readonly Again[],
+  products: readonly Product[],
+): readonly Pool[] => {
+  const { kitchen } = reader;
+  const { technique } = chosen;
+  const current = kitchen.current;
+  const named = [
+    ...products.filter((p) => p.pool !== null).map((p) => ({ pool: p.pool, from: p.from })),
+    ...again.map((a) => ({ pool: a.pool, from: a.from })),
+  ];
+  const hint = clause.hints
+    .map((m) => m.candidates[0]?.ingredient)
+    .map((i) => (i === undefined ? null : newestPool(kitchen, (p) => p.contents.has(i))));
+  if (steeringTechniques.has(technique.id) && named.length === 0 && fresh.length === 0) return [];
+  if (finishing.has(technique.id)) return unique([...named.map((n) => n.pool), ...livePools(kitchen)]);
+  const target = named.find((n) => isTarget(clause, n.from));
+  const vesselPool =
+    sameVessel(clause) || /^(the|your|that)$/.test(articleOf(clause)) ? poolInVessel(reader, clause) : null;
+  const pronoun = hasPronoun(clause);
+  const joining =
+    joiningTechniques.has(technique.id) ||
+    ((clause.hit?.verb.split(" ").length ?? 1) > 1 &&
+      /^(add|fold|mix|stir|whisk|beat|pour)$/.test(technique.id));
+  const vessel = asksNewVessel(clause) || heatsEmptyVessel(clause, chosen, fresh, named.length);
+  const together =
+    clause.tokens.some((t) => t.text === "everything" || t.text === "together") &&
+    mixes.has(technique.id) &&
+    fresh.length === 0 &&
+    again.length === 0 &&
+    products.length === 0;
+  if (together) {
+    const all = livePools(kitchen).filter(
+      (p) => place.part === null || p.part === place.part || p.part === null,
+    );
+    if (all.length > 0) return unique([current, ...all]);
+  }
+  if (target !== undefined)
+    return unique([target.pool, ...named.map((n) => n.pool), pronoun ? current : null]);
+  if (joining) {
+    if (vessel && fresh.length > 0 && !pronoun) return unique(named.map((n) => n.pool));
+    if (clause.meanwhile && fresh.length > 0) return unique(named.map((n) => n.pool));
+    if (
+      kitchen.emptied !== null &&
+      fresh.length > 0 &&
+      named.length === 0 &&
+      !pronoun &&
+      kitchen.emptied.part === place.part
+    )
+      return unique([kitchen.emptied]);
+    const pot =
+      current?.raw === true
+        ? (newestPool(kitchen, (p) => !p.raw && (place.part === null || p.part === place.part)) ?? current)
+        : current;
+    const carried =
+      fresh.length === 0 &&
+      named.length === 0 &&
+      (current?.raw === true || (vesselPool !== null && vesselPool !== current && pronoun));
+    return unique([vesselPool ?? pot, ...named.map((n) => n.pool), carried ? current : null]);
+  }
+  if (named.length > 0) {
+    const base = named.map((n) => n.pool);
+    if (vesselPool !== null && burners.has(chosen.station)) return unique([...base, vesselPool]);
+    if (pronoun && current !== null && clause.tokens.some((t) => t.text === "it" || t.text === "them"))
+      return unique([current, ...base]);
+    return joinsCurrent(clause, chosen, place, current) && burners.has(chosen.station)
+      ? unique([current, ...base])
+      : unique(base);
+  }
+  if (fresh.length === 0 && heatsEmptyVessel(clause, chosen, fresh, 0)) return [];
+  if (fresh.length === 0)
+    return unique(
+      hint.some((p) => p !== null) && !pronoun && hint[0] !== current && place.before === null
+        ? [hint[0]]
+        : [current],
+    );
+  if (vesselPool !== null && (burners.has(chosen.station) || sameVessel(clause))) return unique([vesselPool]);
+  if (vessel || clause.meanwhile) return [];
+  if (pronoun && technique.miseEnPlace !== true && !/^(fry|boil|sweat)$/.test(technique.id))
+    return unique([current]);
+  return joinsCurrent(clause, chosen, place, current) ? unique([current]) : [];
+};
+
+/** Whether food named for the first time goes into the vessel in hand. */
+const joinsCurrent = (clause: Clause, chosen: Chosen, place: Place, current: Pool | null): boolean => {
+  const { technique } = chosen;
+  if (
+    current === null ||
+    clause.meanwhile ||
+    technique.miseEnPlace ||
+    (place.part !== null && current.part !== place.part)
+  )
+    return false;
+  if (burners.has(chosen.station)) {
+    if (current.primed) return true;
+    return place.before !== null && burners.has(place.before.station) && !asksNewVessel(clause);
+  }
+  if (mixes.has(technique.id))
+    return (
+      place.before !== null &&
+      /^(add|put|sift|mix|whisk|beat|cream|stir|weigh|blend|melt|make-well)$/.test(
+        place.before.technique ?? "",
+      )
+    );
+  if (chosen.station === "oven") return place.before !== null;
+  return false;
+};
+
+const articleOf = (clause: Clause): string => {
+  const at = clause.tokens.findIndex((t) =>
+    /^(pan|pot|saucepan|skillet|wok|casserole|bowl|tin|dish)$/.test(t.text),
+  );
+  if (at < 0) return "";
+  for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {
+    const here = word(clause, i);
+    if (/^(the|a|an|your|that|another)$/.test(here)) return here;
+    if (/^(in|into|to|from)$/.test(here)) return "";
+  }
+  return "";
+};
+
+const poolInVessel = (reader: StepReader, clause: Clause): Pool | null => {
+  const { kitchen } = reader;
+  const noun = stem(
+    clause.tokens.find((t) => /^(pan|pot|saucepan|skillet|wok|casserole|bowl|tin|dish)s?$/.test(t.text))
+      ?.text ?? "",
+  );
+  const pans = /^(pan|pot|saucepan|skillet|wok|casserole)$/;
+  const fits = (vessel: string | null): boolean =>
+    vessel !== null && (vessel === noun || (pans.test(vessel) && (pans.test(noun) || noun === "")));
+  if (kitchen.emptied !== null && (fits(kitchen.emptied.vessel) || kitchen.emptied.vessel === null))
+    return kitchen.emptied;
+  if (kitchen.current !== null && fits(kitchen.current.vessel)) return kitchen.current;
+  return newestPool(kitchen, (p) => fits(p.vessel)) ?? kitchen.current;
+};
