@@ -9,6 +9,7 @@ import { planCommand } from "./commands/plan.ts";
 import { readCommand } from "./commands/read.ts";
 import { safetyCommand } from "./commands/safety.ts";
 import { serveCommand } from "./commands/serve.ts";
+import { writeUpCommand } from "./commands/write-up.ts";
 import { commandHelp, mainHelp } from "./help.ts";
 import { nodeWorld } from "./node-world.ts";
 import { paintFor } from "./show/paint.ts";
@@ -22,6 +23,7 @@ const commands: readonly Command[] = [
   declareCommand,
   safetyCommand,
   eveningCommand,
+  writeUpCommand,
   serveCommand,
 ];
 

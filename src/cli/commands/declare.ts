@@ -1,8 +1,16 @@
-import type { DishDeclaration, Evening, KnownSum, NutritionFacts } from "#engine/index.ts";
+import {
+  type DishDeclaration,
+  type Evening,
+  type KnownSum,
+  type LabelRow,
+  labelRows,
+  type Region,
+} from "#engine/index.ts";
 import { allergenLabels, answerLabels, gradeLabels } from "#words/labels.ts";
-import { capital, listText, numberText } from "#words/number-text.ts";
+import { capital, listText } from "#words/number-text.ts";
 import { massText } from "#words/quantity-text.ts";
 import { allergenDeferral } from "#words/safety-text.ts";
+import { labelFigureText, nutrientLabels } from "#words/write-up-text.ts";
 import { heading, versionTitle } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { tableText, wrap } from "../show/table.ts";
@@ -21,7 +29,7 @@ export const declareCommand = sittingCommand({
 });
 
 const declareText = (evening: Evening, paint: Paint): string => {
-  const dishes = evening.declaration.dishes.map((dish) => dishText(dish, paint));
+  const dishes = evening.declaration.dishes.map((dish) => dishText(dish, evening.menu.sitting.region, paint));
   return `${heading(evening, paint)}${gridText(evening, paint)}${dishes.join("")}\n${wrap(allergenDeferral, "")}`;
 };
 
@@ -51,7 +59,7 @@ export const gridText = (evening: Evening, paint: Paint): string => {
     .join("");
 };
 
-const dishText = (dish: DishDeclaration, paint: Paint): string => {
+const dishText = (dish: DishDeclaration, region: Region, paint: Paint): string => {
   const allergens = dish.allergens.map((statement) => {
     const from = statement.paths.map((path) => {
       const kind = path.kind === null ? "" : ` (${path.kind})`;
@@ -77,38 +85,30 @@ const dishText = (dish: DishDeclaration, paint: Paint): string => {
       : tableText(allergens, ["left", "left", "left"], "  ")) +
     unknown +
     (ingredients === "" ? "" : wrap(`Ingredients, most first: ${ingredients}.`, "  ")) +
-    nutritionText(dish)
+    nutritionText(dish, region)
   );
 };
 
-const rows: readonly (readonly [keyof NutritionFacts, string, string])[] = [
-  ["kilojoules", "Energy", "kJ"],
-  ["kilocalories", "", "kcal"],
-  ["fat", "Fat", "g"],
-  ["saturates", "of which saturates", "g"],
-  ["carbohydrate", "Carbohydrate", "g"],
-  ["sugars", "of which sugars", "g"],
-  ["fibre", "Fibre", "g"],
-  ["protein", "Protein", "g"],
-  ["salt", "Salt", "g"],
-];
-
-const nutritionText = (dish: DishDeclaration): string => {
-  const cell = (sum: KnownSum, unit: string): string =>
-    `${sum.complete ? "" : "≥ "}${numberText(sum.value, unit === "g" ? 1 : 0)} ${unit}`;
-  const missing = [...new Set(rows.flatMap(([key]) => dish.perPortion[key].missing))];
+const nutritionText = (dish: DishDeclaration, region: Region): string => {
+  const per100 = labelRows(dish.per100g, region);
+  const cell = (row: LabelRow | undefined): string =>
+    row === undefined ? "" : `${labelFigureText(row.figure, row.complete)} ${row.unit}`;
+  const missing = [...new Set(Object.values(dish.perPortion).flatMap((sum: KnownSum) => sum.missing))];
   return (
     tableText(
       [
         ["", "portion", "100 g"],
-        ...rows.map(([key, label, unit]) => [
-          label,
-          cell(dish.perPortion[key], unit),
-          cell(dish.per100g[key], unit),
+        ...labelRows(dish.perPortion, region).map((row, i) => [
+          capital(nutrientLabels[row.nutrient]),
+          cell(row),
+          cell(per100[i]),
         ]),
       ],
       ["left", "right", "right"],
       "  ",
-    ) + (missing.length === 0 ? "" : wrap(`≥ leaves out what is not known: ${listText(missing)}.`, "  "))
+    ) +
+    (missing.length === 0
+      ? ""
+      : wrap(`Left out of "at least", for want of figures: ${listText(missing)}.`, "  "))
   );
 };

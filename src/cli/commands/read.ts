@@ -5,12 +5,11 @@ import { listText, numberText, percentText } from "#words/number-text.ts";
 import { celsiusText, massText, rangeText } from "#words/quantity-text.ts";
 import { type Command, commonOptions } from "../command.ts";
 import { readInput, troubleText } from "../load-sitting.ts";
+import { regionNames } from "../region-names.ts";
 import type { Paint } from "../show/paint.ts";
 import { type Remark, remarksOfText, showRemarks } from "../show/remarks.ts";
 import { tableText, wrap } from "../show/table.ts";
 import { exitCodes } from "../world.ts";
-
-const regions: readonly string[] = ["uk", "us", "eu", "au"];
 
 /** Shows how cards are understood. */
 export const readCommand: Command = {
@@ -21,7 +20,11 @@ export const readCommand: Command = {
   most: Number.POSITIVE_INFINITY,
   options: {
     ...commonOptions,
-    region: { type: "string", value: "uk|us|eu|au", help: "whose cups, tins and words (uk when left out)" },
+    region: {
+      type: "string",
+      value: regionNames.join("|"),
+      help: "whose cups, tins and words (uk when left out)",
+    },
   },
   about:
     "Reads plain text and prints the ingredients with their weights, and the steps with what goes in,\n" +
@@ -30,10 +33,10 @@ export const readCommand: Command = {
   examples: ["tamis read cards/soup.txt", "tamis read --json cards/soup.txt", "pbpaste | tamis read -"],
   run: async ({ args, flag, value, world, paint, errPaint }) => {
     const region = value("region") ?? "uk";
-    if (!regions.includes(region))
+    if (!regionNames.some((name) => name === region))
       return {
         stdout: "",
-        stderr: `tamis read: --region is "${region}"; uk, us, eu or au was looked for\n`,
+        stderr: `tamis read: --region is "${region}"; ${listText(regionNames, "or")} was looked for\n`,
         code: exitCodes.unusable,
       };
     const shapes: unknown[] = [];
