@@ -3,7 +3,7 @@ import { findingJson } from "#wire/read-json.ts";
 import { type Command, commonOptions, type OptionSpec } from "./command.ts";
 import { type LoadedSitting, loadSitting } from "./load-sitting.ts";
 import type { Paint } from "./show/paint.ts";
-import { showRemarks } from "./show/remarks.ts";
+import { type Remark, showRemarks } from "./show/remarks.ts";
 import { exitCodes } from "./world.ts";
 
 /** What a command on a sitting shows: text for a cook, or the part of the evening that goes out as JSON. */
@@ -13,7 +13,14 @@ export type View = {
   readonly about: string;
   readonly examples: readonly string[];
   readonly options?: Readonly<Record<string, OptionSpec>>;
-  readonly text: (evening: Evening, paint: Paint, flag: (name: string) => boolean) => string;
+  /** True when the text itself tells the findings, in short; then they are not printed beside it. */
+  readonly tellsFindings?: boolean;
+  readonly text: (
+    evening: Evening,
+    paint: Paint,
+    flag: (name: string) => boolean,
+    remarks: readonly Remark[],
+  ) => string;
   readonly json: (evening: Evening) => Readonly<Record<string, unknown>>;
 };
 
@@ -32,13 +39,14 @@ export const sittingCommand = (view: View): Command => ({
     if (typeof loaded === "string")
       return { stdout: "", stderr: `tamis: ${loaded}\n`, code: exitCodes.unusable };
     const { evening, remarks, textOf } = loaded;
-    const stderr = showRemarks(remarks, textOf, flag("notes"), errPaint);
+    const told = view.tellsFindings === true && evening !== null && !flag("json");
+    const stderr = told ? "" : showRemarks(remarks, textOf, flag("notes"), errPaint);
     const stopped = remarks.some((remark) => remark.severity === "stop");
     const stdout = flag("json")
       ? `${JSON.stringify({ ...(evening === null ? { [view.name]: null } : view.json(evening)), ...remarksJson(loaded) }, null, 2)}\n`
       : evening === null
         ? ""
-        : view.text(evening, paint, flag);
+        : view.text(evening, paint, flag, remarks);
     return { stdout, stderr, code: stopped ? exitCodes.stopped : exitCodes.fine };
   },
 });

@@ -20,7 +20,10 @@ export const planNames = (evening: Evening) => {
     date,
     task: (id: string): string => {
       const task = tasks.get(id);
-      return task === undefined ? id : `${taskText(task)}, ${title(task.dish)}`;
+      if (task === undefined) return id;
+      const text = taskText(task);
+      const of = title(task.dish);
+      return text.toLowerCase().includes(of.toLowerCase()) ? text : `${text}, ${of}`;
     },
     course: (index: number): string => evening.menu.sitting.courses[index]?.name ?? String(index + 1),
   };

@@ -4,6 +4,7 @@ import { moneyText } from "#words/money-text.ts";
 import { listText } from "#words/number-text.ts";
 import { heading } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
+import { type Remark, tallyOf } from "../show/remarks.ts";
 import { tableText, wrap } from "../show/table.ts";
 import { sittingCommand } from "../sitting-command.ts";
 import { landingsText } from "./plan.ts";
@@ -15,7 +16,8 @@ export const eveningCommand = sittingCommand({
   about:
     "When each course is due and lands and what its first task is, what is bought, and who needs a swap.",
   examples: ["tamis evening demo/lantern-supper/sitting.yaml"],
-  text: (evening, paint) => eveningText(evening, paint),
+  tellsFindings: true,
+  text: (evening, paint, _flag, remarks) => eveningText(evening, paint) + remarksText(remarks, paint),
   json: (evening) => ({
     evening: {
       courses: planJson(evening).courses,
@@ -60,4 +62,20 @@ const guestsText = (evening: Evening): string => {
     return wrap(`${guest} (${listText(needs)}): ${listText(dishes)}`, "  ");
   });
   return `Guests who need another version, or must be asked\n${lines.join("")}`;
+};
+
+/** How many remarks are told in one screen. */
+const toldAtOnce = 6;
+
+/** How many findings there are, and the gravest of them. */
+const remarksText = (remarks: readonly Remark[], paint: Paint): string => {
+  const grave = (["stop", "warn"] as const).flatMap((severity) =>
+    remarks.filter((r) => r.severity === severity),
+  );
+  const first = grave.slice(0, toldAtOnce).map(({ place, severity, message }) => {
+    const mark = severity === "stop" ? paint.stop(severity) : paint.warn(severity);
+    return `  ${place.file}:${place.line} ${mark}\n${wrap(message, "    ")}`;
+  });
+  const rest = grave.length > toldAtOnce ? `  and ${grave.length - toldAtOnce} more\n` : "";
+  return `\n${paint.bold("To settle")} (${tallyOf(remarks)})\n${first.join("")}${rest}`;
 };

@@ -89,11 +89,18 @@ const marked = (text: string, { start, end, line, column }: Place): string => {
 const visible = (text: string): string => text.replace(/\t/g, " ").replace(/\p{Cc}|\p{Cf}|\ufffd/gu, "·");
 
 const tally = (remarks: readonly Remark[], notes: boolean): string => {
+  if (remarks.length === 0) return "";
+  const hidden = !notes && remarks.some((remark) => remark.severity === "note");
+  return `${tallyOf(remarks)}${hidden ? " (--notes shows them)" : ""}\n`;
+};
+
+/** "1 stop, 3 warnings, 12 notes". */
+export const tallyOf = (remarks: readonly Remark[]): string => {
   const of = (severity: Severity): number => remarks.filter((remark) => remark.severity === severity).length;
   const parts = [
     of("stop") > 0 ? countText(of("stop"), "stop", "stops") : "",
     of("warn") > 0 ? countText(of("warn"), "warning", "warnings") : "",
-    of("note") > 0 ? `${countText(of("note"), "note", "notes")}${notes ? "" : " (--notes shows them)"}` : "",
+    of("note") > 0 ? countText(of("note"), "note", "notes") : "",
   ].filter((part) => part !== "");
-  return parts.length === 0 ? "" : `${parts.join(", ")}\n`;
+  return parts.length === 0 ? "nothing" : parts.join(", ");
 };
