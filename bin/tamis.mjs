@@ -14,18 +14,21 @@ const newerThan = (folder, moment) =>
     return entry.isDirectory() ? newerThan(path, moment) : statSync(path).mtimeMs > moment;
   });
 
-const isStale = () => {
-  if (!existsSync(built)) return true;
-  const moment = statSync(built).mtimeMs;
+const isStale = (file) => {
+  if (!existsSync(file)) return true;
+  const moment = statSync(file).mtimeMs;
   return ["src", "data"].some((name) => {
     const folder = join(root, name);
     return existsSync(folder) && newerThan(folder, moment);
   });
 };
 
-if (isStale()) {
-  const { bundleCli } = await import("../scripts/bundle.mjs");
-  await bundleCli();
+const staleCli = isStale(built);
+const staleWeb = process.argv[2] === "serve" && isStale(join(root, "dist/web/main.js"));
+if (staleCli || staleWeb) {
+  const { bundleCli, bundleWeb } = await import("../scripts/bundle.mjs");
+  if (staleCli) await bundleCli();
+  if (staleWeb) await bundleWeb();
 }
 const { start } = await import(pathToFileURL(built).href);
 await start();
