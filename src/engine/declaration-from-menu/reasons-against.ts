@@ -69,10 +69,9 @@ const againstFood = (
   const { measured } = entry;
   const card = measured.card === null ? null : (cards.get(measured.card) ?? null);
   const cooked = isFoodCookedThrough(dish, swaps, measured, card);
-  const hazards = withMadeOf(food).flatMap((held) => held.food.hazards);
   return strongest([
     ...[substanceAgainstNeed(food, need)].flatMap((grade) => grade ?? []),
-    ...hazards.flatMap((hazard) => againstHazard(need, hazard, cooked)),
+    ...food.hazards.flatMap((hazard) => againstHazard(need, hazard, cooked)),
   ]);
 };
 

@@ -9,17 +9,17 @@ import { strongest } from "./strongest.ts";
  * A hazard that cooking removes counts as "check": whether it is cooked, only the dish can say.
  */
 export const againstNeed = (food: Food, need: Need): AllergenGrade | null =>
-  strongest(
-    withMadeOf(food).flatMap((held) => grades(held.food, need).map((grade) => gradeThrough(held, grade))),
-  );
+  strongest([
+    ...hazardGrades(food, need),
+    ...[substanceAgainstNeed(food, need)].flatMap((grade) => grade ?? []),
+  ]);
 
-const grades = (food: Food, need: Need): readonly AllergenGrade[] => [
-  ...gradesOfSubstance(food, need),
-  ...food.hazards.flatMap((hazard): AllergenGrade[] => {
+// A compound's own row says what is hazardous about it: the flour of baked bread is raw no more.
+const hazardGrades = (food: Food, need: Need): readonly AllergenGrade[] =>
+  food.hazards.flatMap((hazard): AllergenGrade[] => {
     if (need.cautions.includes(hazard)) return ["typical"];
     return need.asks.cautions.includes(hazard) ? ["check"] : [];
-  }),
-];
+  });
 
 /** The same, hazards left out: what the food is and holds, however it is cooked. */
 export const substanceAgainstNeed = (food: Food, need: Need): AllergenGrade | null =>

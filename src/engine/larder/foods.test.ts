@@ -79,7 +79,7 @@ describe("names of foods", () => {
 describe("near names", () => {
   test.each([
     ["parsely", "parsley"],
-  ["tumeric", "turmeric"],
+    ["tumeric", "turmeric"],
     ["unslated butter", "unsalted-butter"],
     ["chiken breast", "chicken-breast"],
     ["mozarella", "mozzarella"],
@@ -179,5 +179,21 @@ describe("what the table says", () => {
       ),
     );
     expect(nameless.map((food) => food.id)).toEqual([]);
+  });
+
+  test.each([
+    ["white-bread", []],
+    ["breadcrumb", []],
+    ["chicken-stock", []],
+    ["sponge-finger", []],
+    ["hollandaise", ["raw-egg"]],
+    ["puff-pastry", ["raw-flour"]],
+    ["pork-sausage", ["raw-meat", "raw-mince"]],
+    ["chicken-liver", ["raw-poultry", "liver"]],
+    ["gravlax", ["smoked-fish"]],
+    ["dried-kidney-bean", ["raw-beans"]],
+    ["tinned-kidney-bean", []],
+  ])("%s as it is bought is hazardous in %j", (id, hazards) => {
+    expect(foodById(id)?.hazards).toEqual(hazards);
   });
 });

@@ -138,6 +138,7 @@ export type Food = {
   readonly trim: Share;
   readonly allergens: readonly FoodAllergen[];
   readonly diet: readonly DietFact[];
+  /** Of the food as it is bought. A compound has its own, not those of what went into it: baked bread is not raw flour. */
   readonly hazards: readonly HazardKind[];
   /** Days it keeps in the fridge from purchase; null when it needs none or is unknown. */
   readonly fridgeDays: number | null;

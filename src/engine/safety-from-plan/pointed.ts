@@ -1,7 +1,6 @@
 import type { Finding } from "../findings/finding.ts";
 import { makeFinding } from "../findings/make-finding.ts";
 import { foodById } from "../larder/foods.ts";
-import { withMadeOf } from "../larder/made-of.ts";
 import type { Minutes } from "../measure/units.ts";
 import type { Dish } from "../model/dish.ts";
 import type { HazardKind } from "../model/food.ts";
@@ -37,11 +36,11 @@ export const noteOf = (menu: Menu): Note => {
   };
 };
 
-/** Hazards of a food of the menu and of what it is made of; none for words that were not understood. */
+/** Hazards of a food of the menu, as it is bought; none for words that were not understood. */
 export const hazardsOf = (measured: Measured): readonly HazardKind[] => {
   const food = measured.food === null ? null : foodById(measured.food);
   if (food === null) return [];
-  const found = new Set(withMadeOf(food).flatMap((held) => held.food.hazards));
+  const found = new Set(food.hazards);
   // Minced meat has limits of its own.
   return [...found].filter((hazard) => hazard !== "raw-meat" || !found.has("raw-mince"));
 };
