@@ -10,11 +10,15 @@ import { linesOfText } from "./lines-of-text.ts";
 /** Characters of a text that are read; the longest card anyone cooks from is a tenth of this. */
 export const mostCharacters = 60_000;
 
-// More than one in fifty such characters, or any in a row, and the bytes were never text.
+// No text holds these: control characters other than tabs and line ends, and the sign that a byte could not be read.
+const isOdd = (code: number): boolean => code < 0x09 || (code > 0x0d && code < 0x20) || code === 0xfffd;
+
+/** More than one odd character in fifty, and the bytes were never text. */
 const isBinary = (text: string): boolean => {
-  const seen = text.slice(0, mostCharacters);
-  const odd = seen.match(/[\u0000-\u0008\u000e-\u001f\ufffd]/g)?.length ?? 0;
-  return odd > 3 && odd * 50 > seen.length;
+  const most = Math.min(text.length, mostCharacters);
+  let odd = 0;
+  for (let at = 0; at < most; at += 1) if (isOdd(text.charCodeAt(at))) odd += 1;
+  return odd > 3 && odd * 50 > most;
 };
 
 const isEmpty = (text: string): boolean => !/[\p{L}\p{N}]/u.test(text.slice(0, mostCharacters));

@@ -14,7 +14,7 @@ const numbered = /^(?:step\s*)?\(?(\d{1,2})(?:[.):\u3002]+\s+(?=\S)|\s?[-\u2013\
 const stepWord =
   /^step\s+(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)\s*[.):\u2013\u2014-]*\s+(?=\S)/i;
 const alone = /^(?:step\s*)?\(?\d{1,2}[.):]*$/i;
-const pictures = /^(?:[\p{Extended_Pictographic}\u20e3\ufe0f\u200d]|\p{Emoji_Modifier})+\s*/u;
+const pictures = /^(?:\p{Extended_Pictographic}|\u20e3|\ufe0f|\u200d|\p{Emoji_Modifier})+\s*/u;
 
 /** Takes a bullet, a check box, a number or a picture off the front of a line. */
 export const unmark = (line: string): Unmarked => {

@@ -77,13 +77,12 @@ export const readFacts = (
   const yields: Stretch[] = [];
   const times: Stretch[] = [];
   const all = pieces(line).map((piece) => trimEnd(line, piece));
-  const commas =
-    all.length === 1 && line.includes(",")
-      ? line.split(/,\s*/).reduce<Stretch[]>((list, words) => {
-          const start = line.indexOf(words, list.at(-1)?.end ?? 0);
-          return [...list, { start, end: start + words.length }];
-        }, [])
-      : [];
+  const commas: Stretch[] = [];
+  if (all.length === 1)
+    for (const words of line.split(/,\s*/)) {
+      const start = line.indexOf(words, commas.at(-1)?.end ?? 0);
+      commas.push({ start, end: start + words.length });
+    }
   const known = (piece: Stretch): boolean => {
     const words = line.slice(piece.start, piece.end);
     return isYield(words) || isTime(words);

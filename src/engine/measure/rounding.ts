@@ -7,10 +7,6 @@ export const roundTo = (value: number, decimals: number): number => {
   return (Math.sign(scaled) * Math.floor(Math.abs(scaled) + 0.5 + hair)) / factor;
 };
 
-/** Whole packs that cover a need. A hair of binary dust does not buy another pack. */
-export const roundUpToPack = (need: number, pack: number): number =>
-  pack > 0 && need > 0 ? Math.ceil(need / pack - 1e-9) : 0;
-
 /** As scales show it: tenths below 10 g, whole grams below 250, fives below 1 kg, tens below 5 kg, then fifties. */
 export const roundForScales = (grams: number): number => {
   const size = Math.abs(grams);

@@ -3,6 +3,14 @@ import { numberText, quoted } from "../number-text.ts";
 import { celsiusText, durationText, massText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
 
+// How a weight was found that no scales told.
+const weightBasisWords: Readonly<Record<string, string>> = {
+  pieces: "by the usual weight of a piece",
+  volume: "by the usual weight of that volume",
+  pack: "by the usual pack",
+  vague: "by what the word usually means",
+};
+
 /** What is said about a card. */
 export const readingSentences: SentencesOf<ReadingFacts> = {
   "text-empty": () => ({
@@ -45,7 +53,7 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
     write: "Keep the one that is right.",
   }),
   "weight-assumed": ({ name, grams, basis }) => ({
-    says: `${quoted(name)} was taken to weigh ${massText(grams)} (${basis}).`,
+    says: `${quoted(name)} was taken to weigh ${massText(grams)}, ${weightBasisWords[basis] ?? "by a usual figure"}.`,
     write: "Write the weight if yours differ.",
   }),
   "weight-unknown": ({ name }) => ({

@@ -1,0 +1,136 @@
+import { findFood, foodById, foodByName } from "../../larder/foods.ts";
+import { normaliseName } from "../../larder/normalise-name.ts";
+import { singularsOf } from "../../larder/plural.ts";
+import type { Token } from "../../measure/tokens.ts";
+import type { Food } from "../../model/food.ts";
+import {
+  compoundHeads,
+  formWords,
+  otherFoodWords,
+  preparationWords,
+  qualityWords,
+  stateWords,
+} from "./line-words.ts";
+
+/** A food found among tokens: from, to (excluded). */
+export type FoodMatch = { readonly food: Food; readonly from: number; readonly to: number };
+
+const mostWords = 6;
+
+const keyed = (key: string): Food | null => {
+  const exact = foodByName.get(key);
+  if (exact !== undefined) return foodById(exact);
+  for (const form of singularsOf(key)) {
+    const id = foodByName.get(form);
+    if (id !== undefined) return foodById(id);
+  }
+  return null;
+};
+
+/** The normalised words of tokens, one string each. Marks other than hyphens and ampersands break a name. */
+const nameOf = (token: Token): string | null => {
+  if (token.kind === "word") return normaliseName(token.text);
+  if (token.kind === "mark" && token.text === "-") return "";
+  if (token.kind === "mark" && (token.text === "&" || token.text === "%"))
+    return token.text === "&" ? "and" : "%";
+  if (token.kind === "number") return token.text;
+  return null;
+};
+
+/** Every name of the food table among the tokens from `from` to `to`, where a name may end after `to`. */
+const matchesIn = (tokens: readonly Token[], from: number, to: number): readonly FoodMatch[] => {
+  const found: FoodMatch[] = [];
+  const names = tokens.map(nameOf);
+  for (let start = from; start < to; start += 1) {
+    if (tokens[start]?.kind === "mark") continue;
+    let key = "";
+    for (let end = start; end < tokens.length && end < start + mostWords; end += 1) {
+      const name = names[end];
+      if (name == null) break;
+      key = name === "" || key === "" ? key + name : `${key} ${name}`;
+      if (name === "") continue;
+      const food = keyed(key);
+      if (food !== null) found.push({ food, from: start, to: end + 1 });
+    }
+  }
+  return found;
+};
+
+const isFiller = (token: Token | undefined): boolean => {
+  if (token === undefined) return true;
+  if (token.kind !== "word") return true;
+  const { lower } = token;
+  return (
+    formWords.has(lower) ||
+    preparationWords.has(lower) ||
+    stateWords.has(lower) ||
+    qualityWords.has(lower) ||
+    /^(?:and|then|also|up|off|out|ly)$|ly$/.test(lower)
+  );
+};
+
+/** The last token before `to` that could be the head of the name: fillers after the food are passed over. */
+const headOf = (tokens: readonly Token[], from: number, to: number): number => {
+  let head = to - 1;
+  while (head > from && isFiller(tokens[head])) head -= 1;
+  return head;
+};
+
+const isOtherFood = (tokens: readonly Token[], from: number, match: FoodMatch): boolean => {
+  for (let i = from; i < match.from; i += 1) {
+    const word = tokens[i]?.lower ?? "";
+    if (otherFoodWords.has(word)) return true;
+  }
+  for (let i = match.to; i < Math.min(tokens.length, match.to + 1); i += 1) {
+    const word = tokens[i]?.lower ?? "";
+    if (/^(?:substitute|alternative|replacement|flavou?r(?:ed|ing)?|free|extract|essence)$/.test(word))
+      return true;
+  }
+  const before = tokens[match.from - 1];
+  const single = match.to - match.from === 1;
+  if (single && before?.kind === "word" && compoundHeads.has(tokens[match.from]?.lower ?? "")) {
+    const modifier = findFood(before.text);
+    if (modifier !== null && modifier.id !== match.food.id && !isFiller(before)) return true;
+  }
+  return false;
+};
+
+/**
+ * The food that tokens name: the longest name of the table that ends at the head of the phrase ("tomato paste", not
+ * "tomato"). Words before it may be of any kind, but not such as make another food of it ("vegan butter"). Null for none.
+ */
+export const findFoodIn = (tokens: readonly Token[], from: number, to: number): FoodMatch | null => {
+  const matches = matchesIn(tokens, from, to);
+  if (matches.length === 0) return null;
+  const head = headOf(tokens, from, to);
+  let best: FoodMatch | null = null;
+  for (const match of matches) {
+    if (match.to <= head) continue;
+    if (best === null || match.to - match.from >= best.to - best.from) best = match;
+  }
+  if (best === null) return null;
+  return isOtherFood(tokens, from, best) ? null : best;
+};
+
+/** "leg of lamb": the table may have it the other way round ("lamb leg"). */
+export const findTurned = (tokens: readonly Token[], from: number, to: number): FoodMatch | null => {
+  for (let of = from + 1; of < to - 1; of += 1) {
+    if (tokens[of]?.lower !== "of") continue;
+    for (let start = from; start < of; start += 1) {
+      const part = tokens
+        .slice(start, of)
+        .map((t) => t.text)
+        .join(" ");
+      for (let end = to; end > of + 1; end -= 1) {
+        const rest = tokens
+          .slice(of + 1, end)
+          .filter((t) => !/^(?:the|a|an)$/.test(t.lower))
+          .map((t) => t.text)
+          .join(" ");
+        const food = findFood(`${rest} ${part}`);
+        if (food !== null) return { food, from: start, to: end };
+      }
+    }
+  }
+  return null;
+};

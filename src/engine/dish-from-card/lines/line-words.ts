@@ -1,0 +1,93 @@
+const words = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter((w) => w !== ""));
+
+/** What has been done to a food before it is weighed or after: "chopped". They stand before the food or after it. */
+export const preparationWords = words(`
+  chopped diced cubed sliced minced grated shredded crushed peeled unpeeled cored deseeded de-seeded seeded stoned
+  pitted destoned halved quartered trimmed topped tailed topped-and-tailed picked torn crumbled flaked mashed puréed pureed blended beaten whisked
+  whipped sifted sieved rinsed washed scrubbed drained soaked squeezed strained zested juiced julienned slivered
+  shaved pounded ground toasted roasted blanched boiled poached steamed fried sautéed sauteed browned grilled
+  caramelised caramelized skinned skinless boned boneless bone-in skin-on filleted butterflied jointed split scored
+  segmented separated shelled unshelled podded hulled husked snipped pressed bruised smashed cracked broken shucked
+  deveined de-veined cleaned gutted scaled debearded de-bearded spiralised riced chiffonade brunoise cut carved
+  trussed marinated cured pulped reserved divided packed heaped levelled sieved creamed dissolved
+  defrosted thawed tied scraped stemmed de-stemmed destemmed destalked stripped wiped patted desalted pricked
+  sharpened rolled flattened tenderised shaken stirred crumbed parboiled par-boiled pre-cooked precooked unwashed
+  melted clarified softened reconstituted rehydrated hydrated`);
+
+/** How warm, fresh or firm a food is when it goes in. */
+export const stateWords = words(`
+  cold warm hot boiling lukewarm tepid chilled iced ice-cold frozen fresh ripe overripe over-ripe unripe cooked
+  uncooked raw leftover left-over stale soft soften firm-ripe day-old melted softened defrosted thawed chilled
+  hand-hot blood-warm simmering freshly-boiled cooled dried dry`);
+
+/** Words that say how something was done, or how good it is; no food is named by them. */
+export const qualityWords = words(`
+  finely roughly coarsely thinly thickly freshly lightly very well fairly quite gently loosely firmly tightly
+  carefully evenly diagonally lengthways lengthwise crosswise crossways neatly newly freshly-ground
+  good best nice quality good-quality high-quality fine decent proper favourite favorite organic free-range unwaxed
+  assorted additional extra more of the your my our any other optional approx plump young tender
+  homemade home-made shop-bought store-bought bought quick-cook handful
+  medium-sized good-sized bite-sized bite-size thick thin long short heaped prepared prepped
+  assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);
+
+/** Words after a food's name that name no other food: cuts, shapes and forms. */
+export const formWords = words(`
+  leaf leaves sprig sprigs fillet fillets filet filets piece pieces chunk chunks slice slices cube cubes strip strips
+  half halves quarter quarters wedge wedges ring rings round rounds stick sticks stalk stalks stem stems spear spears
+  floret florets head heads bulb bulbs clove cloves bunch bunches root roots flesh meat whole steak steaks joint
+  joints portion portions bits shavings curls ribbons batons matchsticks segments tips tip tops crowns
+  bone bones bone-in boneless skinless skin skin-on kernels seeds-in pods pod pulp powder-fine powder
+  can tin tins cans jar thread threads strand strands bag bags sheet sheets ball balls link links rasher rashers
+  cutlet cutlets chop chops loin loins tail tails side sides breast breasts thigh thighs drumstick drumsticks wings
+  nests flakes crumbs granules liquid concentrate pellets hearts heart rib ribs blade blades grains coins mix
+  variety varieties brand style type size one ones part parts only`);
+
+/** Words that end a food's name: what follows is a purpose, a choice, a remark. */
+export const tailWords = words(`
+  for to or plus at with without from in into until till if such like about approx approximately as per
+  depending enough preferably ideally but more including on than that which when optional roughly around
+  from each left leaving used using - e.g eg i.e ie not is are should will works divided`);
+
+/** Modifiers that turn a food into another which it must not be taken for. */
+export const otherFoodWords = words(`
+  vegan vegetarian plant-based plant dairy-free non-dairy nondairy gluten-free wheat-free egg-free nut-free lactose-free
+  soya soy oat rice almond coconut cashew hemp mock imitation artificial substitute alternative replacement flavoured
+  flavored flavour flavor flavouring flavoring alcohol-free non-alcoholic sugar-free meatless meat-free eggless
+  veggie quorn dairy`);
+
+/** Heads that make a new food with the food before them: an apple butter is no butter. */
+export const compoundHeads = words(`
+  butter milk cream cheese flour oil sauce paste powder vinegar juice syrup stock broth sugar seed seeds bread cake
+  cakes jam spread salt pepper soup salad pie pudding biscuit biscuits ice jelly tea wine liqueur dressing
+  mustard essence extract chips crisps pastry dough noodles dumplings ketchup chutney relish curd`);
+
+/** Things on a list that nobody eats. */
+export const equipmentWords = words(`
+  parchment foil skewer skewers toothpick toothpicks string twine muslin cheesecloth clingfilm cling film
+  ramekin ramekins bag-for cocktail-stick cocktail-sticks paper cases liners liner wrap plank flask flasks thermometer
+  bowl pan pot oven wok grill smoker knife board spatula whisk mixer blender processor tray tin-foil
+  greaseproof tongs cutter cutters ladle sieve rolling-pin syringe cooker skillet jar jars bottle bottles mould moulds
+  charcoal stone`);
+
+/** Parts of a whole that a line may ask for by its count. */
+export const portionWords: ReadonlyMap<string, string> = new Map([
+  ["juice", "juice"],
+  ["juices", "juice"],
+  ["zest", "zest"],
+  ["rind", "zest"],
+  ["peel", "zest"],
+  ["yolk", "yolk"],
+  ["yolks", "yolk"],
+  ["white", "white"],
+  ["whites", "white"],
+  ["egg-yolk", "yolk"],
+  ["egg-yolks", "yolk"],
+  ["egg-white", "white"],
+  ["egg-whites", "white"],
+]);
+
+/** Verbs after "to" that make a purpose ("to serve"). */
+export const purposeVerbs = words(`
+  serve garnish taste finish decorate drizzle dust grease cover coat fry season top sprinkle glaze brush scatter
+  dress accompany fill line roll thicken thin deglaze adjust cook make sweeten moisten prevent bind marinate baste
+  dip toss add mix knead blend soak poach boil roast bake plate spread sauté saute your preference`);

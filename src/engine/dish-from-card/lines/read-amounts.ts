@@ -1,0 +1,367 @@
+import {
+  findLevel,
+  findSize,
+  findUnit,
+  measureFor,
+  measureKind,
+  mostUnitWords,
+} from "../../larder/measures.ts";
+import { isDash, type NumberRead, readRange } from "../../measure/read-number.ts";
+import type { Token } from "../../measure/tokens.ts";
+import type { Amount } from "../../model/dish.ts";
+import type { Region } from "../../model/sitting.ts";
+
+/** The amounts at the head of some tokens, and what stands with them. Spans count from the line's start. */
+export type AmountsRead = {
+  readonly amounts: readonly Amount[];
+  /** The token after the amounts (and after "of"). */
+  readonly next: number;
+  /** "large", "5 cm". */
+  readonly size: string | null;
+  readonly container: string | null;
+  /** What one pack holds ("400 g"), when the line says so. */
+  readonly pack: Amount | null;
+  /** How the spoon is filled ("heaped"), a row of the measure table. */
+  readonly level: string | null;
+  /** "each" stood with the amount. */
+  readonly each: boolean;
+};
+
+const approximately = new Set(
+  "about approx approximately around roughly circa ca nearly almost say maybe perhaps probably some ~ \u2248 \u00b1".split(
+    " ",
+  ),
+);
+const approximateNext = new Set(["over", "under", "less", "more"]);
+
+const lower = (tokens: readonly Token[], at: number): string => tokens[at]?.lower ?? "";
+
+/** Steps over a full stop after an abbreviation. */
+const afterStop = (tokens: readonly Token[], at: number): number => (lower(tokens, at) === "." ? at + 1 : at);
+
+/** The longest run of tokens that writes a unit; null for none. */
+export const readUnit = (tokens: readonly Token[], at: number): { unit: string; next: number } | null => {
+  let best: { unit: string; next: number } | null = null;
+  let written = "";
+  for (let i = at; i < tokens.length && i < at + mostUnitWords * 2; i += 1) {
+    const token = tokens[i];
+    if (token === undefined || (token.kind !== "word" && token.text !== "." && token.text !== "-")) break;
+    if (token.text === "." || token.text === "-") {
+      if (i === at) break;
+      continue;
+    }
+    written = written === "" ? token.text : `${written} ${token.text}`;
+    const unit = findUnit(written);
+    if (unit !== null) best = { unit, next: i + 1 };
+  }
+  return best;
+};
+
+type One = {
+  readonly amount: Amount;
+  readonly next: number;
+  readonly size: string | null;
+  readonly container: string | null;
+  readonly pack: Amount | null;
+  readonly level: string | null;
+};
+
+const amountOf = (
+  read: Pick<NumberRead, "low" | "likely" | "high" | "vague">,
+  unit: string,
+  approximate: boolean,
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+): Amount => ({
+  low: read.low,
+  likely: read.likely,
+  high: read.high,
+  unit,
+  approximate,
+  vague: read.vague || measureKind(unit) === "vague",
+  span: { start: tokens[from]?.start ?? 0, end: tokens[to - 1]?.end ?? tokens[from]?.end ?? 0 },
+});
+
+const isPackable = (unit: string): boolean =>
+  measureKind(unit) === "container" || ["bar", "block", "ball", "loaf", "piece", "chunk"].includes(unit);
+
+const single = { low: 1, likely: 1, high: 1, vague: false };
+
+/** A second number and unit right after the count: "2 x 400 g tins", "1 14-oz can". */
+const readPack = (
+  tokens: readonly Token[],
+  at: number,
+): { pack: Amount; unit: string; next: number } | null => {
+  const read = readRange(tokens, at);
+  if (read === null || read.article) return null;
+  const glued = isDash(tokens[read.next]) ? read.next + 1 : read.next;
+  const found = readUnit(tokens, glued);
+  const kind = found === null ? null : measureKind(found.unit);
+  if (found === null || (kind !== "mass" && kind !== "volume")) return null;
+  const after = afterStop(tokens, found.next);
+  const glue = isDash(tokens[after]) ? after + 1 : after;
+  const container = readUnit(tokens, glue);
+  const packed = container !== null && isPackable(container.unit);
+  return {
+    pack: amountOf(read, found.unit, false, tokens, at, found.next),
+    unit: packed ? container.unit : "piece",
+    next: packed ? afterStop(tokens, container.next) : after,
+  };
+};
+
+const readOne = (tokens: readonly Token[], start: number, region: Region): One | null => {
+  let at = start;
+  let approximate = false;
+  for (;;) {
+    const word = lower(tokens, at);
+    if (approximately.has(word) && (word !== "some" || tokens[at + 1]?.kind === "number")) {
+      approximate = true;
+      at = afterStop(tokens, at + 1);
+    } else if (word === "just" && approximateNext.has(lower(tokens, at + 1))) at += 2;
+    else if (
+      (word === "up" && lower(tokens, at + 1) === "to") ||
+      (word === "at" && /^(least|most)$/.test(lower(tokens, at + 1)))
+    ) {
+      approximate = true;
+      at += 2;
+    } else break;
+  }
+  const read = readRange(tokens, at);
+  if (read?.article === true && tokens[read.next]?.kind === "number") {
+    const packed = readPack(tokens, read.next);
+    if (packed === null || packed.unit === "piece") {
+      const inner = readOne(tokens, read.next, region);
+      if (inner !== null) return inner;
+    }
+  }
+  let next = read?.next ?? at;
+  // "70% chocolate", "2% milk": the number belongs to the food.
+  if (read !== null && lower(tokens, next) === "%") return null;
+  if (
+    read === null &&
+    !["the", "good", "big", "generous", "small", "large", "heaped"].includes(lower(tokens, at))
+  ) {
+    const bare = readUnit(tokens, at);
+    const kind = bare === null ? null : measureKind(bare.unit);
+    if (bare === null || bare.unit === "part") return null;
+    const of = lower(tokens, bare.next) === "of";
+    const some = ["some", "lots", "plenty", "loads"].includes(lower(tokens, at));
+    if (
+      !(
+        some ||
+        (kind === "vague" &&
+          bare.unit !== "little" &&
+          (of || /^(pinch|handful|dash|splash|knob|drizzle|glug)/.test(lower(tokens, at)))) ||
+        (of && (kind === "piece" || kind === "container"))
+      )
+    )
+      return null;
+  }
+  const count = read ?? { ...single, next, article: false };
+  const first = tokens[next];
+  if (read !== null && !read.article && first !== undefined && /^[x\u00d7*]$/i.test(first.text)) {
+    const packed = readPack(tokens, next + 1);
+    if (packed !== null)
+      return {
+        amount: amountOf(read, packed.unit, approximate, tokens, start, packed.next),
+        next: packed.next,
+        size: null,
+        container: packed.unit === "piece" ? null : packed.unit,
+        pack: packed.pack,
+        level: null,
+      };
+    next += 1;
+  }
+  const second = tokens[next]?.kind === "number" ? readPack(tokens, next) : null;
+  if (read !== null && second !== null && (second.unit !== "piece" || read.article))
+    return {
+      amount: amountOf(read, second.unit, approximate, tokens, start, second.next),
+      next: second.next,
+      size: null,
+      container: second.unit === "piece" ? null : second.unit,
+      pack: second.pack,
+      level: null,
+    };
+  // "2-inch", "14-ounce": a dash glues the number to its unit.
+  const glued = read !== null && !read.article && isDash(tokens[next]) && readUnit(tokens, next + 1) !== null;
+  if (glued) next += 1;
+  let level: string | null = null;
+  let size: string | null = null;
+  const beforeAdjectives = next;
+  for (;;) {
+    const word = lower(tokens, next);
+    const whole = readUnit(tokens, next);
+    if (whole !== null && measureKind(whole.unit) === "vague" && whole.next > next + 1) break;
+    if (whole !== null && (whole.unit === "little" || whole.unit === "bit") && read?.article === true) break;
+    const filled = findLevel(word);
+    const sized = findSize(word);
+    if (filled === null && sized === null && !["nice", "very", "decent", "heavy", "light"].includes(word))
+      break;
+    level = filled ?? level;
+    size = sized === null ? size : word;
+    next = isDash(tokens[next + 1]) && lower(tokens, next + 2) === "sized" ? next + 3 : next + 1;
+    if (lower(tokens, next) === "-") next += 1;
+  }
+  const found = readUnit(tokens, next);
+  const kind = found === null ? null : measureKind(found.unit);
+  if (found !== null && kind === "length") {
+    const length = tokens
+      .slice(at, found.next)
+      .map((t) => t.text)
+      .join(" ")
+      .replace(/ - /g, " ");
+    const after = isDash(tokens[afterStop(tokens, found.next)])
+      ? afterStop(tokens, found.next) + 1
+      : afterStop(tokens, found.next);
+    const piece = readUnit(tokens, after);
+    const isPiece = piece !== null && (measureKind(piece.unit) === "piece" || piece.unit === "knob");
+    return {
+      amount: amountOf(
+        { ...single },
+        isPiece ? piece.unit : "piece",
+        approximate,
+        tokens,
+        start,
+        isPiece ? piece.next : after,
+      ),
+      next: isPiece ? piece.next : after,
+      size: length,
+      container: null,
+      pack: null,
+      level: null,
+    };
+  }
+  const usable =
+    found !== null && kind !== null && !(found.unit === "little" && read !== null && !read.article);
+  if (!usable || found === null) {
+    // Only a bare article and an adjective, or a number before the food.
+    if (read === null) return null;
+    const back = level !== null && size === null ? beforeAdjectives : next;
+    return {
+      amount: amountOf(read, "piece", approximate, tokens, start, read.next),
+      next: back,
+      size,
+      container: null,
+      pack: null,
+      level: null,
+    };
+  }
+  const end = afterStop(tokens, found.next);
+  const glue = isDash(tokens[end]) ? end + 1 : end;
+  const container = kind === "mass" || kind === "volume" ? readUnit(tokens, glue) : null;
+  if (container !== null && isPackable(container.unit) && (read?.likely ?? 0) > 0) {
+    // "400 g tin of tomatoes": one tin that holds 400 g.
+    const pack = amountOf(count, found.unit, approximate, tokens, start, found.next);
+    return {
+      amount: amountOf(single, container.unit, false, tokens, start, container.next),
+      next: afterStop(tokens, container.next),
+      size,
+      container: container.unit === "piece" ? null : container.unit,
+      pack,
+      level: null,
+    };
+  }
+  return {
+    amount: amountOf(count, found.unit, approximate, tokens, start, found.next),
+    next: end,
+    size: kind === "piece" || kind === "container" || kind === "vague" ? size : null,
+    container: kind === "container" ? found.unit : null,
+    pack: null,
+    level: kind === "volume" || kind === "vague" ? level : null,
+  };
+};
+
+const inUnitOf = (first: Amount, second: Amount, region: Region): Amount | null => {
+  const a = measureFor(first.unit ?? "", region, null);
+  const b = measureFor(second.unit ?? "", region, null);
+  if (a === null || b === null || a.kind !== b.kind || a.size === null || b.size === null) return null;
+  if (a.kind !== "mass" && a.kind !== "volume") return null;
+  const factor = b.size.likely / a.size.likely;
+  return {
+    ...first,
+    low: first.low + second.low * factor,
+    likely: first.likely + second.likely * factor,
+    high: first.high + second.high * factor,
+    span: { start: first.span.start, end: second.span.end },
+  };
+};
+
+/** Reads the amounts that stand at a token, with sums, ranges and second measures. Null when there is none. */
+export const readAmounts = (tokens: readonly Token[], start: number, region: Region): AmountsRead | null => {
+  const one = readOne(tokens, start, region);
+  if (one === null) return null;
+  let { next } = one;
+  let amount = one.amount;
+  const amounts: Amount[] = [];
+  let each = false;
+  for (;;) {
+    const joint = lower(tokens, next);
+    const rangeJoint = joint === "to" || isDash(tokens[next]);
+    if (joint === "or" && /^(so|more|thereabouts)$/.test(lower(tokens, next + 1))) {
+      amount = { ...amount, approximate: true };
+      next += 2;
+      continue;
+    }
+    if (
+      joint === "or" &&
+      ["two", "three"].includes(lower(tokens, next + 1)) &&
+      readUnit(tokens, next + 2) === null
+    ) {
+      const high = lower(tokens, next + 1) === "two" ? 2 : 3;
+      if (amount.high < high)
+        amount = {
+          ...amount,
+          high,
+          likely: (amount.low + high) / 2,
+          span: { ...amount.span, end: tokens[next + 1]?.end ?? amount.span.end },
+        };
+      next += 2;
+      continue;
+    }
+    if (joint === "each" || joint === "apiece") {
+      each = true;
+      next += 1;
+      continue;
+    }
+    const sums = joint === "+" || joint === "plus" || joint === "and" || joint === "&";
+    const second = joint === "/" || joint === "or" || joint === "=";
+    const adjacent = tokens[next]?.kind === "number" && measureKind(amount.unit ?? "") === "mass";
+    if (!(rangeJoint || sums || second || adjacent)) break;
+    const other = readOne(tokens, adjacent ? next : next + 1, region);
+    if (other === null || other.amount.unit === "piece" || other.pack !== null) break;
+    if (rangeJoint && other.amount.unit === amount.unit && other.amount.high > amount.high) {
+      amount = {
+        ...amount,
+        likely: (amount.low + other.amount.high) / 2,
+        high: other.amount.high,
+        span: { start: amount.span.start, end: other.amount.span.end },
+      };
+      next = other.next;
+      continue;
+    }
+    if (sums || adjacent) {
+      const total = inUnitOf(amount, other.amount, region);
+      if (total === null) break;
+      amount = total;
+      next = other.next;
+      continue;
+    }
+    if (!second && !rangeJoint) break;
+    amounts.push(amount);
+    amount = other.amount;
+    next = other.next;
+  }
+  amounts.push(amount);
+  if (one.pack !== null) {
+    const total = { ...one.pack };
+    const n = one.amount;
+    amounts.push({
+      ...total,
+      low: total.low * n.low,
+      likely: total.likely * n.likely,
+      high: total.high * n.high,
+    });
+  }
+  return { amounts, next, size: one.size, container: one.container, pack: one.pack, level: one.level, each };
+};

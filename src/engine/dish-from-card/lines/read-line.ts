@@ -1,0 +1,294 @@
+import { findFood } from "../../larder/foods.ts";
+import { type Token, tokensOf } from "../../measure/tokens.ts";
+import type { Amount } from "../../model/dish.ts";
+import type { Food } from "../../model/food.ts";
+import type { Region } from "../../model/sitting.ts";
+import type { Span } from "../../model/span.ts";
+import { type Clause, clausesOf } from "./clauses.ts";
+import { type Phrase, readPhrase, slice } from "./read-phrase.ts";
+import { type Remark, readRemark } from "./read-tail.ts";
+
+/** One food of a line, read but not yet weighed. Spans count from the line's start. */
+export type Reading = {
+  readonly amounts: readonly Amount[];
+  readonly food: Food | null;
+  readonly name: string;
+  readonly nameSpan: Span;
+  readonly portion: string | null;
+  readonly card: string | null;
+  readonly state: readonly string[];
+  readonly preparation: readonly string[];
+  readonly purpose: string | null;
+  readonly optional: boolean;
+  readonly alternatives: readonly Phrase[];
+  readonly size: string | null;
+  readonly container: string | null;
+  readonly pack: Amount | null;
+  readonly level: string | null;
+  /** Something was done to the food before it is weighed ("500 g peeled potatoes"). */
+  readonly prepared: boolean;
+  readonly equipment: boolean;
+  /** "plus extra for dusting": null when nothing more is asked for. */
+  readonly extra: string | null;
+  /** How many foods share the amounts of this line; 1 when each has its own. */
+  readonly shared: number;
+};
+
+const unique = (words: readonly string[]): readonly string[] => [...new Set(words.filter((w) => w !== ""))];
+
+const fromPhrase = (phrase: Phrase): Reading => ({
+  amounts: phrase.amounts,
+  food: phrase.food,
+  name: phrase.name,
+  nameSpan: phrase.nameSpan,
+  portion: phrase.portion,
+  card: phrase.card,
+  state: phrase.state,
+  preparation: phrase.preparation,
+  purpose: null,
+  optional: false,
+  alternatives: [],
+  size: phrase.size,
+  container: phrase.container,
+  pack: phrase.pack,
+  level: phrase.level,
+  prepared: phrase.prepared,
+  equipment: phrase.equipment,
+  extra: null,
+  shared: 1,
+});
+
+/** A bracketed weight beside a container is what one holds; elsewhere it is a second measure of the whole. */
+const withAmounts = (reading: Reading, remark: Remark): Reading => {
+  if (remark.amounts.length === 0) return reading;
+  const count = reading.amounts[0];
+  const packed =
+    reading.container !== null &&
+    reading.pack === null &&
+    count !== undefined &&
+    count.unit === reading.container;
+  const each = remark.each && count !== undefined;
+  const factor = (packed || each) && count !== undefined ? count : { low: 1, likely: 1, high: 1 };
+  const more = remark.amounts.map((a) => ({
+    ...a,
+    low: a.low * factor.low,
+    likely: a.likely * factor.likely,
+    high: a.high * factor.high,
+  }));
+  // A vague word gives way to the figure that explains it, and stays as what was written.
+  return {
+    ...reading,
+    amounts: [...reading.amounts, ...more],
+    pack: packed ? (remark.amounts[0] ?? null) : reading.pack,
+  };
+};
+
+const withRemark = (reading: Reading, remark: Remark): Reading => {
+  const more = withAmounts(reading, remark);
+  return {
+    ...more,
+    state: unique([...more.state, ...remark.state]),
+    preparation: unique([...more.preparation, ...remark.preparation]),
+    purpose: more.purpose ?? remark.purpose,
+    optional: more.optional || remark.optional,
+    alternatives: [...more.alternatives, ...remark.alternatives],
+    size: more.size ?? remark.size,
+    extra: more.extra ?? remark.extra,
+  };
+};
+
+const lastWords = (name: string): readonly string[] => {
+  const words = name.split(/\s+/);
+  return words.slice(1).map((_, i) => words.slice(i + 1).join(" "));
+};
+
+/** "chicken or vegetable stock": the first food ends with the words of the second. */
+const withSharedHead = (reading: Reading, other: Phrase): Reading => {
+  if (reading.name === "" || reading.name.split(/\s+/).length > 3) return reading;
+  for (const end of lastWords(other.name)) {
+    const whole = `${reading.name} ${end}`;
+    const food = findFood(whole);
+    if (food !== null && food.id !== reading.food?.id && food.name !== "ghee")
+      return { ...reading, food, name: whole };
+  }
+  // "fresh or dried thyme": nothing but a state stands first.
+  if (reading.food === null && other.food !== null && other.state.length + other.preparation.length > 0)
+    return {
+      ...reading,
+      food: other.food,
+      state: unique([...reading.state, reading.name.toLowerCase()]),
+      name: other.name,
+      nameSpan: other.nameSpan,
+    };
+  return reading;
+};
+
+const bare = (reading: Reading): boolean => reading.amounts.every((a) => a.vague);
+
+/** Reads the tail of a clause: choices, purposes, second foods. Adds to the last of the readings. */
+const readTail = (
+  line: string,
+  tokens: readonly Token[],
+  from: number,
+  readings: Reading[],
+  region: Region,
+  each: boolean,
+): void => {
+  const last = readings.at(-1);
+  if (last === undefined || from >= tokens.length) return;
+  const word = tokens[from]?.lower ?? "";
+  const first = tokens[from]?.text ?? "";
+  if (word === "and" || first === "&" || (first === "+" && last.food !== null)) {
+    const phrase = readPhrase(line, tokens, from + 1, tokens.length, region);
+    if (phrase?.food != null && last.name !== "") {
+      const own = phrase.amounts.length > 0;
+      const spread = each || bare(last);
+      const shared = own || spread ? 1 : last.shared + 1;
+      // "carrots and parsnips" after one weight share it; with "each", or with no figure, both have it.
+      let base: Reading = { ...fromPhrase(phrase), shared };
+      if (!own)
+        base = {
+          ...base,
+          amounts: last.amounts,
+          pack: last.pack,
+          container: last.container,
+          size: phrase.size ?? last.size,
+        };
+      if (shared > 1) readings.splice(0, readings.length, ...readings.map((r) => ({ ...r, shared })));
+      const joined = last.food === null ? withSharedHead(last, phrase) : last;
+      readings[readings.length - 1] = { ...joined, shared: shared > 1 ? shared : joined.shared };
+      readings.push(base);
+      readTail(line, tokens, phrase.next, readings, region, each);
+      return;
+    }
+    if (phrase !== null && phrase.food === null && last.food !== null && phrase.name !== "") {
+      const done = readRemark(line, tokens, from + 1, tokens.length, region, false);
+      readings[readings.length - 1] = withRemark(last, { ...done, food: null, alternatives: [] });
+    }
+    return;
+  }
+  if (first === "/" || word === "or") {
+    const phrase = readPhrase(line, tokens, from + 1, tokens.length, region);
+    const joined = phrase !== null && phrase.name !== "" ? withSharedHead(last, phrase) : last;
+    const start = first === "/" ? from + 1 : from;
+    if (first === "/" && phrase !== null && phrase.name !== "") {
+      const rest = Math.min(phrase.next, tokens.length);
+      const same = phrase.food !== null && phrase.food.id === joined.food?.id;
+      const alternatives = same ? joined.alternatives : [...joined.alternatives, phrase];
+      readings[readings.length - 1] = { ...joined, food: joined.food ?? phrase.food, alternatives };
+      readTail(line, tokens, rest, readings, region, each);
+      return;
+    }
+    const remark = readRemark(line, tokens, start, tokens.length, region, false);
+    const known = joined.food === null ? (remark.alternatives[0]?.food ?? null) : joined.food;
+    readings[readings.length - 1] = withRemark(
+      { ...joined, food: joined.food ?? (joined.name === "" ? known : null) },
+      remark,
+    );
+    return;
+  }
+  const remark = readRemark(line, tokens, from, tokens.length, region, false);
+  const named = last.food === null && remark.food?.name === "" ? { ...last, food: remark.food.food } : last;
+  readings[readings.length - 1] = withRemark(named, { ...remark, food: null });
+};
+
+const each = (tokens: readonly Token[]): boolean => tokens.some((t) => t.lower === "each");
+
+/** "pepper, red", "flour, plain": the clause after the comma belongs before the name. */
+const turned = (reading: Reading, phrase: Phrase): Food | null =>
+  findFood(`${phrase.name} ${reading.name}`) ?? findFood(`${reading.name} ${phrase.name}`);
+
+const addClause = (
+  line: string,
+  clause: Clause,
+  readings: Reading[],
+  region: Region,
+  eachLine: boolean,
+): void => {
+  const last = readings.at(-1);
+  if (last === undefined) return;
+  const { tokens } = clause;
+  const remark = readRemark(line, tokens, 0, tokens.length, region, true);
+  const { food } = remark;
+  const all = (change: (r: Reading) => Reading): void => {
+    readings.splice(0, readings.length, ...readings.map(change));
+  };
+  if (clause.kind === "bracket" || food === null) {
+    const bracketFood = clause.kind === "bracket" && last.food === null && food?.food != null;
+    const named = bracketFood ? { ...last, food: food.food } : last;
+    const amounts = remark.amounts.length > 0 && readings.length > 1 && (remark.each || eachLine);
+    if (amounts) all((r) => ({ ...r, amounts: remark.amounts, shared: 1 }));
+    else readings[readings.length - 1] = withRemark(named, { ...remark, food: null });
+    return;
+  }
+  const inverted = food.amounts.length === 0 ? turned(last, food) : null;
+  if (inverted !== null && inverted.id !== food.food?.id) {
+    readings[readings.length - 1] = { ...last, food: inverted };
+    return;
+  }
+  if (food.food === null) {
+    if (food.amounts.length > 0 && last.amounts.length === 0)
+      readings[readings.length - 1] = { ...last, amounts: food.amounts };
+    return;
+  }
+  // "salt, pepper", "2 onions, 1 carrot": a food of its own; "cheddar, grated parmesan" too.
+  const own = food.amounts.length > 0;
+  const shares = !own && !bare(last) && eachLine;
+  if (!own && !bare(last) && !eachLine && last.food !== null && !/^\s*(?:and|&)/.test("")) {
+    // After a counted food a bare food is part of a remark ("1 chicken, skin on"), unless nothing else fits.
+    if (last.food.id === food.food.id) return;
+    if (tokens.length > 2) return;
+  }
+  readings.push({
+    ...fromPhrase(food),
+    amounts: own ? food.amounts : shares || bare(last) ? (own ? food.amounts : last.amounts) : [],
+    optional: remark.optional,
+  });
+  readTail(line, tokens, food.next, readings, region, eachLine);
+};
+
+const labels = /^(?:optional(?:ly)?|garnish|to serve|to garnish|to finish|topping|for .+|plus|and|also)$/;
+
+/** Reads one ingredient line into its foods. Empty when the line holds no words. */
+export const readLine = (line: string, region: Region): readonly Reading[] => {
+  const tokens = tokensOf(line).filter(
+    (t) => !(t.kind === "mark" && ["*", "\u2020", "\u2021", "_", "`", '"'].includes(t.text)),
+  );
+  const clauses = clausesOf(line, tokens);
+  let at = clauses.findIndex((c) => c.kind === "main");
+  if (at < 0) return [];
+  const before = clauses.slice(0, at);
+  let purpose: string | null = null;
+  let optional = before.some((c) => c.tokens.some((t) => t.lower === "optional"));
+  // "Optional: basil", "To serve: lemon wedges".
+  const label = slice(line, clauses[at]?.tokens ?? [], 0, clauses[at]?.tokens.length ?? 0).toLowerCase();
+  if (labels.test(label) && clauses[at + 1] !== undefined) {
+    if (label.startsWith("optional")) optional = true;
+    else if (label !== "plus" && label !== "and" && label !== "also") purpose = label;
+    at += 1;
+  }
+  const main = clauses[at];
+  if (main === undefined) return [];
+  const phrase = readPhrase(line, main.tokens, 0, main.tokens.length, region);
+  const readings: Reading[] = [];
+  const eachLine = each(tokens);
+  let rest = clauses.slice(at + 1);
+  if (phrase === null) return [];
+  if (phrase.name === "" && rest.length > 0) {
+    // The amount stands alone before a comma or a bar: "500 g | flour".
+    const next = rest.find((c) => c.kind === "comma");
+    const food = next === undefined ? null : readPhrase(line, next.tokens, 0, next.tokens.length, region);
+    if (next !== undefined && food !== null) {
+      const kept = food.amounts.length > 0 ? food.amounts : phrase.amounts;
+      readings.push({ ...fromPhrase(food), amounts: kept, container: food.container ?? phrase.container });
+      readTail(line, next.tokens, food.next, readings, region, eachLine);
+      rest = rest.filter((c) => c !== next);
+    }
+  }
+  if (readings.length === 0) {
+    readings.push(fromPhrase(phrase));
+    readTail(line, main.tokens, phrase.next, readings, region, eachLine || phrase.each);
+  }
+  for (const clause of rest) addClause(line, clause, readings, region, eachLine || phrase.each);
+  return readings.map((r) => ({ ...r, purpose: r.purpose ?? purpose, optional: r.optional || optional }));
+};

@@ -1,0 +1,121 @@
+import { findUnit, measureFor, measureKind } from "../../larder/measures.ts";
+import { type Estimate, scaleEstimate } from "../../measure/estimate.ts";
+import { readRange } from "../../measure/read-number.ts";
+import { type Token, tokensOf } from "../../measure/tokens.ts";
+import { type Count, count } from "../../measure/units.ts";
+import type { Yield } from "../../model/dish.ts";
+import type { Region } from "../../model/sitting.ts";
+import type { Words } from "../../model/span.ts";
+
+const eaters =
+  /^(?:people|persons?|guests?|servings?|portions?|covers?|helpings?|diners?|adults?|eaters?|heads?|hungry|friends|as|main|mains|starters?|generously|comfortably|easily|men|adult|plates?|family)$/;
+const vessels =
+  /\b(?:tins?|pans?|moulds?|molds?|dish(?:es)?|pots?|trays?|ramekins?|jars?|basins?|bottles?|cases?|glasses|loaf tin)\b/;
+
+const wordsFrom = (line: string, tokens: readonly Token[], from: number): string =>
+  line
+    .slice(tokens[from]?.start ?? line.length)
+    .replace(/^(?:of|x|\u00d7)\s+/i, "")
+    .replace(/[\s.,;:)\]]+$/, "")
+    .replace(/^\s*[-\u2013(]\s*/, "");
+
+type Numbered = { readonly amount: Estimate<number>; readonly at: number; readonly next: number };
+
+const firstNumber = (tokens: readonly Token[]): Numbered | null => {
+  let article: Numbered | null = null;
+  for (let i = 0; i < tokens.length; i += 1) {
+    const read = readRange(tokens, i);
+    if (read === null) continue;
+    const { low, likely, high, next } = read;
+    if (read.article) article ??= { amount: { low, likely, high }, at: i, next };
+    // "6+" is six or more.
+    else return { amount: { low, likely, high }, at: i, next: tokens[next]?.text === "+" ? next + 1 : next };
+  }
+  return article;
+};
+
+/** Reads the words of a yield. Masses come in grams and volumes in millilitres; a tin counts tins. Null when no number stands in them. */
+export const readYield = (words: Words, region: Region): Yield | null => {
+  const tokens = tokensOf(words.text);
+  const found = firstNumber(tokens);
+  if (found === null) return null;
+  const { amount } = found;
+  if (!(amount.high > 0)) return null;
+  const before = words.text.slice(0, tokens[found.at]?.start ?? 0).toLowerCase();
+  const glued = tokens[found.next]?.text === "-" ? found.next + 1 : found.next;
+  const unit = findUnit(tokens[glued]?.text ?? "") ?? null;
+  const kind = unit === null ? null : measureKind(unit);
+  const rest = wordsFrom(words.text, tokens, found.next);
+  const of = (k: Yield["kind"], estimate: Estimate<number>, noun: string): Yield => ({
+    kind: k,
+    amount: estimate,
+    noun,
+    words,
+  });
+  const next = tokens[found.next]?.lower ?? "";
+  const fills = /\b(?:fills?|to fill)\b/.test(before) || (kind === "length" && vessels.test(rest));
+  if (fills) {
+    // "Fills a 23 cm tin": the figure is the tin's, and there is one of it.
+    const length =
+      kind === "length" || /^["\u201d'\u2033]/.test(rest) || (kind === "volume" && vessels.test(rest));
+    const noun = length ? words.text.slice(tokens[found.at]?.start ?? 0).replace(/[\s.]+$/, "") : rest;
+    const article = readRange(tokens, 1);
+    const counted = length
+      ? article !== null && !article.article && article.next <= found.at
+        ? article.likely
+        : 1
+      : null;
+    return of("tin", counted === null ? amount : { low: counted, likely: counted, high: counted }, noun);
+  }
+  const size = unit === null || kind === null ? null : (measureFor(unit, region, null)?.size ?? null);
+  const serves = /\b(?:serves?|servings?|feeds|portions?|sufficient|enough|for|covers|serve[sd]?)\b/.test(
+    before,
+  );
+  if (size !== null && kind === "mass" && !/^serv/.test(before))
+    return of("mass", scaleEstimate(amount, size.likely), rest);
+  if (
+    size !== null &&
+    kind === "volume" &&
+    !/^serv/.test(before) &&
+    unit !== "cup" &&
+    unit !== "scoop" &&
+    unit !== "part"
+  )
+    return of("volume", scaleEstimate(amount, size.likely), rest);
+  if (
+    unit === "cup" &&
+    !serves &&
+    !/^serv/.test(before) &&
+    !/^yield \d+ portion/i.test(words.text) &&
+    size !== null
+  )
+    return of("volume", scaleEstimate(amount, size.likely), rest);
+  const plain = rest === "" || eaters.test(next) || /^portion\b/i.test(rest);
+  if (/^(?:servings?|portions?|serves|feeds)/.test(before.trim()) || plain || serves) {
+    // "Servings: 6 patties" counts patties; "Serves 4 generously" counts people.
+    const pieces =
+      /^servings?\b/.test(before.trim()) && rest !== "" && !eaters.test(next) && /^[\p{L}]/u.test(rest);
+    return of(
+      pieces ? "pieces" : "portions",
+      amount,
+      pieces ? rest : rest.replace(/^(?:people|persons?|servings?|portions?)\b\s*/i, ""),
+    );
+  }
+  return of("pieces", amount, rest);
+};
+
+/** The yield that tells most: people before pieces, pieces before tins, tins before weights. */
+export const chooseYield = (yields: readonly Yield[]): Yield | null => {
+  const order: readonly Yield["kind"][] = ["portions", "pieces", "tin", "mass", "volume"];
+  for (const kind of order) {
+    const found = yields.find((y) => y.kind === kind);
+    if (found !== undefined) return found;
+  }
+  return null;
+};
+
+/** How many a yield serves, when it counts people or pieces; null otherwise. */
+export const portionsOf = (made: Yield | null): Estimate<Count> | null =>
+  made === null || (made.kind !== "portions" && made.kind !== "pieces")
+    ? null
+    : { low: count(made.amount.low), likely: count(made.amount.likely), high: count(made.amount.high) };
