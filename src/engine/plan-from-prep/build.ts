@@ -7,6 +7,8 @@ import { put, remember, restore, type Schedule, setSlip, take } from "./schedule
 const mostSlip = 6 * 60;
 /** Throws allowed for each task of a course while it is put in. */
 const throwsEach = 6;
+/** Spots looked at for each throw, so that the work of one insertion is bounded. */
+const looksEach = 8;
 
 /** Puts in one course after the other, earliest due first; a course that finds no place slips by the least that gives it one. */
 export const build = (schedule: Schedule, chance: Chance | null): void => {
@@ -83,6 +85,7 @@ export const tryAt = (
 export const freshState = (schedule: Schedule, throws: number, chance: Chance | null): Insertion => ({
   penalty: schedule.model.nodes.map(() => 0),
   throws,
+  looks: throws * looksEach,
   chance,
 });
 

@@ -33,7 +33,9 @@ const without = (model: Model, out: ReadonlySet<number>): Model => {
     !out.has(arc.from) && !out.has(arc.to);
   return {
     ...model,
-    nodes: model.nodes.map((node, n) => (out.has(n) ? { ...node, starts: node.starts.map(() => []) } : node)),
+    nodes: model.nodes.map((node, n) =>
+      out.has(n) ? { ...node, starts: node.starts.map(() => []), anyStarts: [] } : node,
+    ),
     arcs: model.arcs.filter(stays),
     out: model.out.map((arcs) => arcs.filter(stays)),
     into: model.into.map((arcs) => arcs.filter(stays)),

@@ -62,6 +62,7 @@ export const compile = (prep: Prep): Model => {
       oven: [],
       ovens: [],
       starts: [[{ from: 0, to: horizon }]],
+      anyStarts: [{ from: 0, to: horizon }],
       course: g,
       finishing: true,
       dish: "",
@@ -155,6 +156,7 @@ const nodeOf = (task: Task, weight: number, { prep, shifts, open, horizon, goalO
   if (oven.length > 0 && ovens.length === 0) impossible = true;
   const whole = offset <= horizon && !impossible ? [{ from: 0, to: horizon - offset }] : [];
   const inOpen = both(startsInside(hot, open, whole), startsInside(preheats, open, whole));
+  const starts = attended.length === 0 ? [inOpen] : shifts.map((own) => startsInside(attended, own, inOpen));
   return {
     id: task.id,
     length: offset,
@@ -162,7 +164,8 @@ const nodeOf = (task: Task, weight: number, { prep, shifts, open, horizon, goalO
     resources,
     oven,
     ovens: oven.length > 0 ? ovens : [],
-    starts: attended.length === 0 ? [inOpen] : shifts.map((own) => startsInside(attended, own, inOpen)),
+    starts,
+    anyStarts: joinSpans(starts.flat()),
     course: goalOf.get(task.course) ?? 0,
     finishing: task.finishing,
     dish: task.dish,

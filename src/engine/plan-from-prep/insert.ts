@@ -1,9 +1,12 @@
 import type { Chance } from "./chance.ts";
 import { noPath } from "./longest-paths.ts";
-import { latestSpot, type Span } from "./place.ts";
+import type { Starts } from "./model.ts";
+import { latestSpot } from "./place.ts";
 import {
   clashAt,
   inTheWay,
+  latestOf,
+  leavesRoom,
   put,
   remember,
   restore,
@@ -16,7 +19,7 @@ import {
 /** Most tasks that may be thrown out to make room for one. */
 const mostThrown = 4;
 /** Spots looked at when making room for one task. */
-const mostLooks = 24;
+const mostLooks = 10;
 
 /** How insertion goes on: penalties grow with each failure, and the work is counted. */
 export type Insertion = {
@@ -24,6 +27,8 @@ export type Insertion = {
   readonly penalty: number[];
   /** Throws left. */
   throws: number;
+  /** Spots that may still be looked at to make room. */
+  looks: number;
   readonly chance: Chance | null;
 };
 
@@ -79,17 +84,15 @@ export const insertAll = (
 };
 
 /**
- * Throws out the cheapest few tasks that keep a node from a spot and puts the node there; null when none are cheap enough.
- * The sum of their penalties must be below the node's own, and throws are counted, so it ends
+ * Throws out the few tasks that cost least by their penalties and puts the node in their place; null when no few make room.
+ * What fails often becomes dear to throw out, and throws are counted, so it ends
  * (ejection with penalties after Nagata and Bräysy 2009, from memory).
  */
 const makeRoom = (schedule: Schedule, node: number, state: Insertion): readonly number[] | null => {
-  if (state.throws <= 0) return null;
+  if (state.throws <= 0 || state.looks <= 0) return null;
   const before = remember(schedule);
-  const purse = state.penalty[node] ?? 0;
   const thrown = [...throwForTime(schedule, node, state)];
-  const left = purse - costOf(thrown, state);
-  const found = left > 0 && thrown.length <= mostThrown ? cheapestSpot(schedule, node, state, left) : null;
+  const found = thrown.length <= mostThrown ? cheapestSpot(schedule, node, state) : null;
   if (!found) {
     restore(schedule, before);
     return null;
@@ -101,16 +104,24 @@ const makeRoom = (schedule: Schedule, node: number, state: Insertion): readonly 
   return thrown;
 };
 
-const costOf = (nodes: readonly number[], state: Insertion): number =>
-  nodes.reduce((sum, n) => sum + (state.penalty[n] ?? 0) + 1, 0);
+const costOf = (nodes: readonly number[], state: Insertion): number => {
+  let sum = 0;
+  for (const n of nodes) sum += (state.penalty[n] ?? 0) + 1;
+  return sum;
+};
 
 /** Takes out tasks whose lags leave a node no start at all: those on the side that costs less. */
 const throwForTime = (schedule: Schedule, node: number, state: Insertion): readonly number[] => {
   const window = windowOf(schedule, node);
-  if (window.from <= window.to) return [];
+  const open = latestOf(schedule.model.nodes[node]?.anyStarts ?? [], window.to);
+  const fits = open !== null && open >= window.from;
+  // A start that leaves what must come before it no start is no start either.
+  const squeezed = fits && leavesRoom(schedule, node, open, window.from) === null;
+  if (fits && !squeezed) return [];
   const { paths, spots, model } = schedule;
   const early: number[] = [];
   const late: number[] = [];
+  const earliest = earliestOf(schedule.model.nodes[node]?.anyStarts ?? [], window.from);
   let pinned = { early: false, late: false };
   for (const other of paths.kin(node)) {
     const spot = spots[other];
@@ -118,34 +129,38 @@ const throwForTime = (schedule: Schedule, node: number, state: Insertion): reado
     const after = paths.least(other, node);
     const before = paths.least(node, other);
     const fixed = other >= model.taskCount;
-    if (after > noPath / 2 && spot.start + after > window.to) {
+    if (!squeezed && after > noPath / 2 && spot.start + after > (open ?? window.to)) {
       if (fixed) pinned = { ...pinned, early: true };
       else early.push(other);
     }
-    if (before > noPath / 2 && spot.start - before < window.from) {
+    const bound = squeezed ? window.to + 1 : Math.max(window.from, earliest);
+    if (before > noPath / 2 && spot.start - before < bound) {
       if (fixed) pinned = { ...pinned, late: true };
       else late.push(other);
     }
   }
-  const takeEarly = pinned.late || (!pinned.early && costOf(early, state) <= costOf(late, state));
+  const takeEarly =
+    !squeezed && (pinned.late || (!pinned.early && costOf(early, state) <= costOf(late, state)));
   const out = takeEarly ? early : late;
   for (const n of out) take(schedule, n);
   return out;
 };
 
-/** Of the spots inside the window, the one whose occupants cost least to throw out, if below the limit. */
+const earliestOf = (starts: Starts, from: number): number =>
+  starts.find((interval) => interval.to >= from)?.from ?? from;
+
+/** Of the spots inside the window, the one whose occupants cost least to throw out. */
 const cheapestSpot = (
   schedule: Schedule,
   node: number,
   state: Insertion,
-  limit: number,
 ): { readonly spot: Spot; readonly thrown: readonly number[] } | null => {
   const task = schedule.model.nodes[node];
   if (!task) return null;
   const window = windowOf(schedule, node);
   if (window.from > window.to) return null;
   let best: { spot: Spot; thrown: readonly number[] } | null = null;
-  let bestCost = limit;
+  let bestCost = Number.POSITIVE_INFINITY;
   const cooks = task.attended.length > 0 ? schedule.model.cooks.map((_, c) => c) : [-1];
   const ovens = task.ovens.length > 0 ? task.ovens : [-1];
   for (const cook of cooks) {
@@ -154,8 +169,15 @@ const cheapestSpot = (
       let to = window.to;
       while (looks < mostLooks) {
         looks += 1;
-        const start = latestOpen(task.starts[Math.max(cook, 0)] ?? [], { from: window.from, to });
-        if (start === null) break;
+        state.looks -= 1;
+        const start = latestOf(task.starts[Math.max(cook, 0)] ?? [], to);
+        if (start === null || start < window.from) break;
+        const room = leavesRoom(schedule, node, start, window.from);
+        if (room === null) break;
+        if (room < start) {
+          to = room;
+          continue;
+        }
         const spot = { start, cook, oven };
         const clash = clashAt(schedule, node, spot);
         const thrown = occupants(schedule, node, spot, state);
@@ -170,16 +192,6 @@ const cheapestSpot = (
   return best;
 };
 
-const latestOpen = (starts: readonly Span[], window: Span): number | null => {
-  for (let i = starts.length - 1; i >= 0; i--) {
-    const interval = starts[i];
-    if (!interval || interval.from > window.to) continue;
-    const start = Math.min(interval.to, window.to);
-    return start >= window.from && start >= interval.from ? start : null;
-  }
-  return null;
-};
-
 /** The cheapest tasks, taken one clash at a time, that free a spot; null when more than a few, or nothing can move. */
 const occupants = (
   schedule: Schedule,
@@ -187,8 +199,8 @@ const occupants = (
   spot: Spot,
   state: Insertion,
 ): readonly number[] | null => {
-  const before = remember(schedule);
   const thrown: number[] = [];
+  const stood: Spot[] = [];
   let clear = false;
   while (!clear && thrown.length <= mostThrown) {
     const clash = clashAt(schedule, node, spot);
@@ -197,11 +209,21 @@ const occupants = (
       break;
     }
     const there = inTheWay(schedule, clash);
-    const cheapest = [...there].sort((a, b) => costOf([a], state) - costOf([b], state) || a - b)[0];
-    if (cheapest === undefined) break;
+    let cheapest = -1;
+    for (const n of there) {
+      if (cheapest < 0 || (state.penalty[n] ?? 0) < (state.penalty[cheapest] ?? 0)) cheapest = n;
+    }
+    if (cheapest < 0) break;
+    const spotOf = schedule.spots[cheapest];
+    if (!spotOf) break;
+    stood.push(spotOf);
     take(schedule, cheapest);
     thrown.push(cheapest);
   }
-  restore(schedule, before);
+  for (let i = thrown.length - 1; i >= 0; i--) {
+    const n = thrown[i];
+    const spotOf = stood[i];
+    if (n !== undefined && spotOf) put(schedule, n, spotOf);
+  }
   return clear && thrown.length <= mostThrown ? thrown : null;
 };

@@ -20,6 +20,8 @@ export type Node = {
   readonly ovens: readonly number[];
   /** Starts allowed by shifts, open hours and preheating, for each cook; one row when nobody is needed. */
   readonly starts: readonly Starts[];
+  /** Starts that some cook could take. */
+  readonly anyStarts: Starts;
   /** Place in `Model.goals`; of a shared task, the first course that waits for it. */
   readonly course: number;
   readonly finishing: boolean;

@@ -1,6 +1,6 @@
 import type { Chance } from "./chance.ts";
 import type { Model, Node } from "./model.ts";
-import { clashAt, type Schedule, type Spot, windowOf } from "./schedule.ts";
+import { clashAt, latestOf, leavesRoom, type Schedule, type Spot, windowOf } from "./schedule.ts";
 
 /** Attempts at one interval before it is given up; each attempt jumps past what stands in the way. */
 const mostJumps = 400;
@@ -77,19 +77,20 @@ const latestIn = (
 
 /** The latest start inside a window for a given cook and oven; null when there is none. */
 export const latestStart = (schedule: Schedule, node: number, by: Spot, window: Span): number | null => {
-  const rows = schedule.model.nodes[node]?.starts;
-  const starts = rows?.[Math.max(by.cook, 0)] ?? [];
-  for (let i = starts.length - 1; i >= 0; i--) {
-    const interval = starts[i];
-    if (!interval || interval.from > window.to) continue;
-    if (interval.to < window.from) return null;
-    const from = Math.max(interval.from, window.from);
-    let start = Math.min(interval.to, window.to);
-    for (let jumps = 0; start >= from && jumps < mostJumps; jumps++) {
-      const clash = clashAt(schedule, node, { start, cook: by.cook, oven: by.oven });
-      if (!clash) return start;
-      start = clash.earlier;
+  const starts = schedule.model.nodes[node]?.starts[Math.max(by.cook, 0)] ?? [];
+  let to = window.to;
+  for (let jumps = 0; jumps < mostJumps; jumps++) {
+    const start = latestOf(starts, to);
+    if (start === null || start < window.from) return null;
+    const room = leavesRoom(schedule, node, start, window.from);
+    if (room === null) return null;
+    if (room < start) {
+      to = room;
+      continue;
     }
+    const clash = clashAt(schedule, node, { start, cook: by.cook, oven: by.oven });
+    if (!clash) return start;
+    to = clash.earlier;
   }
   return null;
 };

@@ -1,5 +1,5 @@
 import { noPath, type Paths } from "./longest-paths.ts";
-import type { Model } from "./model.ts";
+import type { Model, Node, Starts, Stretch } from "./model.ts";
 import { changeBetween } from "./oven-clash.ts";
 
 /** Where a node stands; cook and oven are -1 when it has none. */
@@ -116,6 +116,42 @@ export const windowOf = (
   return { from, to };
 };
 
+/**
+ * A start at or below the given one that leaves every task still to be placed some start that a shift allows;
+ * it says nothing of whether the hands are free then. Null when there is none above `least`.
+ */
+export const leavesRoom = (schedule: Schedule, node: number, start: number, least: number): number | null => {
+  const { paths, model, spots } = schedule;
+  let at = start;
+  for (let moved = true; moved; ) {
+    moved = false;
+    for (const other of paths.kin(node)) {
+      if (other === node || spots[other]) continue;
+      const after = paths.least(node, other);
+      if (after <= noPath / 2) continue;
+      const before = paths.least(other, node);
+      if (before <= noPath / 2) continue;
+      const open = latestOf(model.nodes[other]?.anyStarts ?? [], at - before);
+      if (open === null) return null;
+      if (open < at + after) {
+        at = open - after;
+        moved = true;
+        if (at < least) return null;
+      }
+    }
+  }
+  return at;
+};
+
+/** The latest member of a start set up to a minute. */
+export const latestOf = (starts: Starts, to: number): number | null => {
+  for (let i = starts.length - 1; i >= 0; i--) {
+    const interval = starts[i];
+    if (interval && interval.from <= to) return Math.min(interval.to, to);
+  }
+  return null;
+};
+
 /** What stands in the way of a spot: at which minute, and what is full there. */
 export type Clash = {
   /** The next earlier start at which this clash is gone. */
@@ -204,17 +240,31 @@ export const inTheWay = (schedule: Schedule, clash: Clash): readonly number[] =>
     const spot = spots[node];
     const task = model.nodes[node];
     if (!spot || !task) continue;
-    const covers = (s: { readonly offset: number; readonly length: number }): boolean =>
-      spot.start + s.offset <= minute && minute < spot.start + s.offset + s.length;
-    const there =
-      on.kind === "cook"
-        ? spot.cook === on.cook && task.attended.some(covers)
-        : on.kind === "resource"
-          ? task.resources.some((r) => r.resource === on.resource && covers(r))
-          : spot.oven === on.oven && task.oven.some(covers);
+    const there = takesPart(on, task, spot, minute - spot.start);
     if (there) found.push(node);
   }
   return found;
+};
+
+const takesPart = (on: Clash["on"], task: Node, spot: Spot, at: number): boolean => {
+  switch (on.kind) {
+    case "cook":
+      return spot.cook === on.cook && task.attended.length > 0 && covered(task.attended, at);
+    case "resource":
+      for (const r of task.resources) {
+        if (r.resource === on.resource && r.offset <= at && at < r.offset + r.length) return true;
+      }
+      return false;
+    case "shelf":
+      return spot.oven === on.oven && covered(task.oven, at);
+    case "oven":
+      return false;
+  }
+};
+
+const covered = (stretches: readonly Stretch[], at: number): boolean => {
+  for (const s of stretches) if (s.offset <= at && at < s.offset + s.length) return true;
+  return false;
 };
 
 /** A copy of where everything stands, to come back to. */
