@@ -312,7 +312,7 @@ describe("tables", () => {
     expect([widthOf("é"), widthOf("e\u0301"), widthOf("日本")]).toEqual([1, 1, 4]);
   });
   it("break long lines between words", () => {
-    expect(wrap("one two three", "  ", 9)).toBe("  one two\n  three\n");
+    expect(wrap("one two three", "  ", "    ", 9)).toBe("  one two\n    three\n");
   });
 });
 

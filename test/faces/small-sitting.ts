@@ -36,6 +36,9 @@ pans:
     litres: 6
     count: 2
 trays: 2
+machines:
+  - name: stick blender
+    count: 1
 oven minutes per 10 °C: 1
 oven tolerance: 5
 `,

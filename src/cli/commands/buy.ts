@@ -29,21 +29,22 @@ const buyText = (evening: Evening, paint: Paint): string => {
   const free = purchase.lines.filter((line) => line.free);
   const suppliers = purchase.suppliers.map((supplier) => {
     const own = bought.filter((line) => line.supplier === supplier.name);
-    const groups = shelves.map((shelf) =>
-      shelfText(
-        own.filter((line) => line.shelf === shelf),
-        shelf,
-        currency,
-      ),
+    const list = tableText(
+      own.map((line) => lineCells(line, currency)),
+      ["left", "right", "right", "right"],
+      "    ",
     );
     const total = `${countText(supplier.lines, "line", "lines")}, ${moneyText(supplier.total, currency)}`;
-    return `\n${paint.bold(supplier.name)} (${total})\n${groups.join("")}`;
+    return `\n${paint.bold(supplier.name)} (${total})\n${underShelves(own, list.split("\n"))}`;
   });
   const rest = (title: string, lines: readonly PurchaseLine[]): string =>
     lines.length === 0
       ? ""
       : `\n${paint.bold(title)}\n${tableText(
-          lines.map((line) => [line.name, `need ${massText(line.needed)}`]),
+          lines.map((line) => [
+            line.name,
+            line.needed > 0 ? `need ${massText(line.needed)}` : "amount not known",
+          ]),
           ["left", "left"],
           "    ",
         )}`;
@@ -58,20 +59,18 @@ const buyText = (evening: Evening, paint: Paint): string => {
   );
 };
 
-const shelfText = (
-  lines: readonly PurchaseLine[],
-  shelf: (typeof shelves)[number],
-  currency: string,
-): string =>
-  lines.length === 0
-    ? ""
-    : `  ${shelfLabels[shelf]}\n${tableText(
-        lines.map((line) => [
-          line.packs.map(({ pack, count }) => `${numberText(count)} × ${pack.item}`).join(" + "),
-          `need ${massText(line.needed)}`,
-          `left ${massText(line.leftOver)}`,
-          moneyText(line.cost, currency),
-        ]),
-        ["left", "right", "right", "right"],
-        "    ",
-      )}`;
+const lineCells = (line: PurchaseLine, currency: string): readonly string[] => [
+  line.packs.map(({ pack, count }) => `${numberText(count)} × ${pack.item}`).join(" + "),
+  `need ${massText(line.needed)}`,
+  `left ${massText(line.leftOver)}`,
+  moneyText(line.cost, currency),
+];
+
+/** The rows of a list, each shelf's under its name; the columns stand under each other across shelves. */
+const underShelves = (lines: readonly PurchaseLine[], rows: readonly string[]): string =>
+  shelves
+    .map((shelf) => {
+      const own = rows.filter((_, i) => lines[i]?.shelf === shelf);
+      return own.length === 0 ? "" : `  ${shelfLabels[shelf]}\n${own.map((row) => `${row}\n`).join("")}`;
+    })
+    .join("");

@@ -2,6 +2,7 @@ import type { Evening, Placed, Task } from "#engine/index.ts";
 import { planJson, planNames } from "#wire/plan-json.ts";
 import { clockText, dayText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
+import { listText } from "#words/number-text.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
 import { heading, versionTitle } from "../show/heading.ts";
@@ -92,16 +93,17 @@ const tasksText = (
         `${clockText(p.start)}–${clockText(p.end)}`,
         task === undefined ? p.task : taskText(task),
         task === undefined ? "" : versionTitle(title(task.dish), task.version),
+        task === undefined ? "" : placesOfTask(p, task, evening.menu.sitting.region),
       ],
       below: [
-        ...(task === undefined ? [] : segmentLines(p, task)),
+        ...(task === undefined ? [] : freeTimes(p, task)),
         ...(why ? p.because.map((cause) => `because ${causeText(cause, names)}`) : []),
       ],
     };
   });
   const lines = tableText(
     rows.map((row) => row.cells),
-    ["left", "left", "left"],
+    ["left", "left", "left", "left"],
     "  ",
   ).split("\n");
   let day = "";
@@ -114,18 +116,30 @@ const tasksText = (
   return `\n${paint.bold(name)}\n${text}`;
 };
 
-/** Stretches of a task that leave the cook free, or need a station: "13:02–13:47 goes alone, range oven at 200 °C". */
-const segmentLines = (placed: Placed, task: Task): readonly string[] =>
-  task.segments.flatMap((segment, i) => {
+/** Where a task is done, with its heat: "range oven at 200 °C, burner". */
+const placesOfTask = (placed: Placed, task: Task, region: string): string =>
+  listText([
+    ...new Set(
+      task.segments.flatMap((segment) => {
+        if (segment.station === "hands" || segment.station === "bench") return [];
+        const heat = segment.uses.find((use) => use.celsius !== null)?.celsius ?? null;
+        const station =
+          segment.station === "oven" && placed.oven !== null ? placed.oven : stationLabels[segment.station];
+        return [heat === null ? station : `${station} at ${celsiusText(heat, region)}`];
+      }),
+    ),
+  ]);
+
+/** Stretches of an attended task in which the cook is free: "goes alone 17:11–17:25 and 17:32–17:45". */
+const freeTimes = (placed: Placed, task: Task): readonly string[] => {
+  if (placed.cook === null) return [];
+  const free = task.segments.flatMap((segment, i) => {
     const start = placed.segments[i];
-    if (start === undefined || (segment.attention === "hands" && segment.uses.length === 0)) return [];
-    if (task.segments.length === 1 && segment.uses.length === 0 && segment.attention !== "mind") return [];
-    const heat = segment.uses.find((use) => use.celsius !== null)?.celsius ?? null;
-    const station =
-      segment.station === "oven" && placed.oven !== null ? placed.oven : stationLabels[segment.station];
-    const where = heat === null ? station : `${station} at ${celsiusText(heat)}`;
-    const care = attentionLabels[segment.attention];
-    const end = start + Math.ceil(segment.minutes.likely);
-    const times = task.segments.length === 1 ? "" : `${clockText(start)}–${clockText(end)} `;
-    return [`${times}${care}, ${where}`];
+    if (start === undefined || segment.attention !== "none" || segment.minutes.likely < leastFree) return [];
+    return [`${clockText(start)}–${clockText(start + Math.ceil(segment.minutes.likely))}`];
   });
+  return free.length === 0 ? [] : [`${attentionLabels.none} ${listText(free)}`];
+};
+
+/** Minutes below which a cook who is free has no time to turn to something else. Common practice, no source. */
+const leastFree = 3;

@@ -90,7 +90,7 @@ const dishText = (dish: Dish, paint: Paint): string => {
   const steps = dish.steps
     .map(
       (step) =>
-        `${wrap(`${step.index + 1}. ${step.text}`, "  ")}` +
+        wrap(`${step.index + 1}. ${step.text}`, "  ", "     ") +
         tableText(
           step.actions.map((action) => actionRow(action, dish)),
           ["left", "left", "left", "left"],

@@ -118,7 +118,7 @@ const textOf = (writeUp: WriteUp, paint: Paint): string => {
       .filter((step) => step.phase === phase)
       .map((step, i) => {
         const time = step.minutes === null ? "" : ` (${durationText(step.minutes)})`;
-        return wrap(`${i + 1}. ${step.text}${time}`, "  ");
+        return wrap(`${i + 1}. ${step.text}${time}`, "  ", "     ");
       })
       .join("");
   const allergens = writeUp.allergens.map(({ group, grade, names }) =>

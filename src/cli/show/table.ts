@@ -37,16 +37,18 @@ export const tableText = (
     .join("");
 };
 
-/** Words broken into lines of at most so many columns, each begun with the indent. */
-export const wrap = (text: string, indent: string, columns = 96): string => {
+/** Words broken into lines of at most so many columns; the first begins with the indent, the others with the hang. */
+export const wrap = (text: string, indent: string, hang = indent, columns = 96): string => {
   const lines: string[] = [];
   let line = indent;
+  let empty = true;
   for (const word of text.split(/\s+/).filter((w) => w !== "")) {
-    const next = line === indent ? indent + word : `${line} ${word}`;
-    if (line !== indent && widthOf(next) > columns) {
+    const next = empty ? line + word : `${line} ${word}`;
+    if (!empty && widthOf(next) > columns) {
       lines.push(line);
-      line = indent + word;
+      line = hang + word;
     } else line = next;
+    empty = false;
   }
   lines.push(line);
   return `${lines.join("\n")}\n`;
