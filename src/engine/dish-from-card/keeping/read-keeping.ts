@@ -1,12 +1,120 @@
 import type { Finding } from "../../findings/finding.ts";
+import { makeFinding } from "../../findings/make-finding.ts";
 import type { Card } from "../../model/card.ts";
 import type { Keeping, Step } from "../../model/dish.ts";
+import type { Words } from "../../model/span.ts";
+import { findTimes, type TimePhrase } from "../steps/find-times.ts";
+import { numberAt } from "../steps/number-at.ts";
+import { stem } from "../steps/stem.ts";
+import { sentencesOf, type Token, tokenise } from "../steps/tokens.ts";
 
-/** Reads the "keeping" lines of a card. Never throws. */
+type Where = Keeping["where"];
+
+/**
+ * Reads the "keeping" lines of a card: how long the dish, or a part of it, holds and where, and from which step on.
+ * A place that is not named is the fridge. Never throws.
+ */
 export const readKeeping = (
-  _card: Card,
-  _steps: readonly Step[],
-): { readonly keeping: readonly Keeping[]; readonly findings: readonly Finding[] } => ({
-  keeping: [],
-  findings: [],
-});
+  card: Card,
+  steps: readonly Step[],
+): { readonly keeping: readonly Keeping[]; readonly findings: readonly Finding[] } => {
+  const keeping: Keeping[] = [];
+  const findings: Finding[] = [];
+  for (const block of card.blocks) {
+    if (block.role !== "keeping" && block.role !== "notes") continue;
+    for (const line of block.lines)
+      for (const tokens of sentencesOf(line.text, tokenise(line.text))) {
+        if (block.role === "notes" && !speaksOfKeeping(tokens)) continue;
+        const words = wordsOf(line, tokens);
+        const found = keepingFrom(words, tokens, steps);
+        if (found.length > 0) keeping.push(...found);
+        else if (block.role === "keeping" && !refuses(tokens) && tokens.some((t) => t.kind === "word"))
+          findings.push(makeFinding("keeping-not-understood", card.source, words.span, { words: words.text }));
+      }
+  }
+  return { keeping, findings };
+};
+
+const keepingWords = /^(keeps?|holds?|lasts?|stores?|freezes?|ahead|refrigerate[ds]?|frozen)$/;
+
+const speaksOfKeeping = (tokens: readonly Token[]): boolean =>
+  tokens.some((t) => keepingWords.test(t.text)) &&
+  tokens.some((t) => /^(days?|hours?|weeks?|months?|overnight|minutes?)$/.test(t.text));
+
+const refuses = (tokens: readonly Token[]): boolean =>
+  tokens.some((t) => /^(not|don't|doesn't|never|no|cannot|can't)$/.test(t.text));
+
+const wordsOf = (line: Words, tokens: readonly Token[]): Words => {
+  const start = tokens[0]?.at ?? 0;
+  const end = Math.max(start, tokens.at(-1)?.end ?? 0);
+  return {
+    text: line.text.slice(start, end),
+    span: { start: line.span.start + start, end: line.span.start + end },
+  };
+};
+
+const keepingFrom = (words: Words, tokens: readonly Token[], steps: readonly Step[]): readonly Keeping[] => {
+  const times = findTimes(tokens).filter((t) => t.kind !== "interval");
+  if (times.length === 0 || (refuses(tokens) && !tokens.some((t) => keepingWords.test(t.text)))) return [];
+  const afterStep = stepNamed(tokens, steps);
+  const part = partNamed(tokens, steps);
+  return times.map((time, k) => ({
+    text: words.text,
+    span: words.span,
+    where: placeOf(tokens, time, times[k + 1]?.from ?? tokens.length, times[k - 1]?.to ?? 0),
+    minutes: time.minutes,
+    afterStep,
+    part,
+  }));
+};
+
+const places: readonly (readonly [RegExp, Where])[] = [
+  [/^(freezer|freezes?|frozen|freezing)$/, "freezer"],
+  [/^(fridge|refrigerator|refrigerated?|chilled|cold|chill|larder)$/, "fridge"],
+  [/^(hot|warm|bain-marie|oven|hotplate)$/, "hot"],
+  [/^(room|cupboard|tin|airtight|pantry|worktop|counter|bench|ambient|jar|cool)$/, "room"],
+];
+
+const placeIn = (tokens: readonly Token[], from: number, to: number): Where | null => {
+  for (const [pattern, where] of places)
+    for (let i = from; i < to; i += 1) if (pattern.test(tokens[i]?.text ?? "")) return where;
+  return null;
+};
+
+/** The place that goes with a time: named behind it, else before it, else the fridge. */
+const placeOf = (tokens: readonly Token[], time: TimePhrase, next: number, last: number): Where => {
+  const stop = tokens.findIndex((t, i) => i >= time.to && i < next && /^(and|or|but)$/.test(t.text));
+  return (
+    placeIn(tokens, time.to, stop < 0 ? next : stop) ??
+    placeIn(tokens, last, time.from) ??
+    placeIn(tokens, time.to, next) ??
+    "fridge"
+  );
+};
+
+/** "after step 2", "up to the end of step 3"; "before step 3" is after step 2. */
+const stepNamed = (tokens: readonly Token[], steps: readonly Step[]): number | null => {
+  const at = tokens.findIndex((t) => t.text === "step" || t.text === "stage");
+  const n = at < 0 ? null : numberAt(tokens, at + 1);
+  if (n === null) return null;
+  const before = tokens.slice(Math.max(0, at - 3), at).some((t) => t.text === "before");
+  const place = Math.round(n.value) - 1 - (before ? 1 : 0);
+  return place >= 0 && place < Math.max(steps.length, 1) ? place : null;
+};
+
+/** The part of the dish that the sentence opens with, when the method knows it by that name. */
+const partNamed = (tokens: readonly Token[], steps: readonly Step[]): string | null => {
+  const verb = tokens.findIndex((t) => keepingWords.test(t.text) || /^(can|will|may|is|are)$/.test(t.text));
+  const subject = new Set(tokens.slice(0, Math.max(0, verb)).map((t) => stem(t.text)));
+  for (const step of steps) {
+    if (step.part !== null && wordsShared(step.part, subject)) return step.part;
+    for (const action of step.actions) if (action.makes !== null && wordsShared(action.makes, subject)) return action.makes;
+  }
+  return null;
+};
+
+const wordsShared = (name: string, subject: ReadonlySet<string>): boolean =>
+  name
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .some((w) => w.length > 2 && subject.has(stem(w)));

@@ -1,14 +1,96 @@
 import type { Finding } from "../../findings/finding.ts";
+import { makeFinding } from "../../findings/make-finding.ts";
+import { needByWords } from "../../larder/needs.ts";
 import type { Card } from "../../model/card.ts";
 import type { Ingredient, Swap } from "../../model/dish.ts";
+import type { Need } from "../../model/need.ts";
+import type { Region } from "../../model/sitting.ts";
+import type { Words } from "../../model/span.ts";
+import { readChange } from "./read-change.ts";
+import { type SwapList, swapListOf } from "./swap-list.ts";
 
-/** Reads the "swaps" lines of a card. Never throws. */
+/**
+ * Reads the "swaps" lines of a card, and lines of its notes that name a need and a change. A line may hold several
+ * swaps, a sentence each; a sentence without a need of its own keeps that of the one before. Never throws.
+ */
 export const readSwaps = (
   card: Card,
-  _ingredients: readonly Ingredient[],
-): { readonly swaps: readonly Swap[]; readonly findings: readonly Finding[] } => ({
-  swaps: card.blocks
-    .filter((b) => b.role === "swaps")
-    .flatMap((b) => b.lines.map((l) => ({ text: l.text, span: l.span, needs: [], out: [], comes: [] }))),
-  findings: [],
-});
+  ingredients: readonly Ingredient[],
+  region: Region = "uk",
+): { readonly swaps: readonly Swap[]; readonly findings: readonly Finding[] } => {
+  const swaps: Swap[] = [];
+  const findings: Finding[] = [];
+  const list = swapListOf(ingredients, region);
+  for (const block of card.blocks) {
+    if (block.role !== "swaps" && block.role !== "notes") continue;
+    for (const line of block.lines) {
+      let needs: readonly Need[] = [];
+      for (const sentence of sentencesOf(line)) {
+        const { label, rest } = cutLabel(sentence);
+        const found = label === null ? [] : needsOf(label.text);
+        if (found.length > 0) needs = found;
+        const swap = swapFrom(sentence, found.length > 0 ? rest : sentence, needs, list);
+        if (swap !== null && (block.role === "swaps" || needs.length > 0)) swaps.push(swap);
+        else if (block.role === "swaps" && sentence.text.trim() !== "")
+          findings.push(makeFinding("swap-not-understood", card.source, sentence.span, { words: sentence.text }));
+      }
+    }
+  }
+  return { swaps, findings };
+};
+
+const swapFrom = (sentence: Words, change: Words, needs: readonly Need[], list: SwapList): Swap | null => {
+  const read = readChange(change, needs, list);
+  if (read === null) return null;
+  return { text: sentence.text, span: sentence.span, needs: needs.map((n) => n.id), out: read.out, comes: read.comes };
+};
+
+/** The sentences of a line; a full stop inside a figure does not end one. */
+const sentencesOf = (line: Words): readonly Words[] => {
+  const sentences: Words[] = [];
+  for (const found of line.text.matchAll(/(?:[^.;!?\n]|[.](?=\d))+[.;!?]*/g)) {
+    const lead = found[0].length - found[0].trimStart().length;
+    const text = found[0].trim();
+    const start = line.span.start + found.index + lead;
+    if (text !== "") sentences.push({ text, span: { start, end: start + text.length } });
+  }
+  return sentences;
+};
+
+const openings = [
+  // "Without nuts: …", "Vegan or dairy-free - …"
+  /^([^:]{2,60}?)\s*(?::|\s[-\u2010-\u2015]\s)\s*/,
+  // "For coeliacs, use …", "To make it vegan, swap …", "If vegetarian, …", "Without nuts, …"
+  /^((?:for|to make (?:it|this|them)|if|without|no)\s[^,]{2,50}?),\s*/i,
+  // "For coeliacs use …", "To make it vegan swap …"
+  /^((?:for|to make (?:it|this|them)|if|without)\s.{2,40}?)\s(?=(?:use|swap|replace|substitute|leave|omit|skip|exchange|change|do)\b)/i,
+  // "Vegetarians can swap …"
+  /^(\S+(?:\s\S+)?)\s(?:can|could|should|may)\s/i,
+];
+
+const cutLabel = (sentence: Words): { readonly label: Words | null; readonly rest: Words } => {
+  for (const pattern of openings) {
+    const found = pattern.exec(sentence.text);
+    const text = found?.[1];
+    if (found === null || text === undefined || needsOf(text).length === 0) continue;
+    const start = sentence.span.start + found[0].length;
+    return {
+      label: { text, span: { start: sentence.span.start, end: sentence.span.start + text.length } },
+      rest: { text: sentence.text.slice(found[0].length), span: { start, end: sentence.span.end } },
+    };
+  }
+  return { label: null, rest: sentence };
+};
+
+/** Every need that a label names: "vegan or dairy-free", "coeliacs and vegetarians". */
+const needsOf = (label: string): readonly Need[] => {
+  const plain = label
+    .replace(/^(?:for|to make (?:it|this|them)|if (?:you(?:'re| are)|they(?:'re| are)|someone is|cooking for)?)\s+/i, "")
+    .trim();
+  const whole = needByWords(plain) ?? needByWords(label);
+  if (whole !== null) return [whole];
+  const without = /^(?:without|no|free from)\s/i.test(plain) ? "without " : "";
+  const parts = plain.split(/\s*(?:,|\/|&|\band\b|\bor\b)\s*/i).filter((p) => p !== "");
+  const found = parts.map((part, k) => needByWords(k === 0 ? part : `${without}${part}`) ?? needByWords(part));
+  return parts.length > 1 ? [...new Set(found.filter((n): n is Need => n !== null))] : [];
+};

@@ -1,0 +1,145 @@
+import { addEstimates, type Estimate, scaleEstimate } from "../../measure/estimate.ts";
+import type { Grams } from "../../measure/units.ts";
+import type { Amount, Swap } from "../../model/dish.ts";
+import type { Need } from "../../model/need.ts";
+import type { Words } from "../../model/span.ts";
+import { readLine } from "../lines/read-line.ts";
+import { weigh } from "../lines/weigh.ts";
+import { stem } from "../steps/stem.ts";
+import { linesAgainst, linesMeant, type SwapList } from "./swap-list.ts";
+
+/** What a swap takes out and brings in. */
+export type Change = Pick<Swap, "out" | "comes">;
+
+type Comes = Swap["comes"][number];
+
+const verb = "(?:replace|swap|exchange|change|switch|trade)(?:\\s+out)?";
+
+/** Reads the change that words ask for: "replace X with Y", "use Y instead of X", "leave out X". Null when none is understood. */
+export const readChange = (words: Words, needs: readonly Need[], list: SwapList): Change | null => {
+  const text = words.text.replace(/[.;!?\s]+$/, "");
+  const at = (part: string, from = 0): Words => {
+    const start = words.span.start + Math.max(0, text.indexOf(part, from));
+    return { text: part, span: { start, end: start + part.length } };
+  };
+  // "Substitute Y for X", "use Y instead of X", "Y in place of X"
+  const turned =
+    /^(?:substitute|sub)\s+(.+?)\s+for\s+(.+)$/i.exec(text) ??
+    /^(?:use\s+|try\s+|go for\s+|take\s+)?(.+?)\s+(?:instead of|in place of|in lieu of|rather than)\s+(.+)$/i.exec(text);
+  if (turned?.[1] !== undefined && turned[2] !== undefined)
+    return together([one(list, needs, at(turned[2], turned[1].length), at(turned[1]))]);
+  const instead = /^(?:instead of|in place of|rather than)\s+(.+?),?\s+use\s+(.+)$/i.exec(text);
+  if (instead?.[1] !== undefined && instead[2] !== undefined)
+    return together([one(list, needs, at(instead[1]), at(instead[2]))]);
+  const plain = new RegExp(`(?:^|[\\s,])(?:${verb}|substitute|sub)\\s+(.+)$`, "i").exec(text);
+  if (plain?.[1] !== undefined) {
+    const pairs = pairsOf(plain[1]);
+    if (pairs.length > 0)
+      return together(pairs.map(([out, comes]) => one(list, needs, at(out), at(comes, text.indexOf(out) + out.length))));
+  }
+  const left = /(?:^|[\s,])(?:leave|omit|skip|drop|miss|hold|without|do without|remove|take)\s+(?:out\s+|off\s+)?(.+?)(?:\s+(?:out|off|away|altogether))?$/i.exec(text);
+  if (left?.[1] !== undefined) {
+    const out = meant(list, needs, left[1]);
+    return out.length === 0 ? null : { out, comes: [] };
+  }
+  const use = /(?:^|[\s,])(?:use|try|make it with|works with|buy)\s+(.+?)(?:\s+instead)?$/i.exec(text);
+  if (use?.[1] !== undefined) {
+    const comes = comesFrom(list, at(use[1]), []);
+    const out = comes === null ? [] : impliedOut(list, needs, comes.name);
+    return comes === null || out.length === 0 ? null : { out, comes: [scaled(comes, list, out, use[1])] };
+  }
+  return null;
+};
+
+const together = (changes: readonly (Change | null)[]): Change | null => {
+  const known = changes.filter((c): c is Change => c !== null);
+  if (known.length === 0 || known.length < changes.length) return null;
+  return { out: [...new Set(known.flatMap((c) => c.out))], comes: known.flatMap((c) => c.comes) };
+};
+
+const separator = /\s+(?:with|for|by|to)\s+/i;
+
+/** "the thighs with squash, and the stock with water" → two pairs; "the trout and the shrimps with beetroot" → one. */
+const pairsOf = (text: string): readonly (readonly [string, string])[] => {
+  const pieces: string[] = [];
+  for (const piece of text.split(/,?\s+and\s+|,\s+/i)) {
+    const last = pieces.at(-1);
+    if (last !== undefined && (!separator.test(last) || !separator.test(piece))) {
+      const from = text.lastIndexOf(last);
+      const to = text.indexOf(piece, from + last.length) + piece.length;
+      pieces[pieces.length - 1] = text.slice(from, to);
+    } else pieces.push(piece);
+  }
+  const pairs: (readonly [string, string])[] = [];
+  for (const piece of pieces) {
+    const found = separator.exec(piece);
+    if (found === null) return [];
+    pairs.push([piece.slice(0, found.index), piece.slice(found.index + found[0].length)]);
+  }
+  return pairs;
+};
+
+const one = (list: SwapList, needs: readonly Need[], gone: Words, new_: Words): Change | null => {
+  const out = meant(list, needs, gone.text);
+  const comes = comesFrom(list, new_, out);
+  return out.length === 0 || comes === null ? null : { out, comes: [comes] };
+};
+
+/** The lines meant; "it", "them" and the like mean what stands against the need. */
+const meant = (list: SwapList, needs: readonly Need[], words: string): readonly number[] =>
+  /^(?:it|them|these|those|that|this)$/i.test(words.trim()) ? linesAgainst(list, needs) : linesMeant(list, words);
+
+/** "use gluten-free flour": what stands against the need and bears the same head word; else the one line that does. */
+const impliedOut = (list: SwapList, needs: readonly Need[], name: string): readonly number[] => {
+  const against = linesAgainst(list, needs);
+  const head = stem(name.toLowerCase().split(/\s+/).at(-1) ?? "");
+  const alike = against.filter((i) => list.ingredients[i]?.name.toLowerCase().split(/\s+/).map(stem).includes(head));
+  if (alike.length > 0) return alike;
+  return against.length === 1 ? against : [];
+};
+
+const sameWeight = /^(?:the\s+|an?\s+)?(?:same|equal|equivalent)\s+(?:weight|amount|quantity|volume|number)(?:\s+of)?\s+/i;
+const part = /^(half|twice|double|a third|two thirds|three quarters|a quarter)\s+(?:of\s+)?(?:the|its|their)\s+(?:weight|amount|quantity)(?:\s+of|\s+in)?\s+/i;
+
+const factors: Readonly<Record<string, number>> = {
+  half: 1 / 2,
+  twice: 2,
+  double: 2,
+  "a third": 1 / 3,
+  "two thirds": 2 / 3,
+  "three quarters": 3 / 4,
+  "a quarter": 1 / 4,
+};
+
+const comesFrom = (list: SwapList, words: Words, out: readonly number[]): Comes | null => {
+  const same = sameWeight.exec(words.text);
+  const share = part.exec(words.text);
+  const skip = (same ?? share)?.[0].length ?? 0;
+  const rest = words.text.slice(skip).replace(/\s*,?\s*(?:if you like|instead|and proceed as usual)$/i, "");
+  const [reading] = readLine(rest, list.region);
+  if (reading === undefined || reading.name.trim() === "") return null;
+  const offset = words.span.start + skip;
+  const amounts: readonly Amount[] =
+    same !== null || share !== null
+      ? []
+      : reading.amounts.map((a) => ({ ...a, span: { start: a.span.start + offset, end: a.span.end + offset } }));
+  const grams =
+    share !== null ? partOf(list, out, share[1] ?? "") : amounts.length > 0 ? (weigh(reading, list.region).best?.grams ?? null) : null;
+  return { food: reading.food?.id ?? null, name: reading.name, grams, amounts };
+};
+
+const scaled = (comes: Comes, list: SwapList, out: readonly number[], words: string): Comes => {
+  const share = part.exec(words);
+  return share === null ? comes : { ...comes, grams: partOf(list, out, share[1] ?? "") };
+};
+
+/** A part of what goes out, by weight; null when its weight is not known. */
+const partOf = (list: SwapList, out: readonly number[], word: string): Estimate<Grams> | null => {
+  const factor = factors[word.toLowerCase()];
+  const weights = out.map((i) => list.ingredients[i]?.grams ?? null);
+  if (factor === undefined || weights.length === 0 || weights.some((w) => w === null)) return null;
+  return weights
+    .filter((w): w is Estimate<Grams> => w !== null)
+    .map((w) => scaleEstimate(w, factor))
+    .reduce(addEstimates);
+};
