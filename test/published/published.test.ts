@@ -31,5 +31,5 @@ test("every check says where its figure comes from", () => {
 
 test("docs/checked-against.md is what the checks print", () => {
   const committed = readFileSync(`${projectRoot}docs/checked-against.md`, "utf8");
-  expect(committed === checkedAgainst(topics), "run npx tsx scripts/print-checks.ts").toBe(true);
+  expect(committed === checkedAgainst(topics), "run npm run docs").toBe(true);
 });
