@@ -13,8 +13,7 @@ type Props = {
   readonly rows: readonly Row[];
   readonly landings: readonly CourseLanding[];
   readonly names: PlanNames;
-  readonly selected: TaskId | null;
-  readonly select: (task: TaskId | null) => void;
+  readonly select: (task: TaskId) => void;
 };
 
 /** The chart of one day, with the days to choose from and how near to look. */
@@ -26,7 +25,7 @@ export const DayChart = ({ rows, landings, names, select }: Props) => {
   const [day, setDay] = useState<number | null>(null);
   const [zoom, setZoom] = useState(0);
   const [key, setKey] = useState<BarKey | null>(null);
-  const frame = useRef<HTMLDivElement>(null);
+  const frame = useRef<HTMLElement>(null);
   const [width, setWidth] = useState(900);
   useEffect(() => {
     if (frame.current === null) return undefined;
@@ -48,6 +47,7 @@ export const DayChart = ({ rows, landings, names, select }: Props) => {
     if (now === undefined) return;
     if (event.key === "Enter" || event.key === " ") {
       event.preventDefault();
+      setKey(from);
       select(now.bar.task.id);
       return;
     }
@@ -108,7 +108,8 @@ export const DayChart = ({ rows, landings, names, select }: Props) => {
             </div>
           ))}
         </div>
-        <div class="chart-scroll" ref={frame}>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide drawing must be scrollable by keyboard. */}
+        <section class="chart-scroll" ref={frame} tabIndex={0} aria-label="Chart of the day">
           <Chart
             rows={used}
             window={window}
@@ -123,7 +124,7 @@ export const DayChart = ({ rows, landings, names, select }: Props) => {
             }}
             move={move}
           />
-        </div>
+        </section>
       </div>
       <p class="soft small">
         Numbers on the bars are courses. Left and right go along a row, up and down change rows.

@@ -12,7 +12,7 @@ export const LandingTable = ({ plan, names }: { plan: Plan; names: PlanNames }) 
         <th scope="col">Course</th>
         <th scope="col">Due</th>
         <th scope="col">Lands</th>
-        <th scope="col">First work</th>
+        <th scope="col">Work from</th>
       </tr>
     </thead>
     <tbody>

@@ -36,12 +36,20 @@ export const PlanScreen = ({ evening, findings }: { evening: Evening; findings: 
   const rows = useMemo(() => rowsOf(prep, plan), [prep, plan]);
   const [task, setTask] = useState<TaskId | null>(null);
   const narrow = useNarrow();
+  const landing = (
+    <div class="landing-part">
+      <LandingTable plan={plan} names={names} />
+    </div>
+  );
   const chart = (
     <section class="chart-part no-print" aria-labelledby="chart-head" key="chart">
       <h2 id="chart-head">Chart</h2>
       <div class="chart-and-details">
-        <DayChart rows={rows} landings={plan.courses} names={names} selected={task} select={setTask} />
-        <TaskDetails plan={plan} task={task} names={names} />
+        <DayChart rows={rows} landings={plan.courses} names={names} select={setTask} />
+        <div class="plan-side">
+          {!narrow && landing}
+          <TaskDetails plan={plan} task={task} names={names} />
+        </div>
       </div>
     </section>
   );
@@ -81,10 +89,7 @@ export const PlanScreen = ({ evening, findings }: { evening: Evening; findings: 
         </div>
       )}
       <PlanRemarks findings={findings} />
-      <div class="landing-part no-print">
-        <LandingTable plan={plan} names={names} />
-      </div>
-      {narrow ? [lists, chart] : [chart, lists]}
+      {narrow ? [landing, lists, chart] : [chart, lists]}
     </div>
   );
 };

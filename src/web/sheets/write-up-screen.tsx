@@ -1,9 +1,9 @@
-import type { Dish, Region } from "#engine/index.ts";
-import { capital } from "#words/number-text.ts";
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Region } from "#engine/index.ts";
 import { cardNameOf, cardTitleOf } from "../editor/card-names.ts";
-import { useReading } from "../editor/reading.ts";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import type { DeskDocument } from "../state/desk.ts";
+import { writeUpLine } from "../state/engine-client.ts";
 import { hashOf } from "../state/route.ts";
 
 type Props = {
@@ -56,60 +56,46 @@ export const WriteUpScreen = ({ book, path, documents, region }: Props) => {
 };
 
 const Page = ({ card, region }: { card: DeskDocument; region: Region }) => {
-  const answer = useReading(card.text, cardNameOf(card.path), region);
-  if (answer === null) return <p role="status">Reading…</p>;
-  return <Sheet dish={answer.dish} />;
-};
-
-const Sheet = ({ dish }: { dish: Dish }) => {
-  const parts = [...new Set(dish.ingredients.map((i) => i.part))];
-  const method = dish.steps.filter((s) => s.phase === "method");
-  const pass = dish.steps.filter((s) => s.phase === "to-serve");
+  const { text, path } = card;
+  const [html, setHtml] = useState<string | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const host = useRef<HTMLDivElement>(null);
+  const source = cardNameOf(path);
+  useEffect(() => {
+    writeUpLine.ask(
+      { ask: "write-up", text, source, region },
+      (answer) => {
+        setHtml(answer.html);
+        setFailure(null);
+      },
+      setFailure,
+    );
+  }, [text, source, region]);
+  useEffect(() => {
+    if (html === null) return;
+    const article = new DOMParser().parseFromString(html, "text/html").querySelector("article");
+    host.current?.replaceChildren(...(article === null ? [] : [article]));
+  }, [html]);
+  const save = () => {
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([html ?? ""], { type: "text/html" }));
+    link.download = `${source}.html`;
+    link.click();
+    URL.revokeObjectURL(link.href);
+  };
   return (
-    <article class="write-up">
-      <h2>{dish.title}</h2>
-      {dish.yield !== null && <p class="yield">{dish.yield.words.text}</p>}
-      {parts.map((part) => (
-        <section key={part ?? ""}>
-          {part !== null && <h3>{capital(part)}</h3>}
-          <ul class="write-up-list">
-            {dish.ingredients
-              .filter((i) => i.part === part)
-              .map((i) => (
-                <li key={i.index}>{i.text}</li>
-              ))}
-          </ul>
-        </section>
-      ))}
-      <ol class="write-up-steps">
-        {method.map((s) => (
-          <li key={s.index}>{s.text}</li>
-        ))}
-      </ol>
-      {pass.length > 0 && (
-        <>
-          <h3>To serve</h3>
-          {pass.map((s) => (
-            <p key={s.index}>{s.text}</p>
-          ))}
-        </>
+    <>
+      {failure !== null && <p role="alert">The card could not be written up ({failure}).</p>}
+      {html === null ? (
+        <p role="status">Reading…</p>
+      ) : (
+        <p class="no-print">
+          <button type="button" onClick={save}>
+            Save as a file
+          </button>
+        </p>
       )}
-      {dish.keeping.length > 0 && (
-        <>
-          <h3>Keeping</h3>
-          {[...new Set(dish.keeping.map((k) => k.text))].map((text) => (
-            <p key={text}>{text}</p>
-          ))}
-        </>
-      )}
-      {dish.swaps.length > 0 && (
-        <>
-          <h3>Swaps</h3>
-          {dish.swaps.map((s) => (
-            <p key={s.span.start}>{s.text}</p>
-          ))}
-        </>
-      )}
-    </article>
+      <div class="write-up" ref={host} />
+    </>
   );
 };

@@ -18,9 +18,12 @@ type Props = {
   readonly evening: EveningView;
 };
 
+/** The order in which the files of a sitting are offered. */
+const kinds = ["sitting", "kitchen", "prices"] as const;
+
 /** The sitting as a page, and the words it is read from beside it. */
 export const SittingScreen = ({ book, path, documents, evening }: Props) => {
-  const files = documents.filter((d) => d.kind !== "card");
+  const files = kinds.flatMap((kind) => documents.filter((d) => d.kind === kind));
   const sitting = documents.find((d) => d.kind === "sitting");
   const shown = files.find((d) => d.path === path) ?? sitting ?? files[0];
   const [goTo, setGoTo] = useState<GoTo | null>(null);

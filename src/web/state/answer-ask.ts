@@ -1,4 +1,6 @@
-import { firstEffort, readCard, runEvening } from "#engine/index.ts";
+import { firstEffort, type Region, readCard, runEvening, writeUpCard } from "#engine/index.ts";
+import { htmlFromWriteUp } from "#wire/html-from-write-up.ts";
+import { recipeJsonLd } from "#wire/recipe-json-ld.ts";
 import { type SittingFiles, sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { sentenceOf } from "#words/en.ts";
 import { problemSentence } from "#words/problems.ts";
@@ -11,9 +13,26 @@ export const answerAsk = (ask: Ask): Told => {
       const { value, findings } = readCard(ask.text, ask.source, ask.region);
       return { id: ask.id, told: "card", answer: { dish: value, findings } };
     }
+    case "write-up":
+      return { id: ask.id, told: "write-up", answer: { html: htmlOf(ask.text, ask.source, ask.region) } };
     case "evening":
       return { id: ask.id, told: "evening", answer: eveningOf(ask.sitting, ask.files, ask.tries) };
   }
+};
+
+/** The card as a document, with its nutrition and its JSON-LD. */
+const htmlOf = (text: string, source: string, region: Region): string => {
+  const { writeUp, declaration } = writeUpCard(text, source, region).value;
+  const nutrition =
+    declaration === null
+      ? {}
+      : { nutrition: { perPortion: declaration.perPortion, per100g: declaration.per100g } };
+  return htmlFromWriteUp(writeUp, {
+    region,
+    jsonLd: JSON.stringify(recipeJsonLd(writeUp, { region, declaration }), null, 2),
+    language: region === "us" ? "en-US" : "en-GB",
+    ...nutrition,
+  });
 };
 
 /** The files of a book as the wire reads them: names from the sitting's own folder. */

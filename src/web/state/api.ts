@@ -87,6 +87,5 @@ export const listenForChanges = (
     const change = JSON.parse(event.data) as DocumentChange;
     if (change.tab !== tabName) heard(change);
   };
-  events.onmessage = read;
   events.addEventListener("change", read);
 };

@@ -1,4 +1,4 @@
-import type { Ask, CardAnswer, EveningAnswer, Told } from "./engine-talk.ts";
+import type { Ask, CardAnswer, EveningAnswer, Told, WriteUpAnswer } from "./engine-talk.ts";
 
 type Question<A> = A extends unknown ? Omit<A, "id"> : never;
 
@@ -70,3 +70,5 @@ const makeLine = <A extends Ask, R>(): EngineLine<A, R> => {
 export const cardLine = makeLine<Extract<Ask, { ask: "card" }>, CardAnswer>();
 /** Works out the whole evening; apart from the card's line, so that a long plan never holds up typing. */
 export const eveningLine = makeLine<Extract<Ask, { ask: "evening" }>, EveningAnswer>();
+/** Writes a card up as a document. */
+export const writeUpLine = makeLine<Extract<Ask, { ask: "write-up" }>, WriteUpAnswer>();

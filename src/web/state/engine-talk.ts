@@ -25,8 +25,18 @@ export type EveningAnswer = {
   readonly cardPaths: readonly (readonly [string, string])[];
 };
 
+/** A card as a document: one HTML file that needs nothing else. */
+export type WriteUpAnswer = { readonly html: string };
+
 /** What the page asks of the worker. */
 export type Ask =
+  | {
+      readonly id: number;
+      readonly ask: "write-up";
+      readonly text: string;
+      readonly source: string;
+      readonly region: Region;
+    }
   | {
       readonly id: number;
       readonly ask: "card";
@@ -44,6 +54,7 @@ export type Ask =
 
 /** What the worker hands back, under the number of the question. */
 export type Told =
+  | { readonly id: number; readonly told: "write-up"; readonly answer: WriteUpAnswer }
   | { readonly id: number; readonly told: "card"; readonly answer: CardAnswer }
   | { readonly id: number; readonly told: "evening"; readonly answer: EveningAnswer }
   | { readonly id: number; readonly told: "failed"; readonly why: string };
