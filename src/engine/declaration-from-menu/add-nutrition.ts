@@ -35,8 +35,11 @@ export const addNutrition = (foods: readonly Portioned[]): NutritionFacts => {
       if (per100 === null || grams === null) missing.push(name);
       else value += (grams * per100) / 100;
     }
-    return { value, // Nothing listed is nothing known.
-      complete: foods.length > 0 && missing.length === 0, missing: [...new Set(missing)] };
+    return {
+      value, // Nothing listed is nothing known.
+      complete: foods.length > 0 && missing.length === 0,
+      missing: [...new Set(missing)],
+    };
   };
   const carbohydrate = sum("carbohydrate");
   const sugars = sum("sugars");

@@ -7,9 +7,15 @@ import type { Version } from "../model/menu.ts";
 import type { Outcome } from "../model/outcome.ts";
 import { addNutrition, scaleNutrition } from "./add-nutrition.ts";
 import { cardWeights, eatenFoods } from "./card-weights.ts";
-import { alternativesOf, type Cards, type Entry, entriesOf } from "./entries.ts";
+import { alternativesOf, type Cards, type Entry, entriesOf, unlistedIn } from "./entries.ts";
 import { listIngredients } from "./list-ingredients.ts";
-import { allergenPaths, type GroupPath, namesOnce, stateAllergens } from "./state-allergens.ts";
+import {
+  allergenPaths,
+  type GroupPath,
+  namesOnce,
+  stateAllergens,
+  unlistedPaths,
+} from "./state-allergens.ts";
 import { stateUsAllergens } from "./state-us-allergens.ts";
 
 /** Allergens, ingredient list and nutrition of one version of a dish, from the amounts it is made of. */
@@ -20,7 +26,13 @@ export const declareDish = (
 ): Outcome<DishDeclaration, Finding> => {
   const entries = entriesOf(dish, version, cards);
   const found = entries.map((entry) => ({ entry, paths: allergenPaths(dish, entry, cards) }));
-  const paths = found.flatMap((f) => f.paths);
+  const listed = found.flatMap((f) => f.paths);
+  const paths = [
+    ...listed,
+    ...unlistedPaths(unlistedIn(dish, entries, cards)).filter(
+      (path) => !listed.some((other) => other.group === path.group && other.kind === path.kind),
+    ),
+  ];
   const cardGrams = cardWeights(dish, version, entries);
   const eaten = eatenFoods(dish, entries, cardGrams);
   const whole = addNutrition(eaten);
@@ -56,19 +68,19 @@ const unknownNames = (dish: Dish, entries: readonly Entry[], cards: Cards): read
     ]),
   );
 
+// One finding a food, however many groups its label must be read for.
 const labelFindings = (
   found: readonly { readonly entry: Entry; readonly paths: readonly GroupPath[] }[],
 ): readonly Finding[] =>
-  found.flatMap(({ entry, paths }) =>
-    paths
-      .filter((path) => path.grade === "check")
-      .map((path) =>
-        makeFinding("allergen-check-label", entry.source, entry.span, {
-          name: path.name,
-          group: path.kind ?? path.group,
-        }),
-      ),
-  );
+  found.flatMap(({ entry, paths }) => {
+    const toCheck = paths.filter((path) => path.grade === "check");
+    return [...new Set(toCheck.map((path) => path.name))].map((name) =>
+      makeFinding("allergen-check-label", entry.source, entry.span, {
+        name,
+        group: [...new Set(toCheck.filter((p) => p.name === name).map((p) => p.kind ?? p.group))].join(", "),
+      }),
+    );
+  });
 
 const unknownFindings = (entries: readonly Entry[]): readonly Finding[] =>
   entries

@@ -1,6 +1,7 @@
 import { swapOf } from "../larder/cooked-through.ts";
 import { partsOf } from "../larder/food-parts.ts";
 import { foodById } from "../larder/foods.ts";
+import { type UnlistedFood, unlistedFoods } from "../larder/unlisted-foods.ts";
 import type { Dish } from "../model/dish.ts";
 import type { Food } from "../model/food.ts";
 import type { Measured, Version } from "../model/menu.ts";
@@ -71,4 +72,13 @@ export const alternativesOf = (dish: Dish, entry: Entry, cards: Cards) => {
   const home = measured.card === null ? dish : cards.get(measured.card);
   const at = measured.card === null ? measured.ingredient : measured.cardIngredient;
   return at === null ? [] : (home?.ingredients[at]?.alternatives ?? []);
+};
+
+/** Foods that the method of the dish, or of a card it uses, names and no list has. */
+export const unlistedIn = (dish: Dish, entries: readonly Entry[], cards: Cards): readonly UnlistedFood[] => {
+  const used = new Set(entries.flatMap((entry) => entry.measured.card ?? []));
+  const listed = new Set(entries.flatMap((entry) => entry.food?.id ?? []));
+  return [dish, ...[...used].flatMap((source) => cards.get(source) ?? [])]
+    .flatMap(unlistedFoods)
+    .filter((unlisted) => !listed.has(unlisted.food.id));
 };

@@ -101,4 +101,25 @@ describe("the guest-by-dish grid", () => {
     );
     expect(answers(made)).toEqual(["check", "yes"]);
   });
+
+  it("asks about a food that only the method names", () => {
+    const text = "Melt a knob of butter and sweat the leeks.";
+    const step = {
+      index: 0,
+      text,
+      span: { start: 0, end: text.length },
+      part: null,
+      phase: "method" as const,
+      actions: [],
+    };
+    const d = dish("d", [line(0, "leeks", "leek", 100)], [], { steps: [step] });
+    const made = menu(
+      [{ dish: d, versions: [asWritten(d)] }],
+      [guest("Ana", "no-milk"), guest("Eve", "no-nuts")],
+    );
+    expect(answers(made)).toEqual(["check", "yes"]);
+    expect(declarationFromMenu(made).value.dishes[0]?.allergens).toMatchObject([
+      { group: "milk", grade: "check", paths: [{ name: "butter", ingredient: null }] },
+    ]);
+  });
 });

@@ -10,7 +10,7 @@ import type { AllergenGrade, DietFact, Food, HazardKind } from "../model/food.ts
 import type { Version } from "../model/menu.ts";
 import type { Need } from "../model/need.ts";
 import type { Guest } from "../model/sitting.ts";
-import { alternativesOf, type Cards, type Entry, entriesOf } from "./entries.ts";
+import { alternativesOf, type Cards, type Entry, entriesOf, unlistedIn } from "./entries.ts";
 
 type Where = { readonly dish: Dish; readonly swaps: readonly number[]; readonly cards: Cards };
 
@@ -28,6 +28,7 @@ export const reasonsAgainst = (
 ): readonly Reason[] => {
   if (guest.needs.length === 0) return [];
   const entries = entriesOf(dish, version, cards);
+  const unlisted = unlistedIn(dish, entries, cards);
   const where: Where = { dish, swaps: version.swaps, cards };
   return guest.needs.flatMap((id): readonly Reason[] => {
     const need = needById(id);
@@ -35,6 +36,11 @@ export const reasonsAgainst = (
     if (need === null) return [{ need: id, ingredient: null, name: id, grade: "unknown" }];
     return [
       ...entries.flatMap((entry) => againstEntry(need, entry, where)),
+      ...unlisted.flatMap(({ food, name }): readonly Reason[] =>
+        substanceAgainstNeed(food, need) === null
+          ? []
+          : [{ need: id, ingredient: null, name, grade: "check" }],
+      ),
       ...(broughtTogether(factsOf(entries), need)
         ? [{ need: id, ingredient: null, name: need.apart.join(", "), grade: "certain" as const }]
         : []),

@@ -1,6 +1,7 @@
 import { foodById } from "../larder/foods.ts";
 import { gradeThrough, withMadeOf } from "../larder/made-of.ts";
 import { strongest } from "../larder/strongest.ts";
+import type { UnlistedFood } from "../larder/unlisted-foods.ts";
 import { compareText } from "../measure/compare-text.ts";
 import type { AllergenPath, AllergenStatement } from "../model/declaration.ts";
 import type { Dish } from "../model/dish.ts";
@@ -30,6 +31,22 @@ export const allergenPaths = (dish: Dish, entry: Entry, cards: Cards): readonly 
     ),
   ),
 ];
+
+/** Allergens of foods that only the method names; they are to be asked about, for the list may be right. */
+export const unlistedPaths = (unlisted: readonly UnlistedFood[]): readonly GroupPath[] =>
+  unlisted.flatMap(({ food, name }) =>
+    food.allergens
+      .filter((allergen) => allergen.grade !== "check")
+      .map((allergen) => ({
+        ingredient: null,
+        name,
+        food: food.id,
+        group: allergen.group,
+        kind: allergen.kind,
+        grade: "check" as const,
+        through: [],
+      })),
+  );
 
 const pathsOf = (entry: Entry, food: Food | null, name: string): readonly GroupPath[] => {
   if (food === null) return [];

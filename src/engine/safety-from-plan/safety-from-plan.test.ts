@@ -100,8 +100,8 @@ describe("what the plan says of heat and cold", () => {
     ["uk", 91, true],
     ["us", 120, false],
     ["us", 121, true],
-    ["eu", 120, false],
-    ["eu", 121, true],
+    ["eu", 119, false],
+    ["eu", 120, true],
     ["au", 120, false],
     ["au", 121, true],
   ];

@@ -1,6 +1,5 @@
 import { isCookedThrough } from "../larder/cooked-through.ts";
 import { foodById } from "../larder/foods.ts";
-import { withMadeOf } from "../larder/made-of.ts";
 import type { Dish } from "../model/dish.ts";
 import { type HazardKind, hazardKinds } from "../model/food.ts";
 
@@ -23,9 +22,8 @@ export const cautionsOf = (dish: Dish): readonly HazardKind[] => {
     dish.ingredients.flatMap((ingredient) => {
       const food = ingredient.food === null ? null : foodById(ingredient.food);
       if (food === null) return [];
-      const hazards = withMadeOf(food).flatMap((held) => held.food.hazards);
       const cooked = isCookedThrough(dish, ingredient.index);
-      return hazards.filter((hazard) => !(cooked && untilCooked.includes(hazard)));
+      return food.hazards.filter((hazard) => !(cooked && untilCooked.includes(hazard)));
     }),
   );
   return hazardKinds.filter((hazard) => found.has(hazard));

@@ -43,6 +43,8 @@ const partsOf = (dish: Dish): WriteUp["parts"] =>
     name,
     ingredients: dish.ingredients
       .filter((i) => i.part === name)
+      // "Salt and pepper" is two ingredients of one line.
+      .filter((i, at, same) => same.findIndex((other) => other.span.start === i.span.start) === at)
       .map((i) => ({ text: i.text, optional: i.optional })),
   }));
 
