@@ -48,6 +48,7 @@ const eggs = () =>
       { parts: ["yolk"], wholes: 5 },
       { parts: ["white"], wholes: 3 },
     ],
+    ["yolk", "white"],
     (part) => (part === "yolk" ? 17 : 33),
   );
 const perWhole = (food: string): number => {
@@ -100,6 +101,7 @@ export const checks: readonly Check[] = [
           { parts: ["juice"], wholes: (120 * (48 / 46.5)) / perWhole("lemon-juice") },
           { parts: ["zest"], wholes: 9 / perWhole("lemon-zest") },
         ],
+        ["juice", "zest"],
         () => 1,
       );
       return [roundUpToPack(joined.wholes, 1), 5];

@@ -43,6 +43,10 @@ export const partsOf = (food: FoodId, portion: string | null): readonly FoodPart
   return own === undefined ? [] : [own];
 };
 
+/** All parts that a whole food gives; empty for most foods. */
+export const partsOfWhole = (whole: FoodId): readonly FoodPart[] =>
+  foodParts.filter((p) => p.whole === whole);
+
 /** What one whole gives of a part; null when no row weighs it. */
 export const partGrams = (part: FoodPart, region: Region): Grams | null => {
   const row = measureFor(part.measure, region, foodById(part.food));

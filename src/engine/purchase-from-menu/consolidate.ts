@@ -1,4 +1,4 @@
-import { partGrams, pieceGrams } from "../larder/food-parts.ts";
+import { partGrams, partsOfWhole, pieceGrams } from "../larder/food-parts.ts";
 import { foodById } from "../larder/foods.ts";
 import { measureKind } from "../larder/measures.ts";
 import { type Grams, grams } from "../measure/units.ts";
@@ -28,9 +28,11 @@ const weigh = (wants: readonly Want[], end: End, region: Region) => {
   const food = first?.food == null ? null : foodById(first.food);
   const whole = food === null ? null : pieceGrams(food, region);
   const taken = whole === null ? [] : wants.filter((w) => w.parts.length > 0);
-  const known = new Map(taken.flatMap((w) => w.parts).map((p) => [p.part, partGrams(p, region) ?? 0]));
+  const given = taken[0]?.food == null ? [] : partsOfWhole(taken[0].food);
+  const known = new Map(given.map((p) => [p.part, partGrams(p, region) ?? 0]));
   const joined = joinParts(
     taken.map((w) => ({ parts: w.parts.map((p) => p.part), wholes: alone(w, end) / (whole ?? 1) })),
+    [...known.keys()],
     (part) => known.get(part) ?? 0,
   );
   const each = wants.map((w) => {

@@ -16,7 +16,7 @@ describe("joinParts", () => {
   it("takes as many wholes as the part that is asked for most, and shares them all out", () => {
     fc.assert(
       fc.property(uses, (list) => {
-        const joined = joinParts(list, weightOf);
+        const joined = joinParts(list, ["yolk", "white", "shell"], weightOf);
         const asked = (name: string): number =>
           list.reduce((sum, use) => sum + (use.parts.includes(name) ? use.wholes : 0), 0);
         expect(joined.wholes).toBe(Math.max(asked("yolk"), asked("white"), asked("shell")));
@@ -32,8 +32,16 @@ describe("joinParts", () => {
   it("charges by weight what is shared, and the rest to those who need it", () => {
     const yolk = { parts: ["yolk"], wholes: 5 };
     const white = { parts: ["white"], wholes: 3 };
-    const [a, b] = joinParts([yolk, white], weightOf).shares;
+    const [a, b] = joinParts([yolk, white], ["yolk", "white"], weightOf).shares;
     expect(a).toBeCloseTo(3 * 0.34 + 2);
     expect(b).toBeCloseTo(3 * 0.66);
+  });
+
+  it("says what is over of a part that nobody asks for", () => {
+    const { over } = joinParts([{ parts: ["yolk"], wholes: 8 }], ["yolk", "white"], weightOf);
+    expect([...over]).toEqual([
+      ["yolk", 0],
+      ["white", 8],
+    ]);
   });
 });

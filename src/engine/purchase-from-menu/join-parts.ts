@@ -7,7 +7,7 @@ export type Joined = {
   readonly wholes: number;
   /** Each use's part of them, in the order of the uses; they add up to `wholes`. */
   readonly shares: readonly number[];
-  /** Wholes whose part nobody uses, for every part that some use takes. */
+  /** Wholes of which nobody uses the part, for every part that a whole gives. */
   readonly over: ReadonlyMap<string, number>;
 };
 
@@ -16,8 +16,12 @@ export type Joined = {
  * from which several parts are taken is paid for by each in the ratio of the parts' weights, and the rest by those who
  * alone need it.
  */
-export const joinParts = (uses: readonly PartUse[], weightOf: (part: string) => number): Joined => {
-  const asked = new Map<string, number>();
+export const joinParts = (
+  uses: readonly PartUse[],
+  gives: readonly string[],
+  weightOf: (part: string) => number,
+): Joined => {
+  const asked = new Map<string, number>(gives.map((part) => [part, 0]));
   for (const use of uses) for (const part of use.parts) asked.set(part, (asked.get(part) ?? 0) + use.wholes);
   const wholes = Math.max(0, ...asked.values());
 
