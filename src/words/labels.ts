@@ -79,6 +79,17 @@ export const gradeLabels: { readonly [G in AllergenGrade | "unknown"]: string } 
   unknown: "not understood, could hold anything",
 };
 
+/** How surely something stands against a guest's need; nothing is added to what is certain. */
+export const againstLabels: { readonly [G in AllergenGrade | "unknown"]: string } = {
+  certain: "",
+  typical: "in most products",
+  check: "to be asked or read",
+  unknown: "not understood, could be anything",
+};
+
+/** Stands before the dishes in whose words nothing was found against a guest's needs. */
+export const nothingFoundIn = "nothing found in the words of";
+
 /** Answers of the guest-by-dish grid. None of them is a promise. */
 export const answerLabels: { readonly [A in GuestVerdict["answer"]]: string } = {
   yes: "nothing found",

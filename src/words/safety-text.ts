@@ -39,3 +39,6 @@ export const deferral =
 export const allergenDeferral =
   "What is not listed was not found in the words; that is no promise of absence. Read the label of what you buy, keep " +
   "traces apart, and speak with each guest.";
+
+/** Where the names in brackets lead. */
+export const sourcesNote = "Each source in brackets is a row of data/SOURCES.md.";

@@ -1,12 +1,13 @@
 import {
   type DishDeclaration,
   type Evening,
+  type GuestVerdict,
   type KnownSum,
   type LabelRow,
   labelRows,
   type Region,
 } from "#engine/index.ts";
-import { allergenLabels, answerLabels, gradeLabels } from "#words/labels.ts";
+import { againstLabels, allergenLabels, answerLabels, gradeLabels, nothingFoundIn } from "#words/labels.ts";
 import { capital, listText } from "#words/number-text.ts";
 import { massText } from "#words/quantity-text.ts";
 import { allergenDeferral } from "#words/safety-text.ts";
@@ -33,31 +34,33 @@ const declareText = (evening: Evening, paint: Paint): string => {
   return `${heading(evening, paint)}${gridText(evening, paint)}${dishes.join("")}\n${wrap(allergenDeferral, "")}`;
 };
 
-/** Each guest with a need, and the answer for each dish. */
-export const gridText = (evening: Evening, paint: Paint): string => {
+/** Each guest with a need: what answers other than "nothing found", then the dishes with that answer. */
+const gridText = (evening: Evening, paint: Paint): string => {
   const { grid } = evening.declaration;
   const title = (source: string): string => evening.dishes.find((d) => d.source === source)?.title ?? source;
-  const guests = [...new Set(grid.map((verdict) => verdict.guest))];
-  return guests
+  return [...new Set(grid.map((verdict) => verdict.guest))]
     .map((guest) => {
       const needs = evening.menu.sitting.guests.find((g) => g.name === guest)?.needs ?? [];
-      const rows = grid
-        .filter((verdict) => verdict.guest === guest)
+      const own = grid.filter((verdict) => verdict.guest === guest);
+      const rows = own
+        .filter((verdict) => verdict.answer !== "yes")
         .map((verdict) => [
           title(verdict.dish),
           verdict.answer === "swap" ? `swap: ${verdict.version ?? ""}` : answerLabels[verdict.answer],
-          listText([
-            ...new Set(
-              verdict.because.map((b) =>
-                b.grade === "certain" ? b.name : `${b.name} (${gradeLabels[b.grade]})`,
-              ),
-            ),
-          ]),
+          listText([...new Set(verdict.because.map(againstText))]),
         ]);
-      return `\n${paint.bold(guest)} (${listText(needs)})\n${tableText(rows, ["left", "left", "left"], "  ")}`;
+      const clear = own.filter((verdict) => verdict.answer === "yes").map((verdict) => title(verdict.dish));
+      return (
+        `\n${paint.bold(guest)} (${listText(needs)})\n` +
+        tableText(rows, ["left", "left", "left"], "  ") +
+        (clear.length === 0 ? "" : wrap(`${capital(nothingFoundIn)} ${listText(clear)}.`, "  "))
+      );
     })
     .join("");
 };
+
+const againstText = ({ name, grade }: GuestVerdict["because"][number]): string =>
+  againstLabels[grade] === "" ? name : `${name} (${againstLabels[grade]})`;
 
 const dishText = (dish: DishDeclaration, region: Region, paint: Paint): string => {
   const allergens = dish.allergens.map((statement) => {
@@ -80,9 +83,7 @@ const dishText = (dish: DishDeclaration, region: Region, paint: Paint): string =
   );
   return (
     `\n${paint.bold(versionTitle(dish.title, dish.version))} (portion ${massText(dish.portionGrams)})\n` +
-    (allergens.length === 0
-      ? "  No listed allergen was found in the words.\n"
-      : tableText(allergens, ["left", "left", "left"], "  ")) +
+    (allergens.length === 0 ? "  No listed allergen was found in the words.\n" : allergens.join("")) +
     unknown +
     (ingredients === "" ? "" : wrap(`Ingredients, most first: ${ingredients}.`, "  ")) +
     nutritionText(dish, region)
@@ -99,7 +100,7 @@ const nutritionText = (dish: DishDeclaration, region: Region): string => {
       [
         ["", "portion", "100 g"],
         ...labelRows(dish.perPortion, region).map((row, i) => [
-          capital(nutrientLabels[row.nutrient]),
+          nutrientLabels[row.nutrient],
           cell(row),
           cell(per100[i]),
         ]),

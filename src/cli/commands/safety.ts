@@ -1,7 +1,7 @@
-import type { Evening, SafetyPoint } from "#engine/index.ts";
+import type { CriticalLimit, Evening, SafetyPoint } from "#engine/index.ts";
 import { hazardCautions, hazardLabels } from "#words/labels.ts";
 import { capital, listText } from "#words/number-text.ts";
-import { deferral, limitText } from "#words/safety-text.ts";
+import { deferral, limitText, sourcesNote } from "#words/safety-text.ts";
 import { heading } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { wrap } from "../show/table.ts";
@@ -23,10 +23,15 @@ const safetyText = (evening: Evening, paint: Paint): string => {
   const { safety } = evening;
   const dishes = [...new Set(safety.points.map((point) => point.dish))].map((source) => {
     const title = evening.dishes.find((dish) => dish.source === source)?.title ?? source;
-    const points = safety.points.filter((point) => point.dish === source);
-    return `\n${paint.bold(title)}\n${points.map((point) => pointText(point, safety.region, paint)).join("")}`;
+    // The same is true of each version and each wait; it is said once.
+    const points = new Set(
+      safety.points
+        .filter((point) => point.dish === source)
+        .map((point) => pointText(point, safety.region, paint)),
+    );
+    return `\n${paint.bold(title)}\n${[...points].join("")}`;
   });
-  return `${heading(evening, paint)}${dishes.join("")}\n${wrap(deferral, "")}`;
+  return `${heading(evening, paint)}${dishes.join("")}\n${wrap(`${deferral} ${sourcesNote}`, "")}`;
 };
 
 const pointText = (point: SafetyPoint, region: string, paint: Paint): string => {
@@ -34,10 +39,13 @@ const pointText = (point: SafetyPoint, region: string, paint: Paint): string => 
   const broken = point.broken ? ` ${paint.stop("The plan breaks a limit here.")}` : "";
   const guests = point.guests.length === 0 ? "" : ` Graver for ${listText(point.guests)}.`;
   const caution = cautions[point.hazard] ?? "";
+  // Core temperatures with their times are ways to the same end: any one of them is the limit.
+  const cores = point.limits.filter((limit) => limit.quantity === "core");
+  const others = point.limits.filter((limit) => limit.quantity !== "core");
+  const told = (limit: CriticalLimit): string => `${limitText(limit, region)} (${limit.source})`;
+  const lines = [...(cores.length === 0 ? [] : [cores.map(told).join(", or ")]), ...others.map(told)];
   return (
     wrap(`${capital(hazardLabels[point.hazard])}${names}.${broken}${guests} ${caution}`, "  ") +
-    point.limits
-      .map((limit) => wrap(`${capital(limitText(limit, region))} (${limit.source})`, "      "))
-      .join("")
+    lines.map((line) => wrap(capital(line), "      ", "        ")).join("")
   );
 };
