@@ -2,7 +2,7 @@ import { freshState, settle, tasksOf, tryAt } from "./build.ts";
 import type { Chance } from "./chance.ts";
 import { byLatest, insertAll } from "./insert.ts";
 import { compareCosts, costOf } from "./objective.ts";
-import { remember, restore, type Schedule, take } from "./schedule.ts";
+import { remember, restore, type Schedule, take, windowOf } from "./schedule.ts";
 
 /** Takes some tasks out and puts them back in another order, again and again; keeps what is no worse. One try is one such repair. */
 export const improve = (schedule: Schedule, tries: number, chance: Chance): void => {
@@ -11,33 +11,54 @@ export const improve = (schedule: Schedule, tries: number, chance: Chance): void
     if (best.every((part) => part === 0)) return;
     const before = remember(schedule);
     const late = schedule.slip.flatMap((slip, g) => (slip > 0 ? [g] : []));
-    const whole =
-      late.length > 0 && chance(2) === 0 ? pullForward(schedule, late, chance) : shake(schedule, chance);
-    const cost = whole ? costOf(schedule) : null;
-    if (cost && compareCosts(cost, best) <= 0) best = cost;
+    if (best[0] > 0 && chance(2) === 0) bringIn(schedule, chance);
+    else if (late.length > 0 && chance(2) === 0) pullForward(schedule, late, chance);
+    else shake(schedule, chance);
+    const cost = costOf(schedule);
+    if (compareCosts(cost, best) <= 0) best = cost;
     else restore(schedule, before);
   }
   settle(schedule);
 };
 
+/** Takes out what lags tie to a task without a place, and what stands where it could, and puts all of it in again. */
+const bringIn = (schedule: Schedule, chance: Chance): void => {
+  const { model, spots, paths } = schedule;
+  const missing: number[] = [];
+  for (let node = 0; node < model.taskCount; node++) if (!spots[node]) missing.push(node);
+  const node = missing[chance(missing.length)] ?? 0;
+  const kin = paths.kin(node).filter((n) => n < model.taskCount && model.nodes[n]?.dish === model.nodes[node]?.dish);
+  const window = windowOf(schedule, node);
+  const around = chance(2) === 0 ? between(schedule, Math.max(window.from, window.to - 240), window.to + 60) : [];
+  const nodes = [...new Set([...missing, ...kin, ...around])];
+  for (const n of nodes) take(schedule, n);
+  const noise = model.nodes.map(() => chance(30));
+  insertAll(
+    schedule,
+    nodes,
+    byLatest(schedule, (n) => noise[n] ?? 0),
+    freshState(schedule, nodes.length * 3, chance(2) === 0 ? chance : null),
+  );
+};
+
 /** Asks a late course to land earlier, with whatever stood around it taken out as well. */
-const pullForward = (schedule: Schedule, late: readonly number[], chance: Chance): boolean => {
+const pullForward = (schedule: Schedule, late: readonly number[], chance: Chance): void => {
   const goal = late[chance(late.length)] ?? 0;
   const slip = chance(schedule.slip[goal] ?? 0);
   const landing = (schedule.model.due[goal] ?? 0) + slip;
   const around = chance(2) === 0 ? between(schedule, landing - 60 - chance(120), landing) : [];
   const nodes = [...new Set([...tasksOf(schedule, goal), ...around])];
-  return tryAt(schedule, goal, nodes, slip, chance(2) === 0 ? chance : null);
+  tryAt(schedule, goal, nodes, slip, chance(2) === 0 ? chance : null);
 };
 
-const shake = (schedule: Schedule, chance: Chance): boolean => {
+const shake = (schedule: Schedule, chance: Chance): void => {
   const nodes = neighbourhood(schedule, chance);
   for (const node of nodes) take(schedule, node);
   const spread = 1 + chance(60);
   const noise = schedule.model.nodes.map(() => chance(spread));
   const order = byLatest(schedule, (n) => noise[n] ?? 0);
   const state = freshState(schedule, nodes.length, chance(2) === 0 ? chance : null);
-  return insertAll(schedule, nodes, order, state).length === 0;
+  insertAll(schedule, nodes, order, state);
 };
 
 const neighbourhood = (schedule: Schedule, chance: Chance): readonly number[] => {

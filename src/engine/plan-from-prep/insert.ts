@@ -18,6 +18,8 @@ import {
 
 /** Most tasks that may be thrown out to make room for one. */
 const mostThrown = 4;
+/** Most tasks that may be moved to an earlier hour together. */
+const mostPushed = 12;
 /** Spots looked at when making room for one task. */
 const mostLooks = 10;
 
@@ -91,8 +93,17 @@ export const insertAll = (
 const makeRoom = (schedule: Schedule, node: number, state: Insertion): readonly number[] | null => {
   if (state.throws <= 0 || state.looks <= 0) return null;
   const before = remember(schedule);
+  const pushed = pushEarlier(schedule, node, state);
   const thrown = [...throwForTime(schedule, node, state)];
   const found = thrown.length <= mostThrown ? cheapestSpot(schedule, node, state) : null;
+  const cost = found ? costOf(thrown, state) + costOf(found.thrown, state) : Number.POSITIVE_INFINITY;
+  if (pushed && costOf(pushed.thrown, state) < cost) {
+    restore(schedule, before);
+    for (const n of pushed.thrown) take(schedule, n);
+    put(schedule, node, pushed.spot);
+    state.throws -= Math.max(1, pushed.thrown.length);
+    return pushed.thrown;
+  }
   if (!found) {
     restore(schedule, before);
     return null;
@@ -102,6 +113,38 @@ const makeRoom = (schedule: Schedule, node: number, state: Insertion): readonly 
   thrown.push(...found.thrown);
   state.throws -= thrown.length;
   return thrown;
+};
+
+/**
+ * A spot before the window: what follows within a limit and stands too late for it comes out, and will follow it there.
+ * This is how a whole chain moves to an earlier hour, when its last link was put where the first has no room.
+ */
+const pushEarlier = (
+  schedule: Schedule,
+  node: number,
+  state: Insertion,
+): { readonly spot: Spot; readonly thrown: readonly number[] } | null => {
+  const { paths, spots, model } = schedule;
+  const thrown: number[] = [];
+  for (const other of paths.kin(node)) {
+    const spot = spots[other];
+    const after = paths.least(other, node);
+    if (!spot || other === node || other >= model.taskCount || after <= noPath / 2 || after > 0) continue;
+    // A limit from what follows: a path back that is not work that comes before.
+    if (paths.least(node, other) > noPath / 2 && spot.start + after > windowOf(schedule, node).from - 1) {
+      thrown.push(other);
+    }
+  }
+  if (thrown.length === 0 || thrown.length > mostPushed) return null;
+  const stood = thrown.map((n) => spots[n] ?? null);
+  for (const n of thrown) take(schedule, n);
+  const spot = latestSpot(schedule, node, state.chance);
+  thrown.forEach((n, i) => {
+    const old = stood[i];
+    if (old) put(schedule, n, old);
+  });
+  if (!spot) return null;
+  return { spot, thrown: thrown.filter((n) => (spots[n]?.start ?? 0) + paths.least(n, node) > spot.start) };
 };
 
 const costOf = (nodes: readonly number[], state: Insertion): number => {
