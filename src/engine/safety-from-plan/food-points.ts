@@ -65,7 +65,10 @@ const pointsOf = (menu: Menu, { dish, versions }: Making): readonly Pointed[] =>
           guests: new Set<Guest>(),
         };
         for (const guest of menu.sitting.guests)
-          if ((version.guests === null || version.guests.includes(guest.name)) && isGraver(guest, hazard))
+          if (
+            (version.guests === null || version.guests.includes(guest.name)) &&
+            isGraver(guest, hazard, here.cooked)
+          )
             here.guests.add(guest);
         seen.set(key, here);
       }
@@ -115,10 +118,13 @@ const spanOf = (dish: Dish, version: Pick<Version, "swaps">, measured: Measured)
   return line?.span ?? swapOf(dish, version.swaps, measured)?.span ?? dish.titleSpan;
 };
 
-const isGraver = (guest: Guest, hazard: HazardKind): boolean =>
+// What need only be asked about is graver for nobody once it is cooked through.
+const isGraver = (guest: Guest, hazard: HazardKind, cooked: boolean): boolean =>
   guest.needs.some((id) => {
     const need = needById(id);
-    return need !== null && (need.cautions.includes(hazard) || need.asks.cautions.includes(hazard));
+    return (
+      need !== null && (need.cautions.includes(hazard) || (!cooked && need.asks.cautions.includes(hazard)))
+    );
   });
 
 // Raw foods that a card usually cooks; eggs and fish have their own finding where the card is read, or are served raw.
@@ -135,18 +141,9 @@ const rawFindings = (dish: Dish, { measured, hazard, span, cooked }: Seen): read
     ? []
     : [makeFinding("not-cooked-through", dish.source, span, { name: measured.name })];
 
-const pregnancyFindings = (
-  dish: Dish,
-  { measured, hazard, span, cooked, guests }: Seen,
-): readonly Finding[] => {
-  const need = needById("pregnant");
-  const against =
-    need !== null && (need.cautions.includes(hazard) || (need.asks.cautions.includes(hazard) && !cooked));
-  return against
-    ? [...guests]
-        .filter((guest) => guest.needs.includes("pregnant"))
-        .map((guest) =>
-          makeFinding("pregnancy-caution", dish.source, span, { name: measured.name, guest: guest.name }),
-        )
-    : [];
-};
+const pregnancyFindings = (dish: Dish, { measured, span, guests }: Seen): readonly Finding[] =>
+  [...guests]
+    .filter((guest) => guest.needs.includes("pregnant"))
+    .map((guest) =>
+      makeFinding("pregnancy-caution", dish.source, span, { name: measured.name, guest: guest.name }),
+    );
