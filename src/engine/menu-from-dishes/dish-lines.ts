@@ -43,7 +43,7 @@ const own = (ingredient: Ingredient, region: Region): Measured => ({
 
 /**
  * Reads dishes as lines of foods. A line that names another given card, by "1 quantity of …" or by the very title of
- * the card, brings in that card's foods. A card that leads back to itself is not followed.
+ * the card, brings in that card's foods; a food of the table does so only when the card says how much it makes. A card that leads back to itself is not followed.
  */
 export const lineBook = (finder: DishFinder, region: Region): LineBook => {
   const known = new Map<SourceId, readonly Line[]>();
@@ -71,6 +71,8 @@ export const lineBook = (finder: DishFinder, region: Region): LineBook => {
       return null;
     }
     const { factor, assumed } = cardShare(line, made);
+    // A plain food may share its name with a card ("eggs"): it is the card's only where their amounts can be compared.
+    if (!named && assumed && line.food !== null) return null;
     const facts = { name: line.name, title: made.title };
     if (!named) findings.push(makeFinding("card-used", dish.source, line.span, facts));
     if (assumed)

@@ -159,6 +159,14 @@ describe("menuFromDishes", () => {
       expect(codes(outcome)).toEqual(["card-used"]);
     });
 
+    it("takes a plain food for itself when a card of its name does not say how much it makes", () => {
+      const eggs = dish("eggs", 4, [ingredient(0, "water", 2000)]);
+      const cake = dish("cake", 4, [ingredient(0, "egg", 102, { name: "eggs" })]);
+      const outcome = menuFromDishes(sitting(["cake"], 4), [cake, eggs]);
+      expect(outcome.value.components).toEqual([]);
+      expect(outcome.value.dishes[0]!.versions[0]!.ingredients).toMatchObject([{ food: "egg", card: null }]);
+    });
+
     it("says when a named card is not given", () => {
       expect(codes(menuFromDishes(sitting(["stew"], 6), [stew({ card: "brown stock" }, 500)]))).toEqual([
         "card-unknown",
