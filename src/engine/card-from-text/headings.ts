@@ -35,7 +35,7 @@ const roleWords: readonly (readonly [BlockRole, RegExp])[] = [
   ],
   [
     "notes",
-    /^(?:notes?|tips?|hints?|cook(?:'|\u2019)?s (?:notes?|tips?)|chef(?:'|\u2019)?s (?:notes?|tips?)|variations?|about(?: this dish)?|introduction|story|background|description|comments?|reviews?|nutrition(?:al)?(?: (?:facts|information|info))?|equipment|utensils|tools|kit|special equipment|you(?:'|\u2019)?(?:ll| will)? also need|source|contributors?|contribution|author|tags|allergens?|credits?|history|wine|drink|to drink|why it works|faqs?|video)$/,
+    /^(?:notes?|tips?|hints?|cook(?:'|\u2019)?s (?:notes?|tips?)|chef(?:'|\u2019)?s (?:notes?|tips?)|variations?|about(?: this dish)?|introduction|story|background|description|comments?|reviews?|nutrition(?:al)?(?: (?:facts|information|info))?|equipment|utensils|tools|kit|special equipment|you(?:'|\u2019)?(?:ll| will)? also need|source|contributors?|contribution|author|tags|allergens?|credits?|history|to drink|why it works|faqs?|video)$/,
   ],
 ];
 
@@ -52,7 +52,7 @@ const roleOf = (plain: string): { role: BlockRole; part: string | null } | null 
     return { role, part: people ? null : (front[2] ?? null) };
   }
   const back = compoundBack.exec(plain);
-  if (back !== null && !/[.,;]/.test(back[1] ?? ""))
+  if (back !== null && !/[.,;]|^(?:for|to)\b/.test(back[1] ?? ""))
     return {
       role: back[2]?.startsWith("ingredient") === true ? "ingredients" : "method",
       part: back[1] ?? null,

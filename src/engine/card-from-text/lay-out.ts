@@ -189,9 +189,11 @@ export const layOut = (lines: readonly Line[]): Layout => {
 
   const takeListed = (line: Line, at: number, now: OpenBlock): void => {
     const own = ownRole(line);
-    const done = looksDone(line) && (line.step - line.ingredient >= 2 || line.number !== null);
+    // A bullet under a heading keeps its line in the list, however much is said on it.
+    const kept = line.bullet && !now.loose;
+    const done = !kept && looksDone(line) && (line.step - line.ingredient >= 2 || line.number !== null);
     if (namesPart(lines, at)) begin("ingredients", line.words, line.words.text.toLowerCase(), false);
-    else if (own !== null) beginWith(own, line);
+    else if (own !== null && !kept) beginWith(own, line);
     else if (done && now.lines.length > 0) beginWith("method", line);
     else if (isRemark(line)) beginWith("notes", line);
     else now.lines.push(line);

@@ -49,6 +49,8 @@ const editDistance = (a: string, b: string): number => {
   return above[b.length] ?? 0;
 };
 
+// A name that shares fewer of its trigrams than this is never half alike by letters either, but for the shortest.
+const leastShared = 0.2;
 // Names that share this many trigrams best are then measured letter by letter.
 const shortlist = 40;
 
@@ -67,14 +69,15 @@ export const nearNames = (
     made ??= buildIndex(names);
     const { keys, byTrigram } = made;
     const trigrams = trigramsOf(key);
-    const shared = new Map<number, number>();
+    const shared = new Uint16Array(keys.length);
     for (const trigram of trigrams)
-      for (const position of byTrigram.get(trigram) ?? [])
-        shared.set(position, (shared.get(position) ?? 0) + 1);
-    const likest = [...shared]
-      .flatMap(([position, both]) => {
-        const name = keys[position];
-        return name === undefined ? [] : [{ ...name, dice: (2 * both) / (trigrams.length + name.size) }];
+      for (const position of byTrigram.get(trigram) ?? []) shared[position] = (shared[position] ?? 0) + 1;
+    const likest = keys
+      .flatMap((name, position) => {
+        const both = shared[position] ?? 0;
+        if (both === 0) return [];
+        const dice = (2 * both) / (trigrams.length + name.size);
+        return dice < leastShared ? [] : [{ key: name.key, id: name.id, dice }];
       })
       .sort((a, b) => b.dice - a.dice || compareText(a.key, b.key))
       .slice(0, shortlist)

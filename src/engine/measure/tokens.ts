@@ -78,6 +78,11 @@ const figureAt = (text: string, at: number): Figure | null => {
   return whole;
 };
 
+const plainKind = (code: number): "letter" | "space" | null => {
+  if (code === 0x20) return "space";
+  return (code >= 0x61 && code <= 0x7a) || (code >= 0x41 && code <= 0x5a) ? "letter" : null;
+};
+
 /** Cuts a line into tokens. Linear in its length; never throws. */
 export const tokensOf = (line: string): readonly Token[] => {
   const tokens: Token[] = [];
@@ -87,12 +92,18 @@ export const tokensOf = (line: string): readonly Token[] => {
   };
   let at = 0;
   while (at < line.length) {
-    const space = matchAt(spacePattern, line, at);
+    // Plain letters and spaces are most of any line, and need no pattern to be told apart.
+    const plain = plainKind(line.charCodeAt(at));
+    if (plain === "space") {
+      at += 1;
+      continue;
+    }
+    const space = plain === "letter" ? null : matchAt(spacePattern, line, at);
     if (space !== null) {
       at += space.length;
       continue;
     }
-    const figure = figureAt(line, at);
+    const figure = plain === "letter" ? null : figureAt(line, at);
     if (figure !== null) {
       push("number", at, figure.end, figure.value, figure.upTo);
       at = figure.end;

@@ -57,6 +57,9 @@ export const clausesOf = (line: string, tokens: readonly Token[]): readonly Clau
     else outside.at(-1)?.push(token);
   });
   const clauses: Clause[] = [];
+  // A line that is all in brackets is read as if it were not.
+  if (outside.every((run) => run.length === 0) && brackets.length > 0)
+    return [{ kind: "main", tokens: brackets.flatMap((b) => b.tokens) }];
   outside.forEach((run, i) => {
     const first = !clauses.some((c) => c.kind === "main");
     if (run.length > 0) clauses.push({ kind: first ? "main" : "comma", tokens: run });

@@ -6,6 +6,7 @@ import type { Food } from "../../model/food.ts";
 import {
   compoundHeads,
   formWords,
+  kindWords,
   otherFoodWords,
   preparationWords,
   qualityWords,
@@ -37,6 +38,12 @@ const nameOf = (token: Token): string | null => {
   return null;
 };
 
+/** "corn starch", "corn-starch": written apart what the table writes in one. */
+const joinedUp = (key: string): Food | null => {
+  const [first, second, third] = key.split(" ");
+  return second === undefined || third !== undefined ? null : keyed(`${first}${second}`);
+};
+
 /** Every name of the food table among the tokens from `from` to `to`, where a name may end after `to`. */
 const matchesIn = (tokens: readonly Token[], from: number, to: number): readonly FoodMatch[] => {
   const found: FoodMatch[] = [];
@@ -49,7 +56,7 @@ const matchesIn = (tokens: readonly Token[], from: number, to: number): readonly
       if (name == null) break;
       key = name === "" || key === "" ? key + name : `${key} ${name}`;
       if (name === "") continue;
-      const food = keyed(key);
+      const food = keyed(key) ?? joinedUp(key);
       if (food !== null) found.push({ food, from: start, to: end + 1 });
     }
   }
@@ -88,11 +95,30 @@ const isOtherFood = (tokens: readonly Token[], from: number, match: FoodMatch): 
   }
   const before = tokens[match.from - 1];
   const single = match.to - match.from === 1;
-  if (single && before?.kind === "word" && compoundHeads.has(tokens[match.from]?.lower ?? "")) {
+  if (
+    single &&
+    before?.kind === "word" &&
+    before.lower !== "fat" &&
+    compoundHeads.has(tokens[match.from]?.lower ?? "")
+  ) {
     const modifier = findFood(before.text);
     if (modifier !== null && modifier.id !== match.food.id && !isFiller(before)) return true;
   }
   return false;
+};
+
+/** "Tabasco sauce", "ciabatta bread": the head says only what kind of thing the food before it is. */
+const ofItsKind = (
+  matches: readonly FoodMatch[],
+  tokens: readonly Token[],
+  head: number,
+): FoodMatch | null => {
+  const shelves = kindWords.get(tokens[head]?.lower ?? "");
+  if (shelves === undefined) return null;
+  const before = matches.filter((m) => m.to === head && shelves.has(m.food.shelf));
+  const longest = before.find((m) => before.every((o) => o.to - o.from <= m.to - m.from));
+  const plain = longest !== undefined && /milk|cream$|butter|yogurt|egg/.test(longest.food.id);
+  return longest === undefined || plain ? null : { ...longest, to: head + 1 };
 };
 
 /**
@@ -108,6 +134,7 @@ export const findFoodIn = (tokens: readonly Token[], from: number, to: number): 
     if (match.to <= head) continue;
     if (best === null || match.to - match.from >= best.to - best.from) best = match;
   }
+  best ??= ofItsKind(matches, tokens, head);
   if (best === null) return null;
   return isOtherFood(tokens, from, best) ? null : best;
 };

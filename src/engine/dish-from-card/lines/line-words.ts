@@ -9,7 +9,7 @@ export const preparationWords = words(`
   caramelised caramelized skinned skinless boned boneless bone-in skin-on filleted butterflied jointed split scored
   segmented separated shelled unshelled podded hulled husked snipped pressed bruised smashed cracked broken shucked
   deveined de-veined cleaned gutted scaled debearded de-bearded spiralised riced chiffonade brunoise cut carved
-  trussed marinated cured pulped reserved divided packed heaped levelled sieved creamed dissolved
+  trussed marinated cured stewed seasoned grounded grinded hard-boiled soft-boiled dressed heated pulped reserved divided packed heaped levelled sieved creamed dissolved
   defrosted thawed tied scraped stemmed de-stemmed destemmed destalked stripped wiped patted desalted pricked
   sharpened rolled flattened tenderised shaken stirred crumbed parboiled par-boiled pre-cooked precooked unwashed
   melted clarified softened reconstituted rehydrated hydrated`);
@@ -25,7 +25,8 @@ export const qualityWords = words(`
   finely roughly coarsely thinly thickly freshly lightly very well fairly quite gently loosely firmly tightly
   carefully evenly diagonally lengthways lengthwise crosswise crossways neatly newly freshly-ground
   good best nice quality good-quality high-quality fine decent proper favourite favorite organic free-range unwaxed
-  assorted additional extra more of the your my our any other optional approx plump young tender
+  assorted additional extra more of the your my our any other optional approx plump young tender enough some lean firm
+  untreated unflavored unflavoured unsweetened boneless tough sweet spicy mild hot-or-mild cut each
   homemade home-made shop-bought store-bought bought quick-cook handful
   medium-sized good-sized bite-sized bite-size thick thin long short heaped prepared prepped
   assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);
@@ -46,7 +47,38 @@ export const formWords = words(`
 export const tailWords = words(`
   for to or plus at with without from in into until till if such like about approx approximately as per
   depending enough preferably ideally but more including on than that which when optional roughly around
-  from each left leaving used using - e.g eg i.e ie not is are should will works divided`);
+  from each left leaving used using you q mixed - e.g eg i.e ie not is are should will works divided`);
+
+/** Words of colour and cut that stand before a food and, apart from it, name none. */
+export const bareAdjectives = words(`
+  red green yellow white black brown orange purple light dark bone-in skin-on skinless boneless long short sour
+  salted unsalted smoked unsmoked plain full low high half-fat lean unsweetened unflavored unflavoured active
+  self-raising strong wholemeal whole large small medium big`);
+
+/** Words that only say again what kind of thing a food is: a Tabasco sauce is Tabasco. The shelves they may stand for. */
+export const kindWords: ReadonlyMap<string, ReadonlySet<string>> = new Map([
+  ["bread", words("bread")],
+  ["loaf", words("bread")],
+  ["loaves", words("bread")],
+  ["roll", words("bread")],
+  ["rolls", words("bread")],
+  ["cheese", words("dairy")],
+  ["pasta", words("dry")],
+  ["noodles", words("dry")],
+  ["rice", words("dry")],
+  ["sauce", words("oils tins other")],
+  ["wine", words("drinks")],
+  ["fish", words("fish")],
+  ["herb", words("herbs")],
+  ["herbs", words("herbs")],
+  ["spice", words("spices")],
+  ["sausage", words("meat")],
+  ["sausages", words("meat")],
+  ["ham", words("meat")],
+  ["mushroom", words("vegetables")],
+  ["mushrooms", words("vegetables")],
+  ["salad", words("vegetables")],
+]);
 
 /** Modifiers that turn a food into another which it must not be taken for. */
 export const otherFoodWords = words(`
@@ -67,7 +99,7 @@ export const equipmentWords = words(`
   ramekin ramekins bag-for cocktail-stick cocktail-sticks paper cases liners liner wrap plank flask flasks thermometer
   bowl pan pot oven wok grill smoker knife board spatula whisk mixer blender processor tray tin-foil
   greaseproof tongs cutter cutters ladle sieve rolling-pin syringe cooker skillet jar jars bottle bottles mould moulds
-  charcoal stone`);
+  charcoal stone dish dishes thermos chips-wood tray trays pot pots`);
 
 /** Parts of a whole that a line may ask for by its count. */
 export const portionWords: ReadonlyMap<string, string> = new Map([

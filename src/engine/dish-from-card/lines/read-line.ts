@@ -5,7 +5,8 @@ import type { Food } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Span } from "../../model/span.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
-import { type Phrase, readPhrase, slice } from "./read-phrase.ts";
+import { readAmounts } from "./read-amounts.ts";
+import { isOnlyModifiers, type Phrase, readPhrase, slice } from "./read-phrase.ts";
 import { type Remark, readRemark } from "./read-tail.ts";
 
 /** One food of a line, read but not yet weighed. Spans count from the line's start. */
@@ -111,8 +112,8 @@ const withSharedHead = (reading: Reading, other: Phrase): Reading => {
     if (food !== null && food.id !== reading.food?.id && food.name !== "ghee")
       return { ...reading, food, name: whole };
   }
-  // "fresh or dried thyme": nothing but a state stands first.
-  if (reading.food === null && other.food !== null && other.state.length + other.preparation.length > 0)
+  // "fresh or dried thyme", "2 long or 4 short cucumbers": nothing but a modifier stands first.
+  if (reading.food === null && other.food !== null && isOnlyModifiers(tokensOf(reading.name), 0))
     return {
       ...reading,
       food: other.food,
@@ -249,12 +250,38 @@ const addClause = (
 
 const labels = /^(?:optional(?:ly)?|garnish|to serve|to garnish|to finish|topping|for .+|plus|and|also)$/;
 
+const ignoredMarks = new Set([
+  "*",
+  "\u2020",
+  "\u2021",
+  "_",
+  "`",
+  '"',
+  "\u201c",
+  "\u201d",
+  "\u201e",
+  "\u00ab",
+  "\u00bb",
+]);
+
+/** "8 bone-in, skin-on chicken thighs": a comma between words that stand before the food cuts nothing. */
+const withoutInnerCommas = (clauses: readonly Clause[], region: Region): readonly Clause[] => {
+  const [main, ...rest] = clauses;
+  const next = rest.findIndex((c) => c.kind === "comma");
+  const after = rest[next];
+  if (main?.kind !== "main" || after === undefined || main.tokens.length > 8) return clauses;
+  const read = readAmounts(main.tokens, 0, region);
+  if (!isOnlyModifiers(main.tokens, read?.next ?? 0) || (read?.next ?? 0) >= main.tokens.length)
+    return clauses;
+  if (/^\s*(?:for|to|or)\b/.test(after.tokens[0]?.lower ?? "")) return clauses;
+  const joined: Clause = { kind: "main", tokens: [...main.tokens, ...after.tokens] };
+  return withoutInnerCommas([joined, ...rest.filter((c) => c !== after)], region);
+};
+
 /** Reads one ingredient line into its foods. Empty when the line holds no words. */
 export const readLine = (line: string, region: Region): readonly Reading[] => {
-  const tokens = tokensOf(line).filter(
-    (t) => !(t.kind === "mark" && ["*", "\u2020", "\u2021", "_", "`", '"'].includes(t.text)),
-  );
-  const clauses = clausesOf(line, tokens);
+  const tokens = tokensOf(line).filter((t) => !(t.kind === "mark" && ignoredMarks.has(t.text)));
+  const clauses = withoutInnerCommas(clausesOf(line, tokens), region);
   let at = clauses.findIndex((c) => c.kind === "main");
   if (at < 0) return [];
   const before = clauses.slice(0, at);

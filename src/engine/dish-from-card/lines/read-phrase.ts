@@ -7,6 +7,7 @@ import type { Region } from "../../model/sitting.ts";
 import type { Span } from "../../model/span.ts";
 import { type FoodMatch, findFoodIn, findTurned } from "./find-food.ts";
 import {
+  bareAdjectives,
   equipmentWords,
   formWords,
   portionWords,
@@ -84,28 +85,44 @@ const readPortion = (
 
 const cardWords = new Set(["batch", "serving"]);
 
-/** The end of the name: the first word that begins a tail, past the first. */
+const isModifier = (token: Token | undefined): boolean =>
+  token !== undefined &&
+  (isParticiple(token) ||
+    qualityWords.has(token.lower) ||
+    bareAdjectives.has(token.lower) ||
+    findSize(token.lower) !== null ||
+    isAdverb(token));
+
+const nameMarks = new Set(["-", "&", "'", "\u2019", ".", "%", "*"]);
+
+const endsAtMark = (tokens: readonly Token[], at: number, end: number): boolean => {
+  const token = tokens[at];
+  if (token?.kind !== "mark") return false;
+  if (!nameMarks.has(token.text)) return true;
+  if (token.text === "-") return token.start > (tokens[at - 1]?.end ?? 0);
+  return token.text === "." && at + 1 < end && (tokens[at + 1]?.start ?? 0) > token.end;
+};
+
+/** The end of the name: the first word that begins a tail, once something has been named. */
 const nameEnd = (tokens: readonly Token[], from: number, end: number): number => {
+  let named = false;
   for (let i = from; i < end; i += 1) {
     const token = tokens[i];
     if (token === undefined) break;
-    if (token.kind === "mark" && !["-", "&", "'", "\u2019", ".", "%", "*", "/"].includes(token.text))
-      return i;
-    if (token.kind === "mark" && token.text === "-" && token.start > (tokens[i - 1]?.end ?? 0)) return i;
-    if (token.kind === "mark" && token.text === "/") return i;
-    if (token.kind === "mark" && token.text === "." && i + 1 < end && (tokens[i + 1]?.start ?? 0) > token.end)
-      return i;
-    if (i > from && (tailWords.has(token.lower) || token.lower === "&")) return i;
-    if (i > from && token.lower === "and" && !isParticiple(tokens[i - 1])) return i;
-    if (
-      i > from &&
-      token.lower === "and" &&
-      isParticiple(tokens[i - 1]) &&
-      !leadsToParticiple(tokens, i + 1, end)
-    )
-      return i;
-    if (i > from && token.kind === "number" && tokens[i + 1]?.text !== "%") return i;
-    if (i > from && token.lower === "cut" && lowerAt(tokens, i + 1) !== "") return i;
+    if (endsAtMark(tokens, i, end)) return i;
+    if (token.kind === "number" && i > from && tokens[i + 1]?.text !== "%")
+      return !named && lowerAt(tokens, i - 1) === "or" ? i - 1 : i;
+    if (token.kind === "word" && i > from) {
+      const { lower } = token;
+      const joint = lower === "or" || lower === "and" || lower === "cut";
+      if (lower === "and" && isParticiple(tokens[i - 1]) && leadsToParticiple(tokens, i + 1, end)) continue;
+      if (named && lower === "and") return i;
+      if (lower === "of" && ["any", "your", "choice", "some"].includes(lowerAt(tokens, i + 1))) return i;
+      if (!joint && tailWords.has(lower) && !(lower === "mixed" && !named)) return i;
+      if (named && joint && (lower !== "cut" || lowerAt(tokens, i + 1) !== "")) return i;
+    }
+    if (token.text === "&" && named) return i;
+    if (token.kind === "word" && !isModifier(token) && !["or", "and"].includes(token.lower)) named = true;
   }
   return end;
 };
@@ -217,6 +234,12 @@ const chooseMatch = (tokens: readonly Token[], from: number, to: number): FoodMa
   if (plain !== null && tokens.slice(plain.from, plain.to).some((t) => t.lower === "of")) return plain;
   return findTurned(tokens, from, to) ?? plain;
 };
+
+/** True when the tokens hold no noun, only what could stand before one ("bone-in", "stewed and strained"). */
+export const isOnlyModifiers = (tokens: readonly Token[], from: number): boolean =>
+  tokens
+    .slice(from)
+    .every((t) => t.kind !== "word" || isModifier(t) || t.lower === "and" || t.lower === "or");
 
 /** Reads the phrase that begins at a token and ends before another. Null when it holds no words for a food. */
 export const readPhrase = (
