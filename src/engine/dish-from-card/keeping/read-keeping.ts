@@ -29,7 +29,9 @@ export const readKeeping = (
         const found = keepingFrom(words, tokens, steps);
         if (found.length > 0) keeping.push(...found);
         else if (block.role === "keeping" && !refuses(tokens) && tokens.some((t) => t.kind === "word"))
-          findings.push(makeFinding("keeping-not-understood", card.source, words.span, { words: words.text }));
+          findings.push(
+            makeFinding("keeping-not-understood", card.source, words.span, { words: words.text }),
+          );
       }
   }
   return { keeping, findings };
@@ -108,7 +110,8 @@ const partNamed = (tokens: readonly Token[], steps: readonly Step[]): string | n
   const subject = new Set(tokens.slice(0, Math.max(0, verb)).map((t) => stem(t.text)));
   for (const step of steps) {
     if (step.part !== null && wordsShared(step.part, subject)) return step.part;
-    for (const action of step.actions) if (action.makes !== null && wordsShared(action.makes, subject)) return action.makes;
+    for (const action of step.actions)
+      if (action.makes !== null && wordsShared(action.makes, subject)) return action.makes;
   }
   return null;
 };

@@ -25,7 +25,9 @@ export const readChange = (words: Words, needs: readonly Need[], list: SwapList)
   // "Substitute Y for X", "use Y instead of X", "Y in place of X"
   const turned =
     /^(?:substitute|sub)\s+(.+?)\s+for\s+(.+)$/i.exec(text) ??
-    /^(?:use\s+|try\s+|go for\s+|take\s+)?(.+?)\s+(?:instead of|in place of|in lieu of|rather than)\s+(.+)$/i.exec(text);
+    /^(?:use\s+|try\s+|go for\s+|take\s+)?(.+?)\s+(?:instead of|in place of|in lieu of|rather than)\s+(.+)$/i.exec(
+      text,
+    );
   if (turned?.[1] !== undefined && turned[2] !== undefined)
     return together([one(list, needs, at(turned[2], turned[1].length), at(turned[1]))]);
   const instead = /^(?:instead of|in place of|rather than)\s+(.+?),?\s+use\s+(.+)$/i.exec(text);
@@ -35,9 +37,14 @@ export const readChange = (words: Words, needs: readonly Need[], list: SwapList)
   if (plain?.[1] !== undefined) {
     const pairs = pairsOf(plain[1]);
     if (pairs.length > 0)
-      return together(pairs.map(([out, comes]) => one(list, needs, at(out), at(comes, text.indexOf(out) + out.length))));
+      return together(
+        pairs.map(([out, comes]) => one(list, needs, at(out), at(comes, text.indexOf(out) + out.length))),
+      );
   }
-  const left = /(?:^|[\s,])(?:leave|omit|skip|drop|miss|hold|without|do without|remove|take)\s+(?:out\s+|off\s+)?(.+?)(?:\s+(?:out|off|away|altogether))?$/i.exec(text);
+  const left =
+    /(?:^|[\s,])(?:leave|omit|skip|drop|miss|hold|without|do without|remove|take)\s+(?:out\s+|off\s+)?(.+?)(?:\s+(?:out|off|away|altogether))?$/i.exec(
+      text,
+    );
   if (left?.[1] !== undefined) {
     const out = meant(list, needs, left[1]);
     return out.length === 0 ? null : { out, comes: [] };
@@ -87,19 +94,25 @@ const one = (list: SwapList, needs: readonly Need[], gone: Words, new_: Words): 
 
 /** The lines meant; "it", "them" and the like mean what stands against the need. */
 const meant = (list: SwapList, needs: readonly Need[], words: string): readonly number[] =>
-  /^(?:it|them|these|those|that|this)$/i.test(words.trim()) ? linesAgainst(list, needs) : linesMeant(list, words);
+  /^(?:it|them|these|those|that|this)$/i.test(words.trim())
+    ? linesAgainst(list, needs)
+    : linesMeant(list, words);
 
 /** "use gluten-free flour": what stands against the need and bears the same head word; else the one line that does. */
 const impliedOut = (list: SwapList, needs: readonly Need[], name: string): readonly number[] => {
   const against = linesAgainst(list, needs);
   const head = stem(name.toLowerCase().split(/\s+/).at(-1) ?? "");
-  const alike = against.filter((i) => list.ingredients[i]?.name.toLowerCase().split(/\s+/).map(stem).includes(head));
+  const alike = against.filter((i) =>
+    list.ingredients[i]?.name.toLowerCase().split(/\s+/).map(stem).includes(head),
+  );
   if (alike.length > 0) return alike;
   return against.length === 1 ? against : [];
 };
 
-const sameWeight = /^(?:the\s+|an?\s+)?(?:same|equal|equivalent)\s+(?:weight|amount|quantity|volume|number)(?:\s+of)?\s+/i;
-const part = /^(half|twice|double|a third|two thirds|three quarters|a quarter)\s+(?:of\s+)?(?:the|its|their)\s+(?:weight|amount|quantity)(?:\s+of|\s+in)?\s+/i;
+const sameWeight =
+  /^(?:the\s+|an?\s+)?(?:same|equal|equivalent)\s+(?:weight|amount|quantity|volume|number)(?:\s+of)?\s+/i;
+const part =
+  /^(half|twice|double|a third|two thirds|three quarters|a quarter)\s+(?:of\s+)?(?:the|its|their)\s+(?:weight|amount|quantity)(?:\s+of|\s+in)?\s+/i;
 
 const factors: Readonly<Record<string, number>> = {
   half: 1 / 2,
@@ -122,9 +135,16 @@ const comesFrom = (list: SwapList, words: Words, out: readonly number[]): Comes 
   const amounts: readonly Amount[] =
     same !== null || share !== null
       ? []
-      : reading.amounts.map((a) => ({ ...a, span: { start: a.span.start + offset, end: a.span.end + offset } }));
+      : reading.amounts.map((a) => ({
+          ...a,
+          span: { start: a.span.start + offset, end: a.span.end + offset },
+        }));
   const grams =
-    share !== null ? partOf(list, out, share[1] ?? "") : amounts.length > 0 ? (weigh(reading, list.region).best?.grams ?? null) : null;
+    share !== null
+      ? partOf(list, out, share[1] ?? "")
+      : amounts.length > 0
+        ? (weigh(reading, list.region).best?.grams ?? null)
+        : null;
   return { food: reading.food?.id ?? null, name: reading.name, grams, amounts };
 };
 

@@ -32,7 +32,9 @@ export const readSwaps = (
         const swap = swapFrom(sentence, found.length > 0 ? rest : sentence, needs, list);
         if (swap !== null && (block.role === "swaps" || needs.length > 0)) swaps.push(swap);
         else if (block.role === "swaps" && sentence.text.trim() !== "")
-          findings.push(makeFinding("swap-not-understood", card.source, sentence.span, { words: sentence.text }));
+          findings.push(
+            makeFinding("swap-not-understood", card.source, sentence.span, { words: sentence.text }),
+          );
       }
     }
   }
@@ -42,7 +44,13 @@ export const readSwaps = (
 const swapFrom = (sentence: Words, change: Words, needs: readonly Need[], list: SwapList): Swap | null => {
   const read = readChange(change, needs, list);
   if (read === null) return null;
-  return { text: sentence.text, span: sentence.span, needs: needs.map((n) => n.id), out: read.out, comes: read.comes };
+  return {
+    text: sentence.text,
+    span: sentence.span,
+    needs: needs.map((n) => n.id),
+    out: read.out,
+    comes: read.comes,
+  };
 };
 
 /** The sentences of a line; a full stop inside a figure does not end one. */
@@ -85,12 +93,17 @@ const cutLabel = (sentence: Words): { readonly label: Words | null; readonly res
 /** Every need that a label names: "vegan or dairy-free", "coeliacs and vegetarians". */
 const needsOf = (label: string): readonly Need[] => {
   const plain = label
-    .replace(/^(?:for|to make (?:it|this|them)|if (?:you(?:'re| are)|they(?:'re| are)|someone is|cooking for)?)\s+/i, "")
+    .replace(
+      /^(?:for|to make (?:it|this|them)|if (?:you(?:'re| are)|they(?:'re| are)|someone is|cooking for)?)\s+/i,
+      "",
+    )
     .trim();
   const whole = needByWords(plain) ?? needByWords(label);
   if (whole !== null) return [whole];
   const without = /^(?:without|no|free from)\s/i.test(plain) ? "without " : "";
   const parts = plain.split(/\s*(?:,|\/|&|\band\b|\bor\b)\s*/i).filter((p) => p !== "");
-  const found = parts.map((part, k) => needByWords(k === 0 ? part : `${without}${part}`) ?? needByWords(part));
+  const found = parts.map(
+    (part, k) => needByWords(k === 0 ? part : `${without}${part}`) ?? needByWords(part),
+  );
   return parts.length > 1 ? [...new Set(found.filter((n): n is Need => n !== null))] : [];
 };

@@ -44,6 +44,9 @@ export const linesAgainst = (list: SwapList, needs: readonly Need[]): readonly n
   list.ingredients
     .filter((i) => {
       const food = i.food === null ? null : foodById(i.food);
-      return food !== null && needs.some((need) => /^(certain|typical)$/.test(substanceAgainstNeed(food, need) ?? ""));
+      return (
+        food !== null &&
+        needs.some((need) => /^(certain|typical)$/.test(substanceAgainstNeed(food, need) ?? ""))
+      );
     })
     .map((i) => i.index);

@@ -1,0 +1,74 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import { foodById } from "../../larder/foods.ts";
+import { limitsFor } from "../../larder/limits.ts";
+import { techniqueById } from "../../larder/techniques.ts";
+import { celsius } from "../../measure/units.ts";
+import type { HazardKind } from "../../model/food.ts";
+import { actionsOn, type Placed } from "./dish-graph.ts";
+import type { Rule } from "./rule.ts";
+
+const risky: readonly HazardKind[] = ["raw-poultry", "raw-mince", "liver"];
+
+// Pieces that boil or stew so long are done through. Common practice, no source.
+const longWet = 30;
+const wet = new Set(["simmer", "stew", "boil", "braise", "pressure-cook", "confit", "make-stock", "reduce"]);
+
+const doneCue =
+  /clear|pink|cooked through|done|falls?|falling|tender|internal|through|opaque|juices|reads?\b|no blood/i;
+
+/**
+ * Poultry, mince, pork or liver that is cooked with neither a core temperature nor a sign that it is done through. The
+ * figure is the highest of the usual equivalents of the UK's Food Standards Agency (75 °C for 30 seconds); local codes decide.
+ */
+export const coreTemperatureMissing: Rule = {
+  code: "core-temperature-missing",
+  check: (dish) =>
+    dish.ingredients.flatMap((i) => {
+      const food = i.food === null ? null : foodById(i.food);
+      if (
+        food === null ||
+        i.optional ||
+        i.state.some((s) => /cooked|smoked|roast/.test(s)) ||
+        /\b(cooked|left-?over|smoked|cured)\b/i.test(i.text)
+      )
+        return [];
+      const pork = food.hazards.includes("raw-meat") && food.diet.includes("pork");
+      const hazard = risky.find((h) => food.hazards.includes(h)) ?? (pork ? "raw-meat" : undefined);
+      if (hazard === undefined) return [];
+      const touched = actionsOn(dish, i.index);
+      const cooking = touched.filter((p) => cooks(p));
+      const last = cooking.at(-1);
+      if (last === undefined || touched.some((p) => isShownDone(p))) return [];
+      const figure = Math.max(...limitsFor("uk", "core", [hazard]).map((l) => l.celsius ?? 0));
+      if (figure <= 0) return [];
+      const end = last.action.span.end;
+      return [
+        makeFinding(
+          "core-temperature-missing",
+          dish.source,
+          last.action.span,
+          { name: i.name, celsius: celsius(figure) },
+          {
+            related: [{ source: dish.source, span: i.span }],
+            fixes: [
+              {
+                kind: "write-temperature",
+                edits: [{ span: { start: end, end }, text: `, until the middle reads ${figure}°C` }],
+              },
+            ],
+          },
+        ),
+      ];
+    }),
+};
+
+const cooks = ({ action }: Placed): boolean =>
+  action.technique !== null && techniqueById(action.technique)?.kills === true;
+
+const isShownDone = (placed: Placed): boolean => {
+  const { action } = placed;
+  if (action.core !== null) return true;
+  if (action.cue !== null && doneCue.test(action.cue)) return true;
+  const long = (action.minutes?.likely ?? 0) >= longWet;
+  return cooks(placed) && long && wet.has(action.technique ?? "");
+};

@@ -1,0 +1,34 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import { placedActions } from "./dish-graph.ts";
+import type { Rule } from "./rule.ts";
+
+// Shares read from words ("a third", "two thirds") may add up to a little over one.
+const tolerance = 1.05;
+
+/** Ingredients of which the method takes more than the list holds. */
+export const moreUsedThanListed: Rule = {
+  code: "more-used-than-listed",
+  check: (dish) =>
+    dish.ingredients.flatMap((i) => {
+      const uses = placedActions(dish).flatMap(({ action }) =>
+        action.uses.filter((u) => u.ingredient === i.index),
+      );
+      const share = uses.reduce((sum, u) => sum + u.share, 0);
+      const last = uses.at(-1);
+      if (share <= tolerance || last === undefined) return [];
+      return [
+        makeFinding(
+          "more-used-than-listed",
+          dish.source,
+          last.span,
+          { name: i.name, share: Math.round(share * 100) / 100 },
+          {
+            related: [i.span, ...uses.slice(0, -1).map((u) => u.span)].map((span) => ({
+              source: dish.source,
+              span,
+            })),
+          },
+        ),
+      ];
+    }),
+};

@@ -1,0 +1,80 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import { foodById } from "../../larder/foods.ts";
+import type { Ingredient } from "../../model/dish.ts";
+import { nameAt } from "../steps/find-mentions.ts";
+import { type NameIndex, nameIndexOf } from "../steps/name-index.ts";
+import { numberAt } from "../steps/number-at.ts";
+import { type Token, tokenise } from "../steps/tokens.ts";
+import type { Rule } from "./rule.ts";
+
+/** How far the amounts may be off before the ratio is said to be broken. Common practice, no source. */
+const tolerance = 0.15;
+
+type Term = { readonly value: number; readonly ingredient: number; readonly to: number };
+
+/** A ratio that the cook states ("two of stock to one of lentils") and that the amounts of the list do not keep. */
+export const ratioBroken: Rule = {
+  code: "ratio-broken",
+  check: (dish) => {
+    const names = nameIndexOf(dish.ingredients);
+    const tokens = tokenise(dish.text);
+    return tokens.flatMap((token, i) => {
+      const first = termAt(tokens, i, names);
+      if (first === null || tokens[first.to]?.text !== "to") return [];
+      const second = termAt(tokens, first.to + 1, names);
+      if (second === null || second.ingredient === first.ingredient || second.value <= 0) return [];
+      const stated = first.value / second.value;
+      const a = dish.ingredients[first.ingredient];
+      const b = dish.ingredients[second.ingredient];
+      const found = a === undefined || b === undefined ? [] : ratiosOf(a, b);
+      if (a === undefined || b === undefined || found.length === 0) return [];
+      const nearest = found.reduce((x, y) => (off(y, stated) < off(x, stated) ? y : x));
+      if (off(nearest, stated) <= tolerance) return [];
+      const span = { start: token.at, end: tokens[second.to - 1]?.end ?? token.end };
+      return [
+        makeFinding(
+          "ratio-broken",
+          dish.source,
+          span,
+          { first: a.name, second: b.name, stated: round(stated), found: round(nearest) },
+          { related: [a, b].map((x) => ({ source: dish.source, span: x.span })) },
+        ),
+      ];
+    });
+  },
+};
+
+const round = (x: number): number => Math.round(x * 100) / 100;
+const off = (found: number, stated: number): number => Math.abs(Math.log(found / stated));
+
+/** "two of stock", "1 part of lentils", "2 parts water". */
+const termAt = (tokens: readonly Token[], i: number, names: NameIndex): Term | null => {
+  const n = numberAt(tokens, i);
+  if (n === null || n.value <= 0 || n.value > 100) return null;
+  let at = n.next;
+  const part = /^(parts?|measures?|volumes?|times)$/.test(tokens[at]?.text ?? "");
+  if (part) at += 1;
+  const of = tokens[at]?.text === "of";
+  if (of) at += 1;
+  if (!part && !of) return null;
+  if (tokens[at]?.text === "the") at += 1;
+  const hit = nameAt(tokens, at, names);
+  const ingredient = hit?.candidates[0]?.ingredient;
+  return hit === null || ingredient === undefined ? null : { value: n.value, ingredient, to: hit.to };
+};
+
+/** Every way the list's amounts can be compared: by weight, by volume, by the unit both lines are written in. */
+const ratiosOf = (a: Ingredient, b: Ingredient): readonly number[] => {
+  const ratios: number[] = [];
+  for (const x of a.amounts)
+    for (const y of b.amounts)
+      if (x.unit !== null && x.unit === y.unit && y.likely > 0) ratios.push(x.likely / y.likely);
+  if (a.grams !== null && b.grams !== null && b.grams.likely > 0 && a.grams.likely > 0) {
+    const weight = a.grams.likely / b.grams.likely;
+    ratios.push(weight);
+    const da = a.food === null ? null : (foodById(a.food)?.density ?? null);
+    const db = b.food === null ? null : (foodById(b.food)?.density ?? null);
+    if (da !== null && db !== null && da > 0 && db > 0) ratios.push((weight * db) / da);
+  }
+  return ratios.filter((r) => r > 0 && Number.isFinite(r));
+};

@@ -1,0 +1,20 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import { placedActions } from "./dish-graph.ts";
+import type { Rule } from "./rule.ts";
+
+const unset = new Set(["keep-warm", "warm-plates", "stand", "cool", "rest", "prove", "microwave", "air-fry"]);
+
+/** An oven that the card never gives a setting; said once, at the first baking. */
+export const temperatureMissing: Rule = {
+  code: "temperature-missing",
+  check: (dish) => {
+    const oven = placedActions(dish).filter(
+      ({ action }) => action.station === "oven" && !unset.has(action.technique ?? ""),
+    );
+    if (oven.some(({ action }) => action.celsius !== null)) return [];
+    const baking = oven.filter(({ action }) => action.technique !== "preheat");
+    const first = baking[0] ?? oven[0];
+    if (first === undefined) return [];
+    return [makeFinding("temperature-missing", dish.source, first.action.span, { verb: first.action.verb })];
+  },
+};
