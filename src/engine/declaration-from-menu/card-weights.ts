@@ -1,4 +1,5 @@
 import { foodById } from "../larder/foods.ts";
+import { leftBehind } from "../larder/left-behind.ts";
 import type { Dish } from "../model/dish.ts";
 import type { Version } from "../model/menu.ts";
 import type { Portioned } from "./add-nutrition.ts";
@@ -37,7 +38,14 @@ export const eatenFoods = (
   return [
     ...entries
       .filter((e) => e.card === null || e.measured.ingredient === null || !asFood.has(e.measured.ingredient))
-      .map((e) => ({ name: e.measured.name, food: e.food, grams: e.measured.edible?.likely ?? null })),
+      .map((e) => ({ name: e.measured.name, food: e.food, grams: eatenGrams(dish, e) })),
     ...asFood.values(),
   ];
+};
+
+// What is drained off is not eaten; how much of the frying oil is, the words do not say.
+const eatenGrams = (dish: Dish, { card, measured }: Entry): number | null => {
+  const left = card === null && measured.ingredient !== null ? leftBehind(dish, measured.ingredient) : "none";
+  if (left === "all") return 0;
+  return left === "unknown" ? null : (measured.edible?.likely ?? null);
 };

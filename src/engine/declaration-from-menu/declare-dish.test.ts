@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { asWritten, dish, line, measured } from "../../../test/help/made-menu.ts";
+import { action, asWritten, dish, line, measured } from "../../../test/help/made-menu.ts";
 import { exactly } from "../measure/estimate.ts";
 import { grams } from "../measure/units.ts";
 import type { KnownSum } from "../model/declaration.ts";
@@ -109,5 +109,24 @@ describe("declaring a dish", () => {
     const { value } = declareDish(d, version, none);
     expect(value.ingredients[0]?.name).toBe("egg yolk");
     expect(value.perPortion.fat.value).toBeCloseTo(26.54, 2);
+  });
+
+  it("does not count drained water as eaten, and does not guess how much frying oil is", () => {
+    const boiled = dish(
+      "potatoes",
+      [line(0, "potatoes", "potato", 800), line(1, "water", "water", 2000), line(2, "salt", "salt", 20)],
+      [action("s1a1", "boil", [0, 1, 2]), action("s1a2", "drain", [], ["s1a1"])],
+    );
+    const { perPortion, portionGrams } = declareDish(boiled, asWritten(boiled), none).value;
+    expect(portionGrams).toBe(200);
+    expect(perPortion.salt.missing).toEqual(["salt"]);
+    expect(perPortion.kilocalories.complete).toBe(true);
+
+    const fried = dish(
+      "fritters",
+      [line(0, "courgettes", "courgette", 400), line(1, "oil", "sunflower-oil", 1000)],
+      [action("s1a1", "heat", [1]), action("s1a2", "deep-fry", [0], ["s1a1"])],
+    );
+    expect(declareDish(fried, asWritten(fried), none).value.perPortion.fat.missing).toEqual(["oil"]);
   });
 });

@@ -11,7 +11,7 @@ import { techniqueById } from "./techniques.ts";
 export const isCookedThrough = (dish: Dish, ingredient: number): boolean => {
   const actions = dish.steps.flatMap((step) => step.actions);
   const users = actions.filter((a) => a.uses.some((u) => u.ingredient === ingredient));
-  return users.length > 0 && users.every((user) => reachesHeat(user, actions));
+  return users.length > 0 && users.every((user) => reachesAction(user, actions, cooks));
 };
 
 // "Into the oven at 180 °C for 50 minutes" cooks though its verb is to put.
@@ -22,14 +22,21 @@ const cooks = (action: Action): boolean =>
 
 const hot: readonly Station[] = ["oven", "burner", "grill", "fryer"];
 
-// Products are followed forward; each action is looked at once, so that a ring in a broken card ends.
-const reachesHeat = (from: Action, actions: readonly Action[]): boolean => {
+/**
+ * True when an action, or one that takes what it makes, passes a test. Products are followed forward; each action is
+ * looked at once, so that a ring in a broken card ends.
+ */
+export const reachesAction = (
+  from: Action,
+  actions: readonly Action[],
+  test: (action: Action) => boolean,
+): boolean => {
   const seen = new Set<string>();
   const queue = [from];
   for (let action = queue.pop(); action !== undefined; action = queue.pop()) {
     if (seen.has(action.id)) continue;
     seen.add(action.id);
-    if (cooks(action)) return true;
+    if (test(action)) return true;
     const made = action.id;
     queue.push(...actions.filter((a) => a.uses.some((u) => u.product === made)));
   }
