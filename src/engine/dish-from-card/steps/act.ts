@@ -12,9 +12,11 @@ import type { StepReader } from "./step-reader.ts";
 import { finishing, type Place, poolsOf, sameVessel } from "./which-pools.ts";
 import { steeringTechniques } from "./word-sets.ts";
 
+const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
+
 /** Reads one clause as an action, and moves food between the vessels as it says. */
-export const act = (reader: StepReader, clause: Clause, chosen: Chosen, place: Place): Action => {
-  const { technique } = chosen;
+export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Place): Action => {
+  const { technique } = said;
   const { kitchen } = reader;
   const spanAt = (from: number, to: number): Span => ({
     start: place.offset + (clause.tokens[from]?.at ?? clause.verbSpan.start),
@@ -40,11 +42,31 @@ export const act = (reader: StepReader, clause: Clause, chosen: Chosen, place: P
   for (const p of products)
     if (p.pool === null)
       fresh.push(...takeImplied(reader, p.members, p.from, p.to).map((f) => ({ ...f, implied: false })));
+  const everything = clause.tokens.findIndex(
+    (t, i) =>
+      i > clause.verbAt &&
+      (t.text === "everything" || (t.text === "all" && /^(together|in|into)$/.test(word(clause, i + 1)))),
+  );
+  if (
+    everything > 0 &&
+    !isOven &&
+    fresh.length === 0 &&
+    again.length === 0 &&
+    livePools(kitchen).every((p) => place.part !== null && p.part !== place.part)
+  ) {
+    const members = reader.ingredients
+      .filter((i) => !i.equipment && i.purpose === null && (place.part === null || i.part === place.part))
+      .map((i) => i.index);
+    fresh.push(
+      ...takeImplied(reader, members, everything, everything + 1).map((f) => ({ ...f, implied: false })),
+    );
+  }
   if (technique.id === "season" && fresh.length === 0 && again.length === 0)
     fresh.push(...takeImplied(reader, seasonings(reader), clause.verbAt, clause.verbTo));
 
-  const joined = isOven ? [] : poolsOf(reader, clause, chosen, place, fresh, again, products);
+  const joined = isOven ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
+  const chosen = inMachine(clause, said, main);
   const uses: Use[] = [];
   for (const f of fresh)
     uses.push({
@@ -116,6 +138,15 @@ export const act = (reader: StepReader, clause: Clause, chosen: Chosen, place: P
     settle(reader, clause, chosen, action, place, fresh, joined, again, products);
   else if (!isOven && kitchen.current !== null && technique.id === "adjust-heat") kitchen.current.last = id;
   return action;
+};
+
+// What goes on in the bowl of a mixer is mixed there, though the words name the machine only once.
+const byMachine = new Set("knead mix whisk beat cream blend chop rub-in whip-cream whisk-whites".split(" "));
+
+const inMachine = (clause: Clause, said: Chosen, main: Pool | null): Chosen => {
+  if (main === null || main.machine === null || clause.station !== null || !byMachine.has(said.technique.id))
+    return said;
+  return { ...said, station: "machine", attention: main.machine === "mixer" ? "mind" : "hands" };
 };
 
 const settingOf = (reader: StepReader, clause: Clause, chosen: Chosen): Action["celsius"] => {

@@ -66,6 +66,11 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
   const place = clause.station;
   const id = base.id;
   // "Reduce the heat to a simmer for 5 minutes" is simmering.
+  if (clause.hit?.verb === "bring") {
+    if (has(clause, /^boil(ing)?$/)) return named("bring-to-boil", base);
+    if (has(clause, /^simmer(ing)?$/)) return named("bring-to-simmer", base);
+    if (has(clause, /^(dough|ball)$/)) return named("mix", base);
+  }
   if (id === "adjust-heat" && hasLength(clause)) return named("simmer", base);
   if (
     /^(preheat|heat|put|adjust-heat|use|run-machine|warm|remove-from-heat|make)$/.test(id) &&

@@ -69,7 +69,8 @@ export const clausesOf = (
     return clause.times.length > 0 ||
       clause.settings.length > 0 ||
       clause.core !== null ||
-      clause.station !== null
+      clause.station !== null ||
+      clause.cue !== null
       ? [clause]
       : [];
   }
@@ -100,7 +101,7 @@ const clauseFrom = (
   const temperatures = findTemperatures(tokens, region);
   const inTemperature = (i: number): boolean => temperatures.some((t) => i >= t.from && i < t.to);
   const times = findTimes(tokens).filter((t) => !inTemperature(t.from) || t.to > t.from + 2);
-  const cue = findCue(tokens, tokens.length);
+  const cue = findCue(tokens, times);
   const inCue = (i: number): boolean =>
     (cue !== null && i >= cue.from && i < cue.to) || (verbAt > 0 && i < verbAt && isCondition(tokens, i));
   const isVerb = (i: number): boolean =>
@@ -122,7 +123,9 @@ const clauseFrom = (
     verbSpan: { start: verbToken?.at ?? 0, end: verbToken?.end ?? 0 },
     verbAt,
     verbTo,
-    mentions: mentions.filter((m) => !inCue(m.from)),
+    mentions: mentions.filter(
+      (m) => !inCue(m.from) && !isAim(tokens, m.from, verbAt) && !isBath(tokens, m.from),
+    ),
     hints: mentions.filter((m) => inCue(m.from)),
     times: times.filter((t) => t.kind !== "interval"),
     settings: temperatures.filter((t) => t.kind === "setting"),
@@ -147,6 +150,28 @@ const clauseFrom = (
     opens,
     sentence,
   };
+};
+
+/** "For the crumbs, heat the oil": what is made, not what is used. */
+export const isAim = (tokens: readonly Token[], i: number, verbAt: number): boolean => {
+  if (i > verbAt) return false;
+  const lead = tokens
+    .slice(Math.max(0, i - 4), i)
+    .map((t) => t.text)
+    .join(" ");
+  return /^(?:\W*)(?:for|to make|to prepare) (?:the|your|a) ?(?:\w+ ?){0,2}$/.test(lead);
+};
+
+/** "in a sink of iced water", "a tin of hot water": a bath for the pot, not a food in it. */
+const isBath = (tokens: readonly Token[], i: number): boolean => {
+  if (!/^(water|ice)$/.test(word(tokens, i))) return false;
+  const lead = tokens.slice(Math.max(0, i - 4), i).map((t) => t.text);
+  return (
+    lead.some((w) => /^(iced|ice|running|simmering)$/.test(w)) ||
+    (lead.includes("of") &&
+      lead.some((w) => /^(sink|tin|bath|bowl|tray|bain-marie|pan|pot)$/.test(w)) &&
+      !/^(cups?|ml|litres?|liters?|pints?|l)$/.test(lead.at(-2) ?? ""))
+  );
 };
 
 const isCondition = (tokens: readonly Token[], i: number): boolean => {

@@ -1,4 +1,5 @@
 import type { Station } from "../../model/food.ts";
+import type { TimePhrase } from "./find-times.ts";
 import { numberAt } from "./number-at.ts";
 import type { Token } from "./tokens.ts";
 import { determiners, joints, prepositions, tools } from "./word-sets.ts";
@@ -82,8 +83,8 @@ export const findStation = (
     const inPlace = (): boolean => {
       for (let at = i - 1; at >= 0 && at >= i - 5; at -= 1) {
         const prev = word(tokens, at);
-        if (/^(in|into|to|under|on|onto|inside|with|using|of)$/.test(prev))
-          return prev !== "of" && !/^(from|out)$/.test(word(tokens, at - 1));
+        if (/^(in|into|to|under|on|onto|inside|with|using)$/.test(prev))
+          return !/^(from|out)$/.test(word(tokens, at - 1));
         if (joints.has(prev)) return false;
       }
       return false;
@@ -129,7 +130,7 @@ const cueOpeners = /^(until|till|'til|til|when)$/;
 /** The doneness cue of a clause, from its opener to the next joint that ends it; places in the tokens. */
 export const findCue = (
   tokens: readonly Token[],
-  stopAt: number,
+  times: readonly TimePhrase[],
 ): { readonly from: number; readonly to: number } | null => {
   for (let i = 0; i < tokens.length; i += 1) {
     const here = word(tokens, i);
@@ -155,6 +156,13 @@ export const findCue = (
         continue;
     }
     let to = i + 1;
+    const time = times.find(
+      (t) =>
+        t.from > i + 1 &&
+        (/^[,(]$/.test(word(tokens, t.from - 1)) ||
+          /^(about|around|for|approximately)$/.test(word(tokens, t.from - 1))),
+    );
+    const stopAt = time === undefined ? tokens.length : time.from - 1;
     while (to < Math.min(tokens.length, stopAt) && !/^[:;)(]$/.test(word(tokens, to)) && to - i < 22) {
       if (
         word(tokens, to) === "," &&

@@ -1,5 +1,5 @@
-import type { Clause } from "./clauses.ts";
-import { newestPool, type Pool } from "./pools.ts";
+import { type Clause, isAim } from "./clauses.ts";
+import { livePools, newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 import { determiners, productNouns } from "./word-sets.ts";
@@ -54,10 +54,11 @@ export const findProducts = (
       if (named === null) continue;
     }
     if (clause.cue !== null && isInCue(clause, i)) continue;
+    if (i < clause.verbAt && isAim(clause.tokens, i, clause.verbAt)) continue;
     if (!behindDeterminer(clause, i) && partMembers.length === 0) continue;
     if (/^(pan|tin|dish|tray|bowl|processor|board|brush|cutter|cloth)$/.test(stem(word(clause, i + 1))))
       continue;
-    const product = resolve(reader, noun, partMembers, clause);
+    const product = resolve(reader, noun, partMembers);
     if (product === null) continue;
     const share = shareBefore(clause, i);
     products.push({
@@ -90,7 +91,6 @@ const resolve = (
   reader: StepReader,
   noun: string,
   partMembers: readonly number[],
-  clause: Clause,
 ): { pool: Pool | null; members: readonly number[] } | null => {
   const byName = newestPool(reader.kitchen, (p) => p.names.has(noun));
   if (byName !== null) return { pool: byName, members: [] };
@@ -110,10 +110,14 @@ const resolve = (
   const { current } = reader.kitchen;
   if (current === null || current.left <= 0.001 || current.contents.size === 0) return null;
   const vague = anonymous.has(noun);
-  if (!vague && current.names.size > 0 && clause.hit?.technique.station === "hands") {
-    // The pot in hand is called something else; an unnamed one is meant if there is one.
-    const unnamed = newestPool(reader.kitchen, (p) => p.names.size === 0 && p.contents.size > 1);
-    const pool = unnamed ?? current;
+  if (!vague && (current.names.size > 0 || reader.titleWords.has(noun))) {
+    // The pot in hand is called something else, or the dish itself is meant: the fullest pot without a name.
+    const unnamed = livePools(reader.kitchen).filter((p) => p.names.size === 0 && p.contents.size > 1);
+    const fullest = unnamed.reduce<Pool | null>(
+      (best, p) => (best === null || p.contents.size > best.contents.size ? p : best),
+      null,
+    );
+    const pool = fullest ?? current;
     pool.names.add(noun);
     return { pool, members: [] };
   }

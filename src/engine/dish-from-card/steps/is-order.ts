@@ -29,8 +29,7 @@ export const isOrder = (
   if (negations.has(word(tokens, i - 1)) || negations.has(prev)) return false;
   if (prev === "do" && word(tokens, at - 1) === "") return true;
   if (at < 0 || (/^[:•)]$/.test(prev) && !noun)) {
-    if (!noun || usuallyVerbs.has(here))
-      return !(noun && /^(is|are|should|will|with a lid|mixture)$/.test(next));
+    if (!noun || usuallyVerbs.has(here)) return !(noun && /^(is|are|should|will|with a lid|mix)$/.test(next));
     return takesObject(tokens, i + 1, isFood) || next === "and" || prepositions.has(next);
   }
   if (joints.has(prev) || (at >= 0 && at < i - 1 && prev === "")) {
@@ -54,7 +53,13 @@ export const isOrder = (
     );
   }
   if (modals.has(prev) && (cueFrom < 0 || hits.length === 0)) {
-    if (cueFrom >= 0) return false;
+    // "It should barely blip" says what is seen, and orders nothing.
+    const subject = word(tokens, before(tokens, at));
+    if (
+      cueFrom >= 0 ||
+      (/^(should|will|may|might|can|could|would)$/.test(prev) && !/^(you|we|i|cooks?|)$/.test(subject))
+    )
+      return false;
     if (/^(we|you|i)$/.test(prev) && noun && !usuallyVerbs.has(here))
       return takesObject(tokens, i + 1, isFood);
     return true;
@@ -65,6 +70,14 @@ export const isOrder = (
     return planners.has(planner) || planner === "is" || /^(it's|best|time|possible|able)$/.test(planner);
   }
   if (/^(start|go|help|come|let's)$/.test(prev) && at === 0) return true;
+  // "Next day tip it out": a time of day opened the sentence.
+  if (
+    !noun &&
+    hits.length === 0 &&
+    i <= 5 &&
+    /^(day|morning|evening|afternoon|night|serving|finish)$/.test(prev)
+  )
+    return true;
   // "In a large bowl combine …", "Once soft add …": the clause opened with something else.
   const start = clauseStart(tokens, i);
   const opening = word(tokens, start);
@@ -79,13 +92,14 @@ export const isOrder = (
       return false;
     if (
       noun &&
-      !/^(bowl|pan|pot|saucepan|skillet|minutes|mins|hours|heat|dish|processor|mixer|blender|fork|whisk|tin|oven)$/.test(
+      !/^(bowl|pan|pot|saucepan|skillet|minutes|mins|hours|heat|dish|processor|mixer|blender|fork|whisk|tin|oven|fat|oil|butter|water|day|time)$/.test(
         prev,
       )
     )
       return false;
     if (noun && !takesObject(tokens, i + 1, isFood)) return false;
     return (
+      (!noun && cueFrom < 0) ||
       takesObject(tokens, i + 1, isFood) ||
       joints.has(next) ||
       prepositions.has(next) ||

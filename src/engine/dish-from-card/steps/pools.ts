@@ -14,6 +14,8 @@ export type Pool = {
   primed: boolean;
   /** Only peeled, cut, weighed so far. */
   raw: boolean;
+  /** It stands in a mixer or a processor. */
+  machine: "mixer" | "processor" | null;
 };
 
 /** All vessels of a dish while its method is read. */
@@ -34,6 +36,7 @@ export const newPool = (part: string | null): Pool => ({
   left: 1,
   primed: false,
   raw: true,
+  machine: null,
 });
 
 /** Pools that still hold something. */

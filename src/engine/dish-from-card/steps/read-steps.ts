@@ -31,7 +31,7 @@ export const readSteps = (
   ingredients: readonly Ingredient[],
   region: Region,
 ): { readonly steps: readonly Step[]; readonly findings: readonly Finding[] } => {
-  const reader = newStepReader(ingredients);
+  const reader = newStepReader(ingredients, card.title?.text ?? "");
   const lines: Line[] = [];
   for (const block of card.blocks) {
     if (block.role !== "method" && block.role !== "to-serve") continue;

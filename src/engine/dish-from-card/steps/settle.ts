@@ -9,6 +9,9 @@ import type { StepReader } from "./step-reader.ts";
 import { burners, type Place } from "./which-pools.ts";
 
 const primers = new Set("heat melt bring-to-boil bring-to-simmer warm boil".split(" "));
+const leavesMachine = new Set(
+  "take-out unmould roll-out shape prove pour chill bake divide layer spread fill rest".split(" "),
+);
 const lifting = new Set("take-out set-aside remove-from-heat drain discard skim sieve".split(" "));
 
 /** Moves food between vessels after an action. */
@@ -89,6 +92,9 @@ export const settle = (
   if (action.makes !== null) main.names.add(stem(action.makes));
   if (place.part !== null && joined.length === 0)
     for (const w of place.part.toLowerCase().split(/[^\p{L}]+/u)) if (w.length > 2) main.names.add(stem(w));
+  if (clause.station?.station === "machine") main.machine = clause.station.mixer ? "mixer" : "processor";
+  else if (clause.vessel !== null || clause.station !== null || leavesMachine.has(technique.id))
+    main.machine = null;
   const vessel = clause.vessel?.split(" ").at(-1);
   if (vessel !== undefined) main.vessel = stem(vessel);
   else if (main.vessel === null && burners.has(chosen.station)) main.vessel = "pan";

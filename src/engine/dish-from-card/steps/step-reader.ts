@@ -20,10 +20,12 @@ export type StepReader = {
   /** Setting of the last preheating, for baking that states none. */
   ovenCelsius: number | null;
   readonly partMembers: (noun: string) => readonly number[];
+  /** Stemmed words of the card's title: "the soup" on a card of that name is the dish itself. */
+  readonly titleWords: ReadonlySet<string>;
 };
 
 /** Starts reading the steps of a card. */
-export const newStepReader = (ingredients: readonly Ingredient[]): StepReader => {
+export const newStepReader = (ingredients: readonly Ingredient[], title: string): StepReader => {
   const byPart = new Map<string, number[]>();
   for (const i of ingredients) {
     if (i.part === null || i.equipment) continue;
@@ -42,6 +44,13 @@ export const newStepReader = (ingredients: readonly Ingredient[]): StepReader =>
     preheat: null,
     ovenCelsius: null,
     partMembers: (noun) => byPart.get(stem(noun)) ?? [],
+    titleWords: new Set(
+      title
+        .toLowerCase()
+        .split(/[^\p{L}]+/u)
+        .filter((w) => w.length > 2)
+        .map(stem),
+    ),
   };
 };
 

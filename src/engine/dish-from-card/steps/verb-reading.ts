@@ -1,4 +1,5 @@
 import { type VerbReading, verbReadings } from "../../larder/techniques.ts";
+import { isTool } from "./find-details.ts";
 import { numberAt } from "./number-at.ts";
 import type { Token } from "./tokens.ts";
 import { determiners, joints, openers, subordinators } from "./word-sets.ts";
@@ -64,7 +65,7 @@ export const readingAt = (
 };
 
 const places =
-  /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|skillet|wok|butter|oil|centre|middle|stages|rounds|layers|cubes|strips|chunks)$/;
+  /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|wok|centre|middle|stages|rounds|layers|cubes|strips|chunks)$/;
 
 const placeFollows = (tokens: readonly Token[], i: number): boolean => {
   for (let at = i; at < i + 4; at += 1) {
@@ -79,7 +80,7 @@ export const takesObject = (tokens: readonly Token[], i: number, isFood: (i: num
   let at = i;
   while (isAdverb(word(tokens, at))) at += 1;
   const next = word(tokens, at);
-  if (determiners.has(next)) return true;
+  if (determiners.has(next) || /^(dry|wet|everything|oven)$/.test(next) || isTool(next)) return true;
   if (numberAt(tokens, at) !== null) return true;
   return isFood(at);
 };

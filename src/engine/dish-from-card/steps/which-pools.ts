@@ -114,6 +114,8 @@ export const sameVessel = (clause: Clause): boolean =>
 const isTarget = (clause: Clause, from: number): boolean => {
   for (let at = from - 1; at > clause.verbAt && at >= from - 6; at -= 1) {
     const here = word(clause, at);
+    // "Fold in the chives": the particle of the verb, not a place.
+    if (at === clause.verbAt + 1 && clause.verbTo > at && /^(in|through|together)$/.test(here)) return false;
     if (/^(to|into|over|onto|on|in|through|around|inside|under|between|with|upon)$/.test(here))
       return here !== "with" || clause.hit?.technique.id === "mix";
     if (/^(,|and)$/.test(here)) return false;
@@ -167,8 +169,31 @@ export const poolsOf = (
     );
     if (all.length > 0) return unique([current, ...all]);
   }
-  if (target !== undefined)
-    return unique([target.pool, ...named.map((n) => n.pool), pronoun ? current : null]);
+  if (target !== undefined) {
+    // "Pour over the shrimps", "pour on the milk": what is in hand is poured, for nothing else is named.
+    const others =
+      named.some((n) => !isTarget(clause, n.from)) ||
+      fresh.some(
+        (f) =>
+          !isTarget(clause, f.from) &&
+          word(clause, f.from - 1) !== "with" &&
+          word(clause, f.from - 2) !== "with",
+      );
+    return unique([
+      target.pool,
+      ...named.map((n) => n.pool),
+      pronoun || (joining && !others) ? current : null,
+    ]);
+  }
+  // "Stir the sugar into the vinegar": both from the list, so a vessel of their own.
+  if (
+    joining &&
+    !pronoun &&
+    named.length === 0 &&
+    fresh.some((f) => isTarget(clause, f.from)) &&
+    fresh.some((f) => !isTarget(clause, f.from))
+  )
+    return [];
   if (joining) {
     if (vessel && fresh.length > 0 && !pronoun) return unique(named.map((n) => n.pool));
     if (clause.meanwhile && fresh.length > 0) return unique(named.map((n) => n.pool));

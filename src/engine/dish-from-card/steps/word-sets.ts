@@ -9,7 +9,7 @@ export const openers = set(
   immediately carefully gently slowly quickly lightly roughly finely thinly thickly gradually well evenly thoroughly
   coarsely briefly generously liberally loosely tightly firmly vigorously constantly continuously occasionally
   optionally alternatively ideally preferably okay ok right so basically quickly partially completely fully very
-  still only to-serve twice repeatedly neatly softly tenderly together separately all easily i'd`,
+  still only to-serve twice repeatedly neatly softly tenderly together separately easily i'd`,
 );
 
 /** Words after which a base form is an order or a plan: "you can add", "I'm going to sweat". */
@@ -47,8 +47,8 @@ export const nounVerbs = set(
   form measure scale cure smoke heat cover crumb frost stud cap tent weight run hand hold raise double test look watch
   charge present box load pack tie set share cut pair score label salt season stock color colour pickle brine rub
   roll shower crown glaze flame work dust finish splash fold pop process turn return do make feed spin box try mature gel
-  open proof lower change rest dip mix ground lay boil grill steam stew roast toast mash cook
-  brown slice cube dice mince peel chop grate crush stir sweat shake poach simmer broil blend whip puree shape`,
+  open proof lower change rest dip mix ground lay  grill steam stew roast toast mash 
+  brown slice cube dice mince peel chop     shake   broil    `,
 );
 
 /** Of those, the ones that are orders at the start of a sentence whatever follows. */
