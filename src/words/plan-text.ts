@@ -53,5 +53,7 @@ export const causeText = (
       return `${names.course(cause.course)} is due at ${clockText(cause.at)}`;
     case "calm":
       return `done by ${momentText(names.date, cause.at)}, so that the last hour is left to finishing`;
+    case "spread":
+      return `${cause.cook} has enough to do in the shift until ${momentText(names.date, cause.at)}`;
   }
 };

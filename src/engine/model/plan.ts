@@ -10,7 +10,9 @@ export type Cause =
   | { readonly kind: "shift"; readonly cook: string; readonly at: Moment }
   | { readonly kind: "due"; readonly course: number; readonly at: Moment }
   /** Done before this moment so that the last hour and the service are left to finishing. */
-  | { readonly kind: "calm"; readonly at: Moment };
+  | { readonly kind: "calm"; readonly at: Moment }
+  /** Done in an earlier shift, since the cook's later one, which ends at this moment, is as full as is comfortable. */
+  | { readonly kind: "spread"; readonly cook: string; readonly at: Moment };
 
 export type Placed = {
   readonly task: TaskId;

@@ -1,7 +1,7 @@
 import { minutes, moment } from "../measure/units.ts";
 import type { Cause } from "../model/plan.ts";
 import type { Prep } from "../model/prep.ts";
-import { calmEnd } from "./place.ts";
+import { calmEnd, crowdedShift } from "./place.ts";
 import { clashAt, inTheWay, put, type Schedule, type Spot, take } from "./schedule.ts";
 
 /** What keeps a placed task from standing a minute later: lags that are tight, hands or places that are taken, shift, quiet hour. */
@@ -115,6 +115,11 @@ const quietCause = (schedule: Schedule, node: number, spot: Spot): Cause => {
     (calm) => task && calmEnd(model, task, spot.start + 1) <= spot.start && calm.to > spot.start,
   );
   if (quiet) return { kind: "calm", at: at(schedule, quiet.from) };
+  const shift = task ? crowdedShift(schedule, task, spot.cook, spot.start + 1) : null;
+  if (task && shift !== null) {
+    const to = schedule.model.shifts[spot.cook]?.[shift]?.to ?? 0;
+    return { kind: "spread", cook: schedule.model.cooks[spot.cook] ?? "", at: at(schedule, to) };
+  }
   const goal = task?.course ?? 0;
   return { kind: "due", course: model.goals[goal]?.course ?? 0, at: at(schedule, model.due[goal] ?? 0) };
 };

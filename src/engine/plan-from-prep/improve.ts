@@ -27,9 +27,12 @@ const bringIn = (schedule: Schedule, chance: Chance): void => {
   const missing: number[] = [];
   for (let node = 0; node < model.taskCount; node++) if (!spots[node]) missing.push(node);
   const node = missing[chance(missing.length)] ?? 0;
-  const kin = paths.kin(node).filter((n) => n < model.taskCount && model.nodes[n]?.dish === model.nodes[node]?.dish);
+  const kin = paths
+    .kin(node)
+    .filter((n) => n < model.taskCount && model.nodes[n]?.dish === model.nodes[node]?.dish);
   const window = windowOf(schedule, node);
-  const around = chance(2) === 0 ? between(schedule, Math.max(window.from, window.to - 240), window.to + 60) : [];
+  const around =
+    chance(2) === 0 ? between(schedule, Math.max(window.from, window.to - 240), window.to + 60) : [];
   const nodes = [...new Set([...missing, ...kin, ...around])];
   for (const n of nodes) take(schedule, n);
   const noise = model.nodes.map(() => chance(30));

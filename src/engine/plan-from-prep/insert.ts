@@ -139,12 +139,21 @@ const pushEarlier = (
   const stood = thrown.map((n) => spots[n] ?? null);
   for (const n of thrown) take(schedule, n);
   const spot = latestSpot(schedule, node, state.chance);
-  thrown.forEach((n, i) => {
-    const old = stood[i];
-    if (old) put(schedule, n, old);
+  const late = thrown.filter((n, i) => {
+    const start = stood[i]?.start ?? 0;
+    return spot && (start + paths.least(n, node) > spot.start || spot.start + paths.least(node, n) > start);
   });
-  if (!spot) return null;
-  return { spot, thrown: thrown.filter((n) => (spots[n]?.start ?? 0) + paths.least(n, node) > spot.start) };
+  const back = (nodes: readonly number[]): void => {
+    for (const n of nodes) {
+      const old = stood[thrown.indexOf(n)];
+      if (old) put(schedule, n, old);
+    }
+  };
+  // Those that need not follow stay, unless the spot was only free without them.
+  back(thrown.filter((n) => !late.includes(n)));
+  const clear = spot !== null && clashAt(schedule, node, spot) === null;
+  back(late);
+  return spot === null ? null : { spot, thrown: clear ? late : thrown };
 };
 
 const costOf = (nodes: readonly number[], state: Insertion): number => {

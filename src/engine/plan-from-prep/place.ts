@@ -18,11 +18,34 @@ export const latestSpot = (schedule: Schedule, node: number, chance: Chance | nu
   const window = windowOf(schedule, node);
   if (window.from > window.to) return null;
   const calm = calmEnd(schedule.model, task, window.to);
-  if (calm < window.to && calm >= window.from) {
-    const spot = latestIn(schedule, node, task, { from: window.from, to: calm }, chance);
+  if (isPatient(task)) {
+    const spot = latestIn(schedule, node, task, { from: window.from, to: calm }, chance, true);
     if (spot) return spot;
   }
-  return latestIn(schedule, node, task, window, chance);
+  if (calm < window.to && calm >= window.from) {
+    const spot = latestIn(schedule, node, task, { from: window.from, to: calm }, chance, false);
+    if (spot) return spot;
+  }
+  return latestIn(schedule, node, task, window, chance, false);
+};
+
+/** The part of a shift that is filled with work that could as well be done in another, so that a slip has somewhere to go. */
+const comfortable = 0.75;
+
+/** Work by hand that no quality hangs on. */
+const isPatient = (task: Node): boolean => !task.finishing && task.weight === 0 && task.handsMinutes > 0;
+
+/** The shift in which a task's hands begin, when it is fuller than is comfortable with the task in it; null otherwise. */
+export const crowdedShift = (schedule: Schedule, task: Node, cook: number, start: number): number | null => {
+  const first = task.attended.find((a) => a.hands);
+  const shifts = schedule.model.shifts[cook];
+  if (!first || !shifts) return null;
+  const at = start + first.offset;
+  const s = shifts.findIndex((shift) => shift.from <= at && at < shift.to);
+  const shift = shifts[s];
+  if (!shift) return null;
+  const load = (schedule.shiftHands[cook]?.[s] ?? 0) + task.handsMinutes;
+  return load > comfortable * (shift.to - shift.from) ? s : null;
 };
 
 /** The latest start that keeps a task's hands out of the quiet hours; the given one when that is no matter. */
@@ -47,6 +70,7 @@ const latestIn = (
   task: Node,
   window: Span,
   chance: Chance | null,
+  spread: boolean,
 ): Spot | null => {
   const cooks = task.attended.length > 0 ? schedule.model.cooks.map((_, c) => c) : [-1];
   const ovens = task.ovens.length > 0 ? task.ovens : [-1];
@@ -62,6 +86,7 @@ const latestIn = (
           from: Math.max(window.from, bestStart),
           to: window.to,
         },
+        spread,
       );
       if (start === null) continue;
       const spot = { start, cook, oven };
@@ -76,8 +101,15 @@ const latestIn = (
 };
 
 /** The latest start inside a window for a given cook and oven; null when there is none. */
-export const latestStart = (schedule: Schedule, node: number, by: Spot, window: Span): number | null => {
-  const starts = schedule.model.nodes[node]?.starts[Math.max(by.cook, 0)] ?? [];
+const latestStart = (
+  schedule: Schedule,
+  node: number,
+  by: Spot,
+  window: Span,
+  spread: boolean,
+): number | null => {
+  const task = schedule.model.nodes[node];
+  const starts = task?.starts[Math.max(by.cook, 0)] ?? [];
   let to = window.to;
   for (let jumps = 0; jumps < mostJumps; jumps++) {
     const start = latestOf(starts, to);
@@ -86,6 +118,11 @@ export const latestStart = (schedule: Schedule, node: number, by: Spot, window: 
     if (room === null) return null;
     if (room < start) {
       to = room;
+      continue;
+    }
+    const crowded = spread && task ? crowdedShift(schedule, task, by.cook, start) : null;
+    if (crowded !== null) {
+      to = (schedule.model.shifts[by.cook]?.[crowded]?.from ?? 0) - (task?.attended[0]?.offset ?? 0) - 1;
       continue;
     }
     const clash = clashAt(schedule, node, { start, cook: by.cook, oven: by.oven });

@@ -24,6 +24,8 @@ export type Schedule = {
   readonly resourceLoad: readonly Float64Array[];
   readonly shelfLoad: readonly Uint8Array[];
   readonly baking: Baking[][];
+  /** Hands-on minutes in each shift of each cook. */
+  readonly shiftHands: readonly number[][];
 };
 
 /** A schedule with nothing in it but the landings, each at its due time plus its slip. */
@@ -37,6 +39,7 @@ export const emptySchedule = (model: Model, paths: Paths): Schedule => {
     resourceLoad: model.capacity.resources.map(() => new Float64Array(model.horizon + 1)),
     shelfLoad: model.capacity.shelves.map(() => new Uint8Array(model.horizon + 1)),
     baking: model.capacity.shelves.map(() => []),
+    shiftHands: model.shifts.map((shifts) => shifts.map(() => 0)),
   };
   for (let g = 0; g < model.goals.length; g++) setSlip(schedule, g, 0);
   return schedule;
@@ -72,10 +75,16 @@ export const take = (schedule: Schedule, node: number): void => {
 };
 
 const load = (schedule: Schedule, node: number, spot: Spot, sign: 1 | -1): void => {
-  const task = schedule.model.nodes[node];
+  const { model } = schedule;
+  const task = model.nodes[node];
   if (!task) return;
   for (const a of task.attended) {
     add(schedule.cookLoad[spot.cook], spot.start + a.offset, a.length, sign * a.units);
+    if (!a.hands) continue;
+    const at = spot.start + a.offset;
+    const shift = model.shifts[spot.cook]?.findIndex((s) => s.from <= at && at < s.to) ?? -1;
+    const own = schedule.shiftHands[spot.cook];
+    if (own && shift >= 0) own[shift] = (own[shift] ?? 0) + sign * a.length;
   }
   for (const r of task.resources) {
     add(schedule.resourceLoad[r.resource], spot.start + r.offset, r.length, sign * r.amount);
