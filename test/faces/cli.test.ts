@@ -175,6 +175,7 @@ describe("commands on a sitting", () => {
     ["buy", "Total £"],
     ["cost", "Per cover"],
     ["declare", "Ada (vegan)"],
+    ["declare", "\n  Milk (holds it): butter\n"],
     ["declare", "no promise of absence"],
     ["safety", "Your local food code"],
     ["evening", "Cost per cover"],

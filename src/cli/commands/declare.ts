@@ -68,11 +68,8 @@ const dishText = (dish: DishDeclaration, region: Region, paint: Paint): string =
       const kind = path.kind === null ? "" : ` (${path.kind})`;
       return `${[...path.through, path.name].join(" › ")}${kind}${path.grade === "certain" ? "" : `, ${gradeLabels[path.grade]}`}`;
     });
-    return [
-      capital(allergenLabels[statement.group]),
-      gradeLabels[statement.grade],
-      [...new Set(from)].join("; "),
-    ];
+    const group = `${capital(allergenLabels[statement.group])} (${gradeLabels[statement.grade]})`;
+    return wrap(`${group}: ${[...new Set(from)].join("; ")}`, "  ", "      ");
   });
   const unknown =
     dish.unknown.length === 0
