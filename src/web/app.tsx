@@ -2,6 +2,7 @@ import { useEffect, useRef } from "preact/hooks";
 import type { Region } from "#engine/index.ts";
 import { CardsScreen } from "./editor/cards-screen.tsx";
 import { EveningScreen } from "./evening-screen.tsx";
+import { Guarded } from "./parts/guarded.tsx";
 import { Menu, screenNames } from "./parts/menu.tsx";
 import { WriteUpScreen } from "./sheets/write-up-screen.tsx";
 import { valueAt } from "./sitting/edit-yaml.ts";
@@ -52,27 +53,29 @@ export const App = () => {
       </button>
       <Menu book={book} books={books} screen={route.screen} online={now.online} />
       <main id="main" ref={main} tabIndex={-1} data-screen={route.screen}>
-        {book === null ? (
-          <Empty loading={now.loading} />
-        ) : route.screen === "cards" ? (
-          <CardsScreen
-            book={book}
-            path={route.path}
-            documents={documents}
-            region={regionOf(documents)}
-            findings={known.answer?.findings ?? null}
-          />
-        ) : route.screen === "write-up" ? (
-          <WriteUpScreen book={book} path={route.path} documents={documents} region={regionOf(documents)} />
-        ) : (
-          <EveningScreen
-            book={book}
-            screen={route.screen}
-            path={route.path}
-            documents={documents}
-            evening={known}
-          />
-        )}
+        <Guarded key={`${book} ${route.screen} ${route.path}`}>
+          {book === null ? (
+            <Empty loading={now.loading} />
+          ) : route.screen === "cards" ? (
+            <CardsScreen
+              book={book}
+              path={route.path}
+              documents={documents}
+              region={regionOf(documents)}
+              findings={known.answer?.findings ?? null}
+            />
+          ) : route.screen === "write-up" ? (
+            <WriteUpScreen book={book} path={route.path} documents={documents} region={regionOf(documents)} />
+          ) : (
+            <EveningScreen
+              book={book}
+              screen={route.screen}
+              path={route.path}
+              documents={documents}
+              evening={known}
+            />
+          )}
+        </Guarded>
       </main>
     </>
   );

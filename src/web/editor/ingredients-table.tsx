@@ -5,9 +5,9 @@ import { FromWords, isAt, type Linking } from "./link.tsx";
 
 const basisWords: { readonly [B in Ingredient["gramsBasis"]]: string | null } = {
   weighed: null,
-  volume: "from its volume",
-  pieces: "from its pieces",
-  pack: "from its pack",
+  volume: "by volume",
+  pieces: "by the piece",
+  pack: "by the pack",
   vague: "a guess",
   none: null,
 };
@@ -23,12 +23,13 @@ const weight = ({ grams, gramsBasis, equipment }: Ingredient) => {
         {gramsBasis === "weighed" ? "" : "≈ "}
         {massText(likely)}
       </span>
-      {spread && (
-        <span class="soft small">
-          {massText(low)} to {massText(high)}
+      {(spread || basisWords[gramsBasis] !== null) && (
+        <span class="assumed">
+          {[spread ? `${massText(low)} to ${massText(high)}` : null, basisWords[gramsBasis]]
+            .filter((w) => w !== null)
+            .join(", ")}
         </span>
       )}
-      {basisWords[gramsBasis] !== null && <span class="assumed">{basisWords[gramsBasis]}</span>}
     </>
   );
 };
@@ -48,10 +49,16 @@ const extras = (ingredient: Ingredient): string =>
     .filter((words) => words !== null && words !== "")
     .join(", ");
 
+/** True when the cook's own words are the food's name, or its plural: then the name need not be shown again. */
+const saysSame = (name: string, food: string): boolean => {
+  const one = food.replaceAll("-", " ");
+  return [one, `${one}s`, `${one}es`, one.replace(/y$/, "ies"), one.replace(/(f|fe)$/, "ves")].includes(
+    name.toLowerCase().replaceAll("-", " "),
+  );
+};
+
 const Row = ({ ingredient, dish, linking }: { ingredient: Ingredient; dish: Dish; linking: Linking }) => (
   <tr data-here={isAt(linking.at, ingredient.span)}>
-    <td>{ingredient.amounts.map((a) => dish.text.slice(a.span.start, a.span.end)).join(", ") || "–"}</td>
-    <td>{weight(ingredient)}</td>
     <th scope="row">
       <FromWords span={ingredient.span} linking={linking}>
         {ingredient.name || ingredient.text}
@@ -60,10 +67,12 @@ const Row = ({ ingredient, dish, linking }: { ingredient: Ingredient; dish: Dish
       {ingredient.food === null && ingredient.card === null && !ingredient.equipment && (
         <span class="unknown small">not understood</span>
       )}
-      {ingredient.food !== null && ingredient.food.replaceAll("-", " ") !== ingredient.name.toLowerCase() && (
+      {ingredient.food !== null && !saysSame(ingredient.name, ingredient.food) && (
         <span class="soft small">as {ingredient.food.replaceAll("-", " ")}</span>
       )}
     </th>
+    <td>{ingredient.amounts.map((a) => dish.text.slice(a.span.start, a.span.end)).join(", ") || "–"}</td>
+    <td>{weight(ingredient)}</td>
     <td>{extras(ingredient)}</td>
   </tr>
 );
@@ -75,9 +84,9 @@ export const IngredientsTable = ({ dish, linking }: { dish: Dish; linking: Linki
     <table class="ingredients">
       <thead>
         <tr>
+          <th scope="col">Food</th>
           <th scope="col">Amount</th>
           <th scope="col">Weighs</th>
-          <th scope="col">Food</th>
           <th scope="col">Prepared</th>
         </tr>
       </thead>

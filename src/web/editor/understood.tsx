@@ -20,7 +20,7 @@ const Yield = ({ dish, linking }: { dish: Dish; linking: Linking }) => (
         {dish.yield.words.text}
       </FromWords>
     )}
-    {dish.portions !== null && (
+    {dish.portions !== null && dish.yield?.kind !== "portions" && (
       <span class="soft"> taken as {rangeText(dish.portions.low, dish.portions.high, "portions")}</span>
     )}
   </p>

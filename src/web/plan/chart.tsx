@@ -113,7 +113,7 @@ const BarShape = ({
       role="button"
       class={`bar bar-${bar.attention} course-${bar.task.course % 8}`}
       data-key={key}
-      tabIndex={key === stop ? 0 : -1}
+      tabindex={key === stop ? 0 : -1}
       aria-pressed={key === selected}
       aria-label={`${text}, ${names.dish(bar.task.dish)}, ${row.name}, ${clockText(bar.from)} to ${clockText(bar.to)} (${durationText(bar.to - bar.from)}), ${attentionLabels[bar.attention]}${heat === "" ? "" : `, ${heat}`}, for ${names.course(bar.task.course)}`}
       onClick={() => select(key, bar)}

@@ -1,7 +1,7 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Code, Evening, Finding, Plan, PlanFacts, TaskId } from "#engine/index.ts";
-import { messageOf } from "#words/en.ts";
 import { durationText } from "#words/quantity-text.ts";
+import { FindingList } from "../parts/finding-list.tsx";
 import { SeverityMark } from "../parts/marks.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import { useNarrow } from "../state/narrow.ts";
@@ -88,23 +88,8 @@ export const PlanScreen = ({ evening, findings }: { evening: Evening; findings: 
           </div>
         </div>
       )}
-      <PlanRemarks findings={findings} />
+      <FindingList findings={findings.filter((f) => ofPlan.has(f.code))} />
       {narrow ? [landing, lists, chart] : [chart, lists]}
     </div>
-  );
-};
-
-const PlanRemarks = ({ findings }: { findings: readonly Finding[] }) => {
-  const own = findings.filter((f) => ofPlan.has(f.code));
-  if (own.length === 0) return null;
-  return (
-    <ul class="plain remarks no-print">
-      {own.map((f) => (
-        <li key={JSON.stringify([f.code, f.facts])} class={`remark remark-${f.severity}`}>
-          <SeverityMark of={f.severity} />
-          <p>{messageOf(f)}</p>
-        </li>
-      ))}
-    </ul>
   );
 };

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import type { Evening, PurchaseLine, Shelf } from "#engine/index.ts";
 import { shelfLabels } from "#words/labels.ts";
 import { moneyText } from "#words/money-text.ts";
-import { countText, numberText } from "#words/number-text.ts";
+import { capital, countText, numberText } from "#words/number-text.ts";
 import { massText } from "#words/quantity-text.ts";
 import { SeverityMark } from "../parts/marks.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
@@ -80,7 +80,8 @@ export const BuyingScreen = ({ evening, book }: { evening: Evening; book: string
           <ul class="columns">
             {free.map((l) => (
               <li key={nameOf(l)}>
-                {l.name} <span class="soft">{massText(l.needed)}</span>
+                {capital(l.name)}{" "}
+                <span class="soft">{l.needed > 0 ? massText(l.needed) : "amount not known"}</span>
               </li>
             ))}
           </ul>
@@ -118,7 +119,7 @@ const Line = ({
         <span class="hidden">{line.name} is got</span>
       </label>
     </td>
-    <th scope="row">{line.name}</th>
+    <th scope="row">{capital(line.name)}</th>
     <td>
       {line.packs.map((p) => (
         <span key={p.pack.line} class="pack">
@@ -140,7 +141,8 @@ const Nowhere = ({ lines }: { lines: readonly PurchaseLine[] }) => (
       <ul class="columns">
         {lines.map((l) => (
           <li key={nameOf(l)}>
-            {l.name} <span class="soft">{massText(l.needed)}</span>
+            {capital(l.name)}{" "}
+            <span class="soft">{l.needed > 0 ? massText(l.needed) : "amount not known"}</span>
           </li>
         ))}
       </ul>

@@ -1,8 +1,7 @@
 import type { Code, Evening, Finding } from "#engine/index.ts";
-import { messageOf } from "#words/en.ts";
 import { countText } from "#words/number-text.ts";
 import { allergenDeferral } from "#words/safety-text.ts";
-import { SeverityMark } from "../parts/marks.tsx";
+import { FindingList } from "../parts/finding-list.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import { DishSheet } from "./dish-declaration.tsx";
 import { GuestGrid } from "./guest-grid.tsx";
@@ -13,7 +12,6 @@ const ofGuests: ReadonlySet<Code> = new Set<Code>(["swap-missing", "need-unknown
 /** Who may be offered what, and what is stated about each dish. */
 export const GuestsScreen = ({ evening, findings }: { evening: Evening; findings: readonly Finding[] }) => {
   const { declaration } = evening;
-  const grave = findings.filter((f) => ofGuests.has(f.code));
   return (
     <div class="screen guests">
       <ScreenHead
@@ -25,16 +23,7 @@ export const GuestsScreen = ({ evening, findings }: { evening: Evening; findings
         </button>
       </ScreenHead>
       <p class="deferral">{allergenDeferral}</p>
-      {grave.length > 0 && (
-        <ul class="plain remarks">
-          {grave.map((f) => (
-            <li key={JSON.stringify([f.code, f.facts])} class={`remark remark-${f.severity}`}>
-              <SeverityMark of={f.severity} />
-              <p>{messageOf(f)}</p>
-            </li>
-          ))}
-        </ul>
-      )}
+      <FindingList findings={findings.filter((f) => ofGuests.has(f.code))} />
       <h2>Guest by dish</h2>
       <GuestGrid evening={evening} />
       <h2>What is stated, dish by dish</h2>

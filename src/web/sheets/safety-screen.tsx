@@ -1,9 +1,11 @@
 import type { Evening, SafetyPoint } from "#engine/index.ts";
 import { hazardCautions, hazardLabels } from "#words/labels.ts";
 import { capital, listText } from "#words/number-text.ts";
-import { deferral, limitText } from "#words/safety-text.ts";
+import { taskText } from "#words/plan-text.ts";
+import { deferral, limitText, sourcesNote } from "#words/safety-text.ts";
 import { SeverityMark } from "../parts/marks.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
+import { namesOf, type PlanNames } from "../plan/names.ts";
 
 const cautionOf = (point: SafetyPoint): string | null =>
   (hazardCautions as Readonly<Record<string, string>>)[point.hazard] ?? null;
@@ -11,6 +13,7 @@ const cautionOf = (point: SafetyPoint): string | null =>
 /** Hazards dish by dish, with the limits that the rule books set. */
 export const SafetyScreen = ({ evening }: { evening: Evening }) => {
   const { safety, dishes } = evening;
+  const names = namesOf(evening);
   const sources = [...new Set(safety.points.map((p) => p.dish))];
   const broken = safety.points.filter((p) => p.broken);
   return (
@@ -20,7 +23,9 @@ export const SafetyScreen = ({ evening }: { evening: Evening }) => {
           Print
         </button>
       </ScreenHead>
-      <p class="deferral">{deferral}</p>
+      <p class="deferral">
+        {deferral} {sourcesNote}
+      </p>
       {broken.length > 0 && (
         <p class="remark remark-stop" role="alert">
           <SeverityMark of="stop" /> The plan breaks a limit in {broken.length} of the points below.
@@ -33,7 +38,7 @@ export const SafetyScreen = ({ evening }: { evening: Evening }) => {
             {safety.points
               .filter((p) => p.dish === source)
               .map((p) => (
-                <Point key={JSON.stringify(p)} point={p} region={safety.region} />
+                <Point key={JSON.stringify(p)} point={p} region={safety.region} names={names} />
               ))}
           </ul>
         </section>
@@ -42,8 +47,9 @@ export const SafetyScreen = ({ evening }: { evening: Evening }) => {
   );
 };
 
-const Point = ({ point, region }: { point: SafetyPoint; region: string }) => {
+const Point = ({ point, region, names }: { point: SafetyPoint; region: string; names: PlanNames }) => {
   const caution = cautionOf(point);
+  const task = point.task === null ? null : names.taskOf(point.task);
   return (
     <li class="safety-point" data-broken={point.broken}>
       <h3>
@@ -51,6 +57,7 @@ const Point = ({ point, region }: { point: SafetyPoint; region: string }) => {
         {capital(hazardLabels[point.hazard])}
         {point.names.length > 0 && <span class="soft">: {listText(point.names)}</span>}
       </h3>
+      {task !== null && <p class="soft small">At: {taskText(task)}</p>}
       {point.broken && (
         <p>
           <strong>The plan breaks a limit here.</strong>
@@ -60,7 +67,7 @@ const Point = ({ point, region }: { point: SafetyPoint; region: string }) => {
         <ul>
           {point.limits.map((l) => (
             <li key={JSON.stringify(l)}>
-              {capital(limitText(l, region))} <cite class="soft small">{l.source}</cite>
+              {capital(limitText(l, region))} <cite class="soft small">[{l.source}]</cite>
             </li>
           ))}
         </ul>

@@ -17,6 +17,13 @@ type Props = {
 export const WriteUpScreen = ({ book, path, documents, region }: Props) => {
   const cards = documents.filter((d) => d.kind === "card");
   const card = cards.find((c) => c.path === path) ?? cards[0];
+  const { html, failure } = useWriteUp(card?.text ?? "", cardNameOf(card?.path ?? ""), region);
+  const host = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (html === null) return;
+    const article = new DOMParser().parseFromString(html, "text/html").querySelector("article");
+    host.current?.replaceChildren(...(article === null ? [] : [article]));
+  }, [html]);
   if (card === undefined)
     return (
       <div class="screen narrow">
@@ -45,22 +52,29 @@ export const WriteUpScreen = ({ book, path, documents, region }: Props) => {
           <a class="button" href={hashOf({ book, screen: "cards", path: card.path })}>
             Edit the card
           </a>
+          <button
+            type="button"
+            disabled={html === null}
+            onClick={() => saveAsFile(`${cardNameOf(card.path)}.html`, html ?? "")}
+          >
+            Save as a file
+          </button>
           <button type="button" onClick={() => print()}>
             Print
           </button>
         </ScreenHead>
       </div>
-      <Page card={card} region={region} />
+      {failure !== null && <p role="alert">The card could not be written up ({failure}).</p>}
+      {html === null && failure === null && <p role="status">Reading…</p>}
+      <div class="write-up" ref={host} />
     </div>
   );
 };
 
-const Page = ({ card, region }: { card: DeskDocument; region: Region }) => {
-  const { text, path } = card;
+/** The card as a document, following its words. */
+const useWriteUp = (text: string, source: string, region: Region) => {
   const [html, setHtml] = useState<string | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
-  const host = useRef<HTMLDivElement>(null);
-  const source = cardNameOf(path);
   useEffect(() => {
     writeUpLine.ask(
       { ask: "write-up", text, source, region },
@@ -71,31 +85,14 @@ const Page = ({ card, region }: { card: DeskDocument; region: Region }) => {
       setFailure,
     );
   }, [text, source, region]);
-  useEffect(() => {
-    if (html === null) return;
-    const article = new DOMParser().parseFromString(html, "text/html").querySelector("article");
-    host.current?.replaceChildren(...(article === null ? [] : [article]));
-  }, [html]);
-  const save = () => {
-    const link = document.createElement("a");
-    link.href = URL.createObjectURL(new Blob([html ?? ""], { type: "text/html" }));
-    link.download = `${source}.html`;
-    link.click();
-    URL.revokeObjectURL(link.href);
-  };
-  return (
-    <>
-      {failure !== null && <p role="alert">The card could not be written up ({failure}).</p>}
-      {html === null ? (
-        <p role="status">Reading…</p>
-      ) : (
-        <p class="no-print">
-          <button type="button" onClick={save}>
-            Save as a file
-          </button>
-        </p>
-      )}
-      <div class="write-up" ref={host} />
-    </>
-  );
+  return { html, failure };
+};
+
+/** Hands a document to the reader as a file. */
+const saveAsFile = (name: string, html: string): void => {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([html], { type: "text/html" }));
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(link.href);
 };
