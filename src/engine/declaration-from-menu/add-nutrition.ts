@@ -1,4 +1,4 @@
-import { energyForLabelEu, saltOfSodium } from "../measure/energy-for-label.ts";
+import { energyFactors, energyForLabelEu, saltOfSodium } from "../measure/energy-for-label.ts";
 import type { KnownSum, NutritionFacts } from "../model/declaration.ts";
 import type { Food } from "../model/food.ts";
 
@@ -21,22 +21,30 @@ export type LabelNutrients = {
 
 /**
  * Nutrition of some foods together, by the weights that go into the bowl: nothing is taken off for water lost or added
- * for fat taken up. A value that no table knows is named as missing and never counted as nothing.
+ * for fat taken up. A value that no table knows is named as missing and never counted as nothing, unless so little of
+ * the food goes in that it could not change the figure.
  */
 export const addNutrition = (foods: readonly Portioned[]): NutritionFacts => {
   const known = foods.map((f) => ({ ...f, nutrients: f.food === null ? null : labelNutrients(f.food) }));
   const sum = (of: keyof LabelNutrients): KnownSum => {
     let value = 0;
+    // The most that foods of known weight and unknown values could add; without a weight there is no such most.
+    let most = 0;
     const missing: string[] = [];
     for (const { name, grams, nutrients } of known) {
       const per100 = nutrients === null ? null : nutrients[of];
       // Nothing of it in any amount: an amount that is not known does no harm.
       if (per100 === 0 || grams === 0) continue;
-      if (per100 === null || grams === null) missing.push(name);
-      else value += (grams * per100) / 100;
+      if (per100 === null || grams === null) {
+        missing.push(name);
+        most += grams === null ? Number.POSITIVE_INFINITY : grams * mostPerGram(of);
+      } else value += (grams * per100) / 100;
     }
+    // A bay leaf without figures does not make the energy of a stew unknown.
+    if (most <= value * trifling) missing.length = 0;
+    // Nothing listed is nothing known.
     return {
-      value, // Nothing listed is nothing known.
+      value,
       complete: foods.length > 0 && missing.length === 0,
       missing: [...new Set(missing)],
     };
@@ -55,6 +63,15 @@ export const addNutrition = (foods: readonly Portioned[]): NutritionFacts => {
     protein: sum("protein"),
     salt: sum("salt"),
   };
+};
+
+/** What could not move a figure by more than this part of it is not named as missing; labels are allowed a fifth. */
+const trifling = 0.02;
+
+// No food gives more than pure fat does, and a gram holds at most a gram.
+const mostPerGram = (of: keyof LabelNutrients): number => {
+  if (of === "kilojoules") return energyFactors.kilojoules.fat;
+  return of === "kilocalories" ? energyFactors.kilocalories.fat : 1;
 };
 
 /** The values of 100 g as EU and UK labels mean them: carbohydrate less fibre, energy by the factors of Annex XIV. */

@@ -129,4 +129,16 @@ describe("declaring a dish", () => {
     );
     expect(declareDish(fried, asWritten(fried), none).value.perPortion.fat.missing).toEqual(["oil"]);
   });
+
+  it("does not call a figure unknown for what could not change it, and does for what could", () => {
+    const stew = (g: number | null) => {
+      const d = dish("stew", [line(0, "potatoes", "potato", 1000), line(1, "moon dust", null, g)]);
+      return declareDish(d, asWritten(d), none).value.perPortion;
+    };
+    expect(stew(0.5).kilocalories.complete).toBe(true);
+    expect(stew(5).kilocalories.missing).toEqual(["moon dust"]);
+    expect(stew(null).kilocalories.missing).toEqual(["moon dust"]);
+    // Of a nutrient of which there is hardly any, half a gram could be most.
+    expect(stew(0.5).fat.missing).toEqual(["moon dust"]);
+  });
 });
