@@ -1,7 +1,6 @@
 import { type LabelRow, labelRows, type NutritionFacts, type Region, type WriteUp } from "#engine/index.ts";
 import { allergenLabels, hazardCautions } from "#words/labels.ts";
-import { capital, listText } from "#words/number-text.ts";
-import { durationText } from "#words/quantity-text.ts";
+import { listText } from "#words/number-text.ts";
 import { allergenDeferral, deferral } from "#words/safety-text.ts";
 import {
   containsLabel,
@@ -103,11 +102,10 @@ const stepLines = (steps: WriteUp["steps"]): readonly string[] =>
   steps.flatMap((step, i) => {
     const opens = i === 0 || steps[i - 1]?.part !== step.part;
     const closes = i === steps.length - 1 || steps[i + 1]?.part !== step.part;
-    const time = step.minutes === null ? "" : ` <small>(${escapeHtml(durationText(step.minutes))})</small>`;
     return [
       ...(opens && step.part !== null ? [`<h3>${escapeHtml(partHeading(step.part))}</h3>`] : []),
       ...(opens ? [`<ol start="${i + 1}">`] : []),
-      `<li>${escapeHtml(step.text)}${time}</li>`,
+      `<li>${escapeHtml(step.text)}</li>`,
       ...(closes ? ["</ol>"] : []),
     ];
   });
@@ -164,7 +162,7 @@ const nutritionLines = (writeUp: WriteUp, { nutrition, region = "uk" }: HtmlExtr
     "<tbody>",
     ...labelRows(nutrition.perPortion, region).map((row, i) => {
       const other = per100[i];
-      return `<tr><th scope="row">${escapeHtml(capital(nutrientLabels[row.nutrient]))}</th>${other === undefined ? "<td></td>" : cell(other)}${cell(row)}</tr>`;
+      return `<tr><th scope="row">${escapeHtml(nutrientLabels[row.nutrient])}</th>${other === undefined ? "<td></td>" : cell(other)}${cell(row)}</tr>`;
     }),
     "</tbody>",
     "</table>",

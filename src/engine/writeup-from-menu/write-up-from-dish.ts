@@ -29,7 +29,14 @@ export const writeUpFromDish = (dish: Dish, declaration: DishDeclaration | null)
   allergens: (declaration?.allergens ?? []).map(({ group, grade, paths }) => ({
     group,
     grade,
-    names: [...new Set(paths.map((path) => [...path.through, path.name].join(" › ")))],
+    // Beside what holds it, a label that may say the same adds nothing.
+    names: [
+      ...new Set(
+        paths
+          .filter((path) => grade === "check" || path.grade !== "check")
+          .map((path) => [...path.through, path.name].join(" › ")),
+      ),
+    ],
   })),
   unknown: declaration?.unknown ?? [],
   cautions: cautionsOf(dish),
