@@ -22,7 +22,7 @@ export type Result = { readonly stdout: string; readonly stderr: string; readonl
 export const exitCodes = { fine: 0, stopped: 1, unusable: 2, broken: 70 } as const;
 
 /** Longest file that is opened at all, in bytes; the engine reads less of it and says so. */
-export const longestFile = 64_000_000;
+export const longestFile = 16_000_000;
 
 /** Bytes as text: UTF-8, UTF-16 by its mark, else Windows-1252, which has a character for nearly every byte. */
 export const decode = (bytes: Uint8Array): ReadText => {

@@ -61,7 +61,12 @@ export const readCommand: Command = {
       texts.set(file, found.text);
       remarks.push(...remarksOfText(findings, file, found.text));
       if (flag("json")) shapes.push(readJson(dish, findings, file));
-      else stdout += `${stdout === "" ? "" : "\n"}${dishText(dish, paint)}`;
+      else if (
+        dish.ingredients.length > 0 ||
+        dish.steps.length > 0 ||
+        !findings.some((f) => f.severity === "stop")
+      )
+        stdout += `${stdout === "" ? "" : "\n"}${dishText(dish, paint)}`;
     }
     if (flag("json") && shapes.length > 0)
       stdout = `${JSON.stringify(args.length === 1 ? shapes[0] : shapes, null, 2)}\n`;

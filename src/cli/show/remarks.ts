@@ -50,10 +50,23 @@ export const showRemarks = (
   notes: boolean,
   paint: Paint,
 ): string => {
-  const shown = remarks.filter((remark) => notes || remark.severity !== "note");
+  const wanted = remarks.filter((remark) => notes || remark.severity !== "note");
+  // When there are too many to read, what stops the work is among those that are shown.
+  const shown =
+    wanted.length <= mostShown
+      ? wanted
+      : [
+          ...wanted.filter((remark) => remark.severity === "stop"),
+          ...wanted.filter((remark) => remark.severity !== "stop"),
+        ].slice(0, mostShown);
   const lines = shown.map((remark) => showRemark(remark, textOf(remark.place.file), paint));
-  return lines.join("") + tally(remarks, notes);
+  const rest =
+    wanted.length > shown.length ? `and ${wanted.length - shown.length} more (--json has all)\n` : "";
+  return lines.join("") + rest + tally(remarks, notes);
 };
+
+/** More remarks than this nobody reads at once. */
+const mostShown = 200;
 
 const showRemark = (
   { code, severity, place, message }: Remark,
