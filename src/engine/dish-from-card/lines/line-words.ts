@@ -9,10 +9,33 @@ export const preparationWords = words(`
   caramelised caramelized skinned skinless boned boneless bone-in skin-on filleted butterflied jointed split scored
   segmented separated shelled unshelled podded hulled husked snipped pressed bruised smashed cracked broken shucked
   deveined de-veined cleaned gutted scaled debearded de-bearded spiralised riced chiffonade brunoise cut carved
-  trussed marinated cured stewed seasoned grounded grinded hard-boiled soft-boiled dressed heated pulped reserved divided packed heaped levelled sieved creamed dissolved
+  trussed marinated cured stewed seasoned grounded grinded hard-boiled soft-boiled dressed scalded heated pulped reserved divided packed heaped levelled sieved creamed dissolved
   defrosted thawed tied scraped stemmed de-stemmed destemmed destalked stripped wiped patted desalted pricked
   sharpened rolled flattened tenderised shaken stirred crumbed parboiled par-boiled pre-cooked precooked unwashed
   melted clarified softened reconstituted rehydrated hydrated`);
+
+// Words that end like something done and are not.
+const notDone = words(
+  "red seed seeds weed feed need bleed linseed aniseed flaxseed rapeseed seaweed poppyseed breed mixed assorted unsalted salted",
+);
+
+/** True for a word that says what was done to a food, listed or by its ending ("scalded"). */
+export const isDoneWord = (word: string): boolean =>
+  preparationWords.has(word) ||
+  (/^[a-z-]{3,}ed$/.test(word) && !notDone.has(word) && !/seed$|weed$/.test(word));
+
+/** Foods that mean their dried or ground form when a teaspoon of them is asked for and nothing says fresh; common practice. */
+export const driedByTheSpoon: ReadonlyMap<string, string> = new Map([
+  ["coriander", "coriander-seed"],
+  ["ginger", "ground-ginger"],
+  ["thyme", "dried-thyme"],
+  ["fresh-oregano", "dried-oregano"],
+  ["basil", "dried-basil"],
+  ["rosemary", "dried-rosemary"],
+  ["sage", "dried-sage"],
+  ["tarragon", "dried-tarragon"],
+  ["dill", "dried-dill"],
+]);
 
 /** How warm, fresh or firm a food is when it goes in. */
 export const stateWords = words(`
@@ -26,9 +49,9 @@ export const qualityWords = words(`
   carefully evenly diagonally lengthways lengthwise crosswise crossways neatly newly freshly-ground
   good best nice quality good-quality high-quality fine decent proper favourite favorite organic free-range unwaxed
   assorted additional extra more of the your my our any other optional approx plump young tender enough some lean firm
-  untreated unflavored unflavoured unsweetened boneless tough sweet spicy mild hot-or-mild cut each
+  untreated unflavored unflavoured unsweetened tough sweet spicy mild hot-or-mild cut each
   homemade home-made shop-bought store-bought bought quick-cook handful
-  medium-sized good-sized bite-sized bite-size thick thin long short heaped prepared prepped
+  medium-sized good-sized bite-sized bite-size thick thin heaped prepared prepped
   assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);
 
 /** Words after a food's name that name no other food: cuts, shapes and forms. */
@@ -51,7 +74,7 @@ export const tailWords = words(`
 
 /** Words of colour and cut that stand before a food and, apart from it, name none. */
 export const bareAdjectives = words(`
-  red green yellow white black brown orange purple light dark bone-in skin-on skinless boneless long short sour
+  red green yellow white black brown purple light dark bone-in skin-on skinless boneless long short sour
   salted unsalted smoked unsmoked plain full low high half-fat lean unsweetened unflavored unflavoured active
   self-raising strong wholemeal whole large small medium big`);
 

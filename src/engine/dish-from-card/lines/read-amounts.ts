@@ -100,7 +100,8 @@ const readPack = (
   const kind = found === null ? null : measureKind(found.unit);
   if (found === null || (kind !== "mass" && kind !== "volume")) return null;
   const after = afterStop(tokens, found.next);
-  const glue = isDash(tokens[after]) ? after + 1 : after;
+  let glue = isDash(tokens[after]) ? after + 1 : after;
+  if (findSize(lower(tokens, glue)) !== null) glue += 1;
   const container = readUnit(tokens, glue);
   const packed = container !== null && isPackable(container.unit);
   return {
@@ -108,6 +109,42 @@ const readPack = (
     unit: packed ? container.unit : "piece",
     next: packed ? afterStop(tokens, container.next) : after,
   };
+};
+
+type Adjectives = {
+  readonly level: string | null;
+  readonly size: string | null;
+  readonly next: number;
+  /** Where only words of size and filling have been read. */
+  readonly afterSize: number;
+};
+
+const shapes =
+  /^(?:nice|very|decent|heavy|light|thin|thick|long|short|fresh|whole|thinly|thickly|finely|roughly|cut|sliced|peeled|crushed|plump|fine)$/;
+
+/** What stands between a number and its unit: "heaped", "large", "thinly cut". */
+const readAdjectives = (tokens: readonly Token[], at: number, article: boolean): Adjectives => {
+  let level: string | null = null;
+  let size: string | null = null;
+  let next = at;
+  let afterSize = at;
+  for (;;) {
+    const word = lower(tokens, next);
+    const whole = readUnit(tokens, next);
+    if (whole !== null && measureKind(whole.unit) === "vague" && whole.next > next + 1) break;
+    if (whole !== null && article && (whole.unit === "little" || whole.unit === "bit")) break;
+    const filled = findLevel(word);
+    const sized = findSize(word);
+    if (filled === null && sized === null && !shapes.test(word)) break;
+    level = filled ?? level;
+    size = sized === null ? size : word;
+    const dashed = isDash(tokens[next + 1]) && lower(tokens, next + 2) === "sized";
+    next += dashed ? 3 : 1;
+    if (lower(tokens, next) === "-") next += 1;
+    if (filled !== null || sized !== null)
+      afterSize = afterSize === next - (dashed ? 3 : 1) ? next : afterSize;
+  }
+  return { level, size, next, afterSize };
 };
 
 const readOne = (tokens: readonly Token[], start: number, region: Region): One | null => {
@@ -153,7 +190,7 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
         (kind === "vague" &&
           bare.unit !== "little" &&
           (of || /^(pinch|handful|dash|splash|knob|drizzle|glug)/.test(lower(tokens, at)))) ||
-        (of && (kind === "piece" || kind === "container"))
+        (of && (kind === "piece" || kind === "container" || kind === "volume"))
       )
     )
       return null;
@@ -167,7 +204,7 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
         amount: amountOf(read, packed.unit, approximate, tokens, start, packed.next),
         next: packed.next,
         size: null,
-        container: packed.unit === "piece" ? null : packed.unit,
+        container: measureKind(packed.unit) === "container" ? packed.unit : null,
         pack: packed.pack,
         level: null,
       };
@@ -179,30 +216,17 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
       amount: amountOf(read, second.unit, approximate, tokens, start, second.next),
       next: second.next,
       size: null,
-      container: second.unit === "piece" ? null : second.unit,
+      container: measureKind(second.unit) === "container" ? second.unit : null,
       pack: second.pack,
       level: null,
     };
   // "2-inch", "14-ounce": a dash glues the number to its unit.
   const glued = read !== null && !read.article && isDash(tokens[next]) && readUnit(tokens, next + 1) !== null;
   if (glued) next += 1;
-  let level: string | null = null;
-  let size: string | null = null;
+  const adjectives = readAdjectives(tokens, next, read?.article === true);
+  const { level, size } = adjectives;
   const beforeAdjectives = next;
-  for (;;) {
-    const word = lower(tokens, next);
-    const whole = readUnit(tokens, next);
-    if (whole !== null && measureKind(whole.unit) === "vague" && whole.next > next + 1) break;
-    if (whole !== null && (whole.unit === "little" || whole.unit === "bit") && read?.article === true) break;
-    const filled = findLevel(word);
-    const sized = findSize(word);
-    if (filled === null && sized === null && !["nice", "very", "decent", "heavy", "light"].includes(word))
-      break;
-    level = filled ?? level;
-    size = sized === null ? size : word;
-    next = isDash(tokens[next + 1]) && lower(tokens, next + 2) === "sized" ? next + 3 : next + 1;
-    if (lower(tokens, next) === "-") next += 1;
-  }
+  next = adjectives.next;
   const found = readUnit(tokens, next);
   const kind = found === null ? null : measureKind(found.unit);
   if (found !== null && kind === "length") {
@@ -237,7 +261,7 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
   if (!usable || found === null) {
     // Only a bare article and an adjective, or a number before the food.
     if (read === null) return null;
-    const back = level !== null && size === null ? beforeAdjectives : next;
+    const back = size === null ? beforeAdjectives : adjectives.afterSize;
     return {
       amount: amountOf(read, "piece", approximate, tokens, start, read.next),
       next: back,
@@ -257,7 +281,7 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
       amount: amountOf(single, container.unit, false, tokens, start, container.next),
       next: afterStop(tokens, container.next),
       size,
-      container: container.unit === "piece" ? null : container.unit,
+      container: measureKind(container.unit) === "container" ? container.unit : null,
       pack,
       level: null,
     };

@@ -1,10 +1,11 @@
-import { findFood } from "../../larder/foods.ts";
+import { findFood, foodById } from "../../larder/foods.ts";
 import { type Token, tokensOf } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Span } from "../../model/span.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
+import { driedByTheSpoon } from "./line-words.ts";
 import { readAmounts } from "./read-amounts.ts";
 import { isOnlyModifiers, type Phrase, readPhrase, slice } from "./read-phrase.ts";
 import { type Remark, readRemark } from "./read-tail.ts";
@@ -84,6 +85,13 @@ const withAmounts = (reading: Reading, remark: Remark): Reading => {
   };
 };
 
+/** "10 g fresh yeast (or 5 g dried)": a choice without a noun is of the same food. */
+const named = (other: Phrase, reading: Reading): Phrase => {
+  if (other.food !== null || other.name === "" || !isOnlyModifiers(tokensOf(other.name), 0)) return other;
+  const last = reading.name.split(/\s+/).at(-1) ?? "";
+  return { ...other, food: findFood(`${other.name} ${last}`) ?? reading.food };
+};
+
 const withRemark = (reading: Reading, remark: Remark): Reading => {
   const more = withAmounts(reading, remark);
   return {
@@ -92,7 +100,7 @@ const withRemark = (reading: Reading, remark: Remark): Reading => {
     preparation: unique([...more.preparation, ...remark.preparation]),
     purpose: more.purpose ?? remark.purpose,
     optional: more.optional || remark.optional,
-    alternatives: [...more.alternatives, ...remark.alternatives],
+    alternatives: [...more.alternatives, ...remark.alternatives.map((a) => named(a, more))],
     size: more.size ?? remark.size,
     extra: more.extra ?? remark.extra,
   };
@@ -105,6 +113,8 @@ const lastWords = (name: string): readonly string[] => {
 
 /** "chicken or vegetable stock": the first food ends with the words of the second. */
 const withSharedHead = (reading: Reading, other: Phrase): Reading => {
+  if (reading.name === "" && other.food !== null)
+    return { ...reading, food: other.food, name: other.name, nameSpan: other.nameSpan };
   if (reading.name === "" || reading.name.split(/\s+/).length > 3) return reading;
   for (const end of lastWords(other.name)) {
     const whole = `${reading.name} ${end}`;
@@ -160,6 +170,16 @@ const readTail = (
       readings[readings.length - 1] = { ...joined, shared: shared > 1 ? shared : joined.shared };
       readings.push(base);
       readTail(line, tokens, phrase.next, readings, region, each);
+      return;
+    }
+    if (phrase !== null && phrase.portion !== null && phrase.name === "" && last.portion !== null) {
+      // "the zest of 1 orange and the juice of 2"
+      readings.push({
+        ...last,
+        amounts: phrase.amounts,
+        portion: phrase.portion,
+        preparation: phrase.preparation,
+      });
       return;
     }
     if (phrase !== null && phrase.food === null && last.food !== null && phrase.name !== "") {
@@ -219,6 +239,9 @@ const addClause = (
     const named = bracketFood ? { ...last, food: food.food } : last;
     const amounts = remark.amounts.length > 0 && readings.length > 1 && (remark.each || eachLine);
     if (amounts) all((r) => ({ ...r, amounts: remark.amounts, shared: 1 }));
+    else if (readings.length > 1 && clause.kind === "comma" && remark.amounts.length === 0)
+      // "Salt and pepper, to taste": what is said after all of them is said of each.
+      all((r) => withRemark(r, { ...remark, food: null }));
     else readings[readings.length - 1] = withRemark(named, { ...remark, food: null });
     return;
   }
@@ -249,6 +272,14 @@ const addClause = (
 };
 
 const labels = /^(?:optional(?:ly)?|garnish|to serve|to garnish|to finish|topping|for .+|plus|and|also)$/;
+
+/** "1 tsp ginger" is ground, "1 tsp ginger, grated" is not. */
+const asDried = (reading: Reading): Reading => {
+  const dried = reading.food === null ? undefined : driedByTheSpoon.get(reading.food.id);
+  const plain = reading.state.length + reading.preparation.length === 0 && !/\s/.test(reading.name);
+  if (dried === undefined || !plain || reading.amounts[0]?.unit !== "tsp") return reading;
+  return { ...reading, food: foodById(dried) ?? reading.food };
+};
 
 const ignoredMarks = new Set([
   "*",
@@ -317,5 +348,7 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
     readTail(line, main.tokens, phrase.next, readings, region, eachLine || phrase.each);
   }
   for (const clause of rest) addClause(line, clause, readings, region, eachLine || phrase.each);
-  return readings.map((r) => ({ ...r, purpose: r.purpose ?? purpose, optional: r.optional || optional }));
+  return readings.map((r) =>
+    asDried({ ...r, purpose: r.purpose ?? purpose, optional: r.optional || optional }),
+  );
 };

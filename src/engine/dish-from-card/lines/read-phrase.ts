@@ -10,6 +10,7 @@ import {
   bareAdjectives,
   equipmentWords,
   formWords,
+  isDoneWord,
   portionWords,
   preparationWords,
   qualityWords,
@@ -159,7 +160,7 @@ const readModifiers = (
     let verb = at;
     while (verb < to - 1 && isAdverb(tokens[verb])) verb += 1;
     const word = lowerAt(tokens, verb);
-    if (verb < to - 1 && preparationWords.has(word)) {
+    if (verb < to - 1 && isDoneWord(word) && !qualityWords.has(word) && !stateWords.has(word)) {
       preparation.push(slice(line, tokens, at, verb + 1).toLowerCase());
       at = verb + 1;
     } else if (stateWords.has(lower)) {
@@ -167,7 +168,7 @@ const readModifiers = (
       at += 1;
     } else if (
       findSize(lower) !== null &&
-      !["regular", "average", "little", "baby", "mini"].includes(lower)
+      !["regular", "average", "little", "baby", "mini", "fat"].includes(lower)
     ) {
       size = lower;
       at += isDashSized(tokens, at) ? 3 : 1;
@@ -189,7 +190,12 @@ const ownModifiers = (
 ): { start: number; size: string | null; state: string[]; preparation: string[] } => {
   const read = readModifiers(line, tokens, match.from, match.to);
   for (let start = read.start; start > match.from; start -= 1)
-    if (findFood(slice(line, tokens, start, match.to))?.id === match.food.id)
+    if (
+      tokens
+        .slice(match.from, start)
+        .every((t) => t.kind !== "word" || isParticiple(t) || isAdverb(t) || findSize(t.lower) !== null) &&
+      findFood(slice(line, tokens, start, match.to))?.id === match.food.id
+    )
       return { ...readModifiers(line, tokens, match.from, start + 1), start };
   // "frozen peas" keep their name, and are still frozen.
   return {
@@ -226,6 +232,26 @@ const trailing = (
     else if (tokens.slice(begin, end).some((t) => preparationWords.has(t.lower))) preparation.push(lower);
   }
   return { nameTo, preparation, state };
+};
+
+/** "2 leaves of gelatine" are leaf gelatine, "1 stick of cinnamon" is a cinnamon stick; "1 chopped tomato" is in no tin. */
+const asCounted = (
+  line: string,
+  tokens: readonly Token[],
+  match: FoodMatch | null,
+  amounts: readonly Amount[],
+): FoodMatch | null => {
+  const unit = amounts[0]?.unit ?? null;
+  if (match === null || unit === null) return match;
+  const name = slice(line, tokens, match.from, match.to);
+  if (unit === "piece" && match.food.id.startsWith("tinned-") && amounts.length === 1) {
+    const { start } = readModifiers(line, tokens, match.from, match.to);
+    const fresh = start > match.from ? findFood(slice(line, tokens, start, match.to)) : null;
+    return fresh === null ? match : { food: fresh, from: start, to: match.to };
+  }
+  if (unit === "piece" || measureKind(unit) !== "piece") return match;
+  const food = findFood(`${unit} ${name}`) ?? findFood(`${name} ${unit}`);
+  return food === null ? match : { ...match, food };
 };
 
 /** A name across "of" ("cream of tartar") before one turned round ("lamb leg"), before the food after it. */
@@ -294,7 +320,9 @@ export const readPhrase = (
     at = lowerAt(tokens, back) === "of" ? Math.max(from, back - 1) : back;
     read = { ...read, container: null } as typeof read;
   }
-  if (at >= end) {
+  // "10 small or 5 big mushrooms": the food is told with the second amount.
+  const unsaid = lowerAt(tokens, at) === "or" && amounts.length > 0;
+  if (at >= end || unsaid) {
     if (amounts.length === 0) return null;
     const place = tokens[end - 1]?.end ?? 0;
     return {
@@ -313,11 +341,12 @@ export const readPhrase = (
       state: [],
       equipment: false,
       card: null,
-      next: end,
+      next: unsaid ? at : end,
     };
   }
   const stop = Math.max(nameEnd(tokens, at, end), Math.min(at + 1, end));
   let match = chooseMatch(tokens.slice(0, end), at, stop);
+  match = asCounted(line, tokens, match, amounts);
   const canned = read?.container === "tin" || read?.container === "can";
   if (canned && match !== null) {
     const tinned =

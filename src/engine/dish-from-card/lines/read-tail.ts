@@ -2,7 +2,7 @@ import { findFood } from "../../larder/foods.ts";
 import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
-import { preparationWords, purposeVerbs, qualityWords, stateWords } from "./line-words.ts";
+import { isDoneWord, preparationWords, purposeVerbs, qualityWords, stateWords } from "./line-words.ts";
 import { readAmounts } from "./read-amounts.ts";
 import { type Phrase, readPhrase, slice } from "./read-phrase.ts";
 
@@ -99,7 +99,7 @@ export const readRemark = (
   if (word === "or" || (word === "and" && second === "/")) {
     const from = second === "/" ? at + 3 : at + 1;
     if (
-      /^(?:more|so|less|to taste|as (?:needed|required|desired)|enough|whatever|any|other|similar|equivalent)\b/.test(
+      /^(?:more|so|less|to taste|as (?:needed|required|desired)|enough|whatever|any|other|similar|equivalent|as|thereabouts|if)\b/.test(
         slice(line, tokens, from, end).toLowerCase(),
       ) &&
       !findFood(slice(line, tokens, from, end))
@@ -148,6 +148,13 @@ export const readRemark = (
   )
     return all({ size: lower });
   const read = readAmounts(tokens.slice(0, end), at, region);
+  if (
+    read?.size != null &&
+    /\d/.test(read.size) &&
+    read.amounts.every((a) => a.unit === "piece") &&
+    read.next >= end
+  )
+    return all({ size: read.size });
   const measured = read?.amounts.some((a) => a.unit !== "piece") === true;
   if (read !== null && measured) {
     let next = read.next;
@@ -179,7 +186,7 @@ export const readRemark = (
     return all({ amounts: read.amounts });
   if (statesOnly(tokens, at, end)) return all({ state: [lower], optional });
   const stop = endsSentence(tokens, at, end);
-  const done = tokens.slice(at, stop).some((t) => preparationWords.has(t.lower));
+  const done = tokens.slice(at, stop).some((t) => isDoneWord(t.lower));
   const phrase = readPhrase(line, tokens, at, end, region);
   const plainFood = phrase?.food != null && phrase.preparation.length === 0;
   if (preparationStart.test(lower) || (done && !(plainFood && standsAlone))) {
@@ -190,7 +197,7 @@ export const readRemark = (
         purposeVerbs.has((purpose[1] ?? "").split(" ")[1] ?? ""));
     const core = isPurpose ? words.slice(0, purpose.index) : words;
     return all({
-      preparation: preparations(core),
+      preparation: preparations(core.replace(/[.!\s]+$/, "")),
       purpose: isPurpose ? (purpose[1] ?? null) : null,
       optional,
     });

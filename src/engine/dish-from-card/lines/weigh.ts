@@ -162,6 +162,16 @@ const drainedFactor = (weighable: Weighable): Estimate<number> => {
   return measureFor("drained", "uk", weighable.food)?.size ?? one;
 };
 
+/** A vague word; "a good pinch" has a row of its own beside the pinch. */
+const weighVague = (weighable: Weighable, amount: Amount, unit: string, region: Region): Weight | null => {
+  const filled =
+    weighable.level === null ? null : measureFor(`${weighable.level} ${unit}`, region, weighable.food);
+  const row = filled ?? measureFor(unit, region, weighable.food);
+  if (row?.size == null) return null;
+  if (row.per === "ml") return weighVolume({ ...weighable, level: null }, amount, row.size, "vague");
+  return { grams: times(amount, sized(row.size, weighable.size)), basis: "vague", amount, assumed: true };
+};
+
 /** The weight that one of the amounts states; null when it cannot be told. */
 export const weighAmount = (weighable: Weighable, amount: Amount, region: Region): Weight | null => {
   const unit = amount.unit ?? "piece";
@@ -181,10 +191,7 @@ export const weighAmount = (weighable: Weighable, amount: Amount, region: Region
     const weight = weighVolume(weighable, amount, row.size, "volume");
     return weight === null ? null : { ...weight, grams: times(weight.grams, drained) };
   }
-  if (kind === "vague" && row?.size != null)
-    return row.per === "ml"
-      ? weighVolume(weighable, amount, row.size, "vague")
-      : { grams: times(amount, sized(row.size, weighable.size)), basis: "vague", amount, assumed: true };
+  if (kind === "vague") return weighVague(weighable, amount, unit, region);
   if (kind === "container") {
     if (row?.size == null || row.per === null) return null;
     if (row.foods.length === 0 && weighable.food === null) return null;
