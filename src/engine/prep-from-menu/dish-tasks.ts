@@ -55,7 +55,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     for (const [b, link] of throughDropped(drafts, kept, d)) {
       const before = drafts[b];
       if (!before || !kept.has(d)) continue;
-      const limit = limitBetween(work, before, draft);
+      const limit = inTurns(limitBetween(work, before, draft), before, draft, kitchen);
       const from = coolFirst(before, limit)
         ? cooling(work, before, b, ids.get(b) ?? [], coolings, tasks, lags, id)
         : (ids.get(b) ?? []);
@@ -97,7 +97,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
   }
 
   const takers = takersOf(drafts, ids);
-  const mise = miseTasks(work, takers, plate, id);
+  const mise = miseTasks(work, takers, tasks[0]?.id ?? plate, id);
   return {
     tasks: [...mise.tasks, ...tasks],
     lags: [...mise.lags, ...lags],
@@ -111,6 +111,17 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
       ...assumedFindings(work, units),
     ],
   };
+};
+
+/** Loads that go into the oven one after the other cannot all be fresh from it, or all go in at once. */
+const inTurns = (limit: Limit, before: Draft, after: Draft, kitchen: Kitchen): Limit => {
+  const shelves = kitchen.ovens.reduce((sum, oven) => sum + oven.shelves, 0);
+  const extra = (draft: Draft): number => {
+    const all = draft.loads.reduce((sum, load) => sum + load, 0);
+    const rounds = draft.loads.length > 1 ? Math.ceil(all / Math.max(1, shelves)) : 1;
+    return rounds > 1 ? (rounds - 1) * (totalMinutes(segmentsOf(draft)) + 10) : 0;
+  };
+  return { ...limit, most: limit.most + extra(before) + extra(after) };
 };
 
 /** Drafts that become tasks; what hands do at the pass is part of plating. */
@@ -167,19 +178,23 @@ const tasksOfDraft = (draft: Draft, work: Work, id: (turn: number) => string): r
   const kind: TaskKind = draft.wait ? "wait" : reheat ? "reheat" : "method";
   const versions = first?.versions ?? [];
   const whole = versions.some((v) => v.id === asWritten) || versions.length === work.versions.length;
-  return Array.from(
-    { length: draft.loads },
-    (_, turn): Task => ({
+  return draft.loads.map(
+    (shelves, turn): Task => ({
       ...blankTask(work, id(turn), kind),
       ...nameOf(draft, work),
       version: whole ? asWritten : versions.map((v) => v.id).join(", "),
-      amount: draft.loads > 1 ? { value: turn + 1, unit: "batch" } : amountOf(draft),
-      segments,
+      amount: draft.loads.length > 1 ? { value: turn + 1, unit: "batch" } : amountOf(draft),
+      segments: draft.loads.length > 1 ? segments.map((segment) => onShelves(segment, shelves)) : segments,
       finishing: draft.toServe,
       span: spanOf(draft.units),
     }),
   );
 };
+
+const onShelves = (segment: Segment, shelves: number): Segment => ({
+  ...segment,
+  uses: segment.uses.map((use) => (use.resource === "oven" ? { ...use, amount: shelves } : use)),
+});
 
 const amountOf = (draft: Draft): Task["amount"] => {
   const kilos = Math.max(0, ...draft.units.map((u) => u.kilos));

@@ -9,7 +9,7 @@ export type Draft = {
   readonly units: readonly Unit[];
   readonly wait: boolean;
   readonly toServe: boolean;
-  readonly loads: number;
+  readonly loads: readonly number[];
   /** Places of the drafts that must be done before, and whether their product is taken. */
   readonly before: ReadonlyMap<number, { readonly takes: boolean; readonly wait: number }>;
 };
@@ -24,7 +24,14 @@ export const attendedMinutes = (segments: readonly Segment[]): number =>
 export const totalMinutes = (segments: readonly Segment[]): number =>
   segments.reduce((sum, s) => sum + s.minutes.likely, 0);
 
-type Open = { key: string; units: number[]; wait: boolean; toServe: boolean; loads: number; alive: boolean };
+type Open = {
+  key: string;
+  units: number[];
+  wait: boolean;
+  toServe: boolean;
+  loads: readonly number[];
+  alive: boolean;
+};
 
 /** Gathers the units of a dish into drafts: a step of the method is one task, unless it waits, forks or joins on the way. */
 export const draftsOf = (units: readonly Unit[]): readonly Draft[] => {
@@ -52,7 +59,7 @@ const joinable = (
   home: readonly number[],
   unit: Unit,
 ): number | null => {
-  if (unit.wait || unit.loads > 1 || unit.action.alongside || unit.before.length === 0) return null;
+  if (unit.wait || unit.loads.length > 1 || unit.action.alongside || unit.before.length === 0) return null;
   if (unit.action.leastWait !== null && unit.action.leastWait > shortWait) return null;
   const homes = [...new Set(unit.before.map((b) => home[b] ?? -1))].sort((a, b) => b - a);
   for (const at of homes) {
@@ -60,7 +67,7 @@ const joinable = (
     const last = draft?.units.at(-1);
     const lastUnit = last === undefined ? undefined : units[last];
     if (!draft || last === undefined || !lastUnit || !unit.before.includes(last)) continue;
-    if (draft.wait || draft.loads > 1 || draft.key !== unit.key) continue;
+    if (draft.wait || draft.loads.length > 1 || draft.key !== unit.key) continue;
     if (draft.toServe !== (unit.step.phase === "to-serve")) continue;
     const soFar = attendedMinutes(draft.units.flatMap((u) => units[u]?.segments ?? []));
     const own = attendedMinutes(unit.segments);
@@ -80,7 +87,7 @@ const mergeShort = (units: readonly Unit[], open: readonly Open[], home: number[
   for (let changed = true; changed; ) {
     changed = false;
     for (const [at, draft] of open.entries()) {
-      if (!draft.alive || draft.wait || draft.loads > 1) continue;
+      if (!draft.alive || draft.wait || draft.loads.length > 1) continue;
       if (totalMinutes(draft.units.flatMap((u) => units[u]?.segments ?? [])) >= leastTask) continue;
       const before = neighbours(units, home, draft);
       const after = open.flatMap((other, o) =>
@@ -92,7 +99,7 @@ const mergeShort = (units: readonly Unit[], open: readonly Open[], home: number[
         return (
           other?.alive === true &&
           !other.wait &&
-          other.loads === 1 &&
+          other.loads.length === 1 &&
           other.key === draft.key &&
           other.toServe === draft.toServe
         );

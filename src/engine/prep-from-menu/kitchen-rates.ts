@@ -9,7 +9,7 @@ export const shortWait = 10;
 export const longSimmer = 15;
 /** Kilos on one oven shelf: spread on a tray, or in a deep dish. */
 export const kilosPerTray = 3;
-export const kilosPerDish = 5;
+export const kilosPerDish = 8;
 /** Portions on one oven shelf, when the weight says less. */
 export const portionsPerShelf = 15;
 /** Kilos fried at once in one pan when the menu gives no batches. */
@@ -24,6 +24,8 @@ export const heatingRise = 80;
 export const burnerEfficiency = 0.4;
 /** Kilos in one pot when the kitchen lists no pans. */
 export const kilosPerPot = 8;
+/** Stirring and turning for longer than this is done now and then, and leaves the hands free between. Minutes. */
+export const nowAndThen = 20;
 /** Plating: minutes to lay out the pass, then for each portion by how much is put on the plate. */
 export const plateSetUp = 1;
 export const plateComponent = 0.2;
@@ -41,7 +43,9 @@ export const waits = {
   /** A hot dish, covered, before the plate. */
   hot: 30,
   /** Between two steps of one method while it is hot. */
-  inTheFlow: 15,
+  inTheFlow: 30,
+  /** From the common pot to the part that some guests have differently. */
+  fork: 60,
   /** Chilled and covered, until it is finished or plated. */
   fridge: 24 * 60,
   /** Baked and cooled, at room temperature. */

@@ -31,8 +31,9 @@ export const limitBetween = (work: Work, before: Draft, after: Draft): Limit => 
   const first = after.units[0];
   const stated = work.dish.keeping.filter(
     (k) =>
-      (k.afterStep !== null && k.afterStep === last?.step.index && first?.step.index !== k.afterStep) ||
-      (k.part !== null && k.part === last?.step.part && first?.step.part !== k.part),
+      k.where !== "freezer" &&
+      ((k.afterStep !== null && k.afterStep === last?.step.index && first?.step.index !== k.afterStep) ||
+        (k.part !== null && k.part === last?.step.part && first?.step.part !== k.part)),
   );
   const longest = stated.reduce<Keeping | null>(
     (a, b) => (a && a.minutes.likely >= b.minutes.likely ? a : b),
@@ -41,7 +42,9 @@ export const limitBetween = (work: Work, before: Draft, after: Draft): Limit => 
   if (longest) return fromKeeping(longest);
   // A dish that keeps as a whole and is reheated keeps before it is reheated.
   if (after.toServe && !before.toServe) return limitToPlate(work, before, warmthOf(before), true);
-  return assumed(warmthOf(before), false);
+  const limit = assumed(warmthOf(before), false);
+  // Where some guests' part leaves the common pot, there are more pots than hands.
+  return before.key === after.key ? limit : { ...limit, most: Math.max(limit.most, waits.fork) };
 };
 
 /** Between the last task of a dish and its plate (or its reheating). */
@@ -51,7 +54,8 @@ export const limitToPlate = (work: Work, last: Draft, warmth: Warmth, reheated =
     (k) => (k.part === null ? k.afterStep === null : k.part === part) || endsAt(work, last, k),
   );
   const hot = (warmth === "hot" || warmth === "fried") && !reheated;
-  const fits = speaks.filter((k) => (hot ? k.where === "hot" : k.where !== "hot"));
+  // What is frozen has to thaw first, so the freezer is not counted on.
+  const fits = speaks.filter((k) => (hot ? k.where === "hot" : k.where === "fridge" || k.where === "room"));
   // A dish that is served hot and keeps a day in the fridge is still served hot: without reheating, the fridge is no help.
   const best = fits.reduce<Keeping | null>(
     (a, b) => (a && a.minutes.likely >= b.minutes.likely ? a : b),

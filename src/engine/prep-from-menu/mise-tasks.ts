@@ -11,7 +11,7 @@ type SoftLag = Lag & { readonly soft: boolean };
 export const miseTasks = (
   work: Work,
   takers: ReadonlyMap<number, readonly string[]>,
-  plate: string | null,
+  otherwise: string | null,
   id: (name: string) => string,
 ): { readonly tasks: readonly Task[]; readonly lags: readonly SoftLag[] } => {
   const all = miseOf(work);
@@ -37,7 +37,7 @@ export const miseTasks = (
       span: main.ingredient.span,
     });
     const after = new Set(group.flatMap((m) => takers.get(m.ingredient.index) ?? []));
-    if (after.size === 0 && plate !== null) after.add(plate);
+    if (after.size === 0 && otherwise !== null) after.add(otherwise);
     const most = Math.min(...group.map((m) => m.most));
     for (const taker of after) {
       lags.push({

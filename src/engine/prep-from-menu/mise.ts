@@ -1,5 +1,5 @@
 import { foodById } from "../larder/foods.ts";
-import { techniqueById, techniqueByVerb } from "../larder/techniques.ts";
+import { techniqueById, verbReadings } from "../larder/techniques.ts";
 import { exactly } from "../measure/estimate.ts";
 import { minutes } from "../measure/units.ts";
 import type { Ingredient } from "../model/dish.ts";
@@ -62,7 +62,8 @@ const techniquesOf = (ingredient: Ingredient): readonly Technique[] => {
   const words = ingredient.preparation.flatMap((phrase) => phrase.toLowerCase().split(/[^a-zà-ÿ-]+/));
   const found = new Map<string, Technique>();
   for (const word of words) {
-    const technique = word.length < 4 ? null : techniqueByVerb(word);
+    // Only what has been done to it is work: "boned" is, "bone in" is not.
+    const technique = verbReadings(word).find((r) => r.form === "past" && r.tail.length === 0)?.technique;
     if (technique && technique.station === "hands" && technique.heat === "none")
       found.set(technique.id, technique);
   }

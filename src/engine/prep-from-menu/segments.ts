@@ -13,6 +13,7 @@ import {
   kilosPerPot,
   kilosPerTray,
   longSimmer,
+  nowAndThen,
   portionsPerShelf,
   shortWait,
 } from "./kitchen-rates.ts";
@@ -22,6 +23,8 @@ export type Lot = {
   readonly factor: number;
   readonly portions: number;
   readonly kilos: number;
+  /** It comes out of a pot, with its liquor. */
+  readonly wet: boolean;
   /** Batches that the menu asks for; null when it asks for none. */
   readonly batches: number | null;
 };
@@ -30,17 +33,21 @@ export type Lot = {
 export type Laid = {
   readonly segments: readonly Segment[];
   readonly wait: boolean;
-  readonly loads: number;
+  /** Shelves of each load in the oven; one load unless the trays are more than one oven takes. */
+  readonly loads: readonly number[];
   /** Stations the kitchen does not have. */
   readonly missing: readonly string[];
 };
+
+/** Not in an oven, or all at once. */
+const once: readonly number[] = [1];
 
 /** An oven setting when the words give none, °C (common practice, no source: a moderate oven). */
 const moderate = celsius(180);
 
 /** Lays one action out on hands and stations, for this much food, in this kitchen. */
 export const layAction = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
-  if (technique?.id === "preheat") return { segments: [], wait: false, loads: 1, missing: [] };
+  if (technique?.id === "preheat") return { segments: [], wait: false, loads: once, missing: [] };
   switch (action.station) {
     case "oven":
       return onOven(action, technique, lot, kitchen);
@@ -86,23 +93,36 @@ const sized = (
 
 const onOven = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
   const length = sized(action, technique, lot, kitchen);
-  const deep = /pan|dish|pot|casserole|tin/.test(action.vessel ?? "") || technique?.id === "braise";
+  const deep =
+    lot.wet || /pan|dish|pot|casserole|tin/.test(action.vessel ?? "") || technique?.id === "braise";
   const trays = Math.max(
     1,
     Math.ceil(lot.kilos / (deep ? kilosPerDish : kilosPerTray)),
     deep ? 1 : Math.ceil(lot.portions / portionsPerShelf),
   );
-  const most = Math.max(0, ...kitchen.ovens.map((oven) => oven.shelves));
-  const loads = most === 0 ? 1 : Math.ceil(trays / most);
-  const shelves = Math.ceil(trays / loads);
+  const loads = loadsOf(trays, kitchen);
   const handling = Math.max(1, (technique?.handling ?? 2) / 2);
-  const uses = most === 0 ? [] : [useOf("oven", shelves, action.celsius ?? moderate)];
+  const first = loads[0];
+  const uses = first === undefined ? [] : [useOf("oven", first, action.celsius ?? moderate)];
   return {
     segments: [byHand(handling), plain(length, "none", "oven", uses), byHand(handling)],
     wait: false,
-    loads,
-    missing: most === 0 ? ["oven"] : [],
+    loads: first === undefined ? once : loads,
+    missing: first === undefined ? ["oven"] : [],
   };
+};
+
+/** The loads that so many trays make: each oven filled in turn, the largest first; none without an oven. */
+const loadsOf = (trays: number, kitchen: Kitchen): readonly number[] => {
+  const ovens = kitchen.ovens.map((oven) => oven.shelves as number).filter((n) => n > 0);
+  ovens.sort((a, b) => b - a);
+  const loads: number[] = [];
+  for (let left = trays, i = 0; left > 0 && ovens.length > 0; i++) {
+    const load = Math.min(left, ovens[i % ovens.length] ?? 1);
+    loads.push(load);
+    left -= load;
+  }
+  return loads;
 };
 
 const onBurner = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
@@ -129,7 +149,7 @@ const onBurner = (action: Action, technique: Technique | null, lot: Lot, kitchen
         plain(exactly(minutes(2)), "mind", "burner", uses),
       ]
     : [plain(length, action.attention, "burner", uses)];
-  return { segments: looks, wait: false, loads: 1, missing };
+  return { segments: looks, wait: false, loads: once, missing };
 };
 
 const onMachine = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
@@ -145,7 +165,12 @@ const onMachine = (action: Action, technique: Technique | null, lot: Lot, kitche
           byHand(Math.max(1, handling / 2)),
         ]
       : [plain(length, action.attention, "machine", uses)];
-  return { segments, wait: false, loads: 1, missing: machine === null ? [`machine to ${action.verb}`] : [] };
+  return {
+    segments,
+    wait: false,
+    loads: once,
+    missing: machine === null ? [`machine to ${action.verb}`] : [],
+  };
 };
 
 const onOne = (
@@ -161,10 +186,12 @@ const onOne = (
   return {
     segments: [plain(length, action.attention, station, has ? [useOf(station)] : [])],
     wait: false,
-    loads: 1,
+    loads: once,
     missing: has ? [] : [station],
   };
 };
+
+const turning = new Set(["stir", "turn", "skim", "baste"]);
 
 const atRest = (
   station: Station,
@@ -174,8 +201,11 @@ const atRest = (
   kitchen: Kitchen,
 ): Laid => {
   const length = sized(action, technique, lot, kitchen);
+  if (turning.has(technique?.id ?? "") && length.likely > nowAndThen) {
+    return { segments: [plain(length, "none", station)], wait: true, loads: once, missing: [] };
+  }
   if (action.attention !== "none") {
-    return { segments: [plain(length, action.attention, station)], wait: false, loads: 1, missing: [] };
+    return { segments: [plain(length, action.attention, station)], wait: false, loads: once, missing: [] };
   }
   const litres =
     station === "fridge" ? kitchen.fridgeLitres : station === "freezer" ? kitchen.freezerLitres : 0;
@@ -184,7 +214,7 @@ const atRest = (
   return {
     segments: [plain(length, "none", station, cold && litres > 0 ? [useOf(station, amount)] : [])],
     wait: length.likely > shortWait,
-    loads: 1,
+    loads: once,
     missing: cold && litres === 0 ? [station] : [],
   };
 };

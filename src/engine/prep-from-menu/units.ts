@@ -1,7 +1,8 @@
 import { techniqueById } from "../larder/techniques.ts";
-import type { Action, Step } from "../model/dish.ts";
+import type { Action } from "../model/dish.ts";
 import type { Kitchen } from "../model/sitting.ts";
 import { actionGrams } from "./amounts.ts";
+import { type Flat, joinLoose } from "./join-loose.ts";
 import { layAction } from "./segments.ts";
 import type { Portioned, Unit, Warmth, Work } from "./work.ts";
 
@@ -14,7 +15,7 @@ export type Units = {
 /** Each action once for all the versions that do it alike: those in which no swap touches it or what goes into it. */
 export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   const { dish, versions } = work;
-  const flat = dish.steps.flatMap((step) => step.actions.map((action) => ({ step, action })));
+  const flat = joinLoose(dish.steps.flatMap((step) => step.actions.map((action) => ({ step, action }))));
   const touched = dish.swaps.map((swap) => touchedBy(swap.out, flat));
   const keyOf = (version: Portioned, action: string): string =>
     version.swaps.filter((s) => touched[s]?.has(action)).join("+");
@@ -23,16 +24,18 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   const missing: Units["missing"][number][] = [];
   const placeOf = new Map<string, number[]>();
   for (const { step, action } of flat) {
-    const technique = action.technique === null ? null : techniqueById(action.technique);
+    const named = action.technique === null ? null : techniqueById(action.technique);
     for (const [key, alike] of groupVersions(versions, (v) => keyOf(v, action.id))) {
       const kilos = alike.reduce((sum, v) => sum + (grams.get(v)?.get(action.id) ?? 0), 0) / 1000;
+      const technique = named?.id === "crush" && kilos > pounded ? techniqueById("mash") : named;
       const factor = alike.reduce((sum, v) => sum + v.factor, 0);
       const portions = alike.reduce((sum, v) => sum + v.portions, 0);
-      const lot = { factor, portions, kilos, batches: batchesOf(work, action.id, alike, portions) };
-      const laid = layAction(action, technique, lot, kitchen);
       const shares = (id: string): number[] =>
         (placeOf.get(id) ?? []).filter((place) => units[place]?.versions.some((v) => alike.includes(v)));
       const takes = action.uses.flatMap((use) => (use.product === null ? [] : shares(use.product)));
+      const wet = takes.some((t) => units[t]?.action.station === "burner");
+      const lot = { factor, portions, kilos, wet, batches: batchesOf(work, action.id, alike, portions) };
+      const laid = layAction(action, technique, lot, kitchen);
       const unit: Unit = {
         action,
         step,
@@ -62,7 +65,8 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   return { units, missing };
 };
 
-type Flat = readonly { readonly step: Step; readonly action: Action }[];
+/** More than this is crushed with a masher and not garlic by garlic, kilos. */
+const pounded = 0.5;
 
 /** Actions that take one of these lines, or anything made from them. */
 const touchedBy = (out: readonly number[], flat: Flat): ReadonlySet<string> => {

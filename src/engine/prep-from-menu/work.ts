@@ -40,8 +40,8 @@ export type Unit = {
   readonly segments: readonly Segment[];
   /** It goes alone for long: chill, prove, cool. */
   readonly wait: boolean;
-  /** Turns in the oven when the trays are more than its shelves. */
-  readonly loads: number;
+  /** Shelves of each load in the oven; one load unless the trays are more than one oven takes. */
+  readonly loads: readonly number[];
   readonly warmth: Warmth;
   /** Places of the units that must be done before. */
   readonly before: readonly number[];
