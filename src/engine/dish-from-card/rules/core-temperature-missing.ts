@@ -14,7 +14,7 @@ const longWet = 30;
 const wet = new Set(["simmer", "stew", "boil", "braise", "pressure-cook", "confit", "make-stock", "reduce"]);
 
 const doneCue =
-  /clear|pink|cooked through|done|falls?|falling|tender|internal|through|opaque|juices|reads?\b|no blood/i;
+  /clear|pink|cooked|done|falls?|falling|tender|internal|through|opaque|juices|reads?\b|no blood/i;
 
 /**
  * Poultry, mince, pork or liver that is cooked with neither a core temperature nor a sign that it is done through. The
@@ -29,7 +29,9 @@ export const coreTemperatureMissing: Rule = {
         food === null ||
         i.optional ||
         i.state.some((s) => /cooked|smoked|roast/.test(s)) ||
-        /\b(cooked|left-?over|smoked|cured)\b/i.test(i.text)
+        /\b(cooked|left-?over|smoked|cured|bacon|lardons?|pancetta|guanciale|ham|chorizo|prosciutto|salami|gammon)\b/i.test(
+          i.text,
+        )
       )
         return [];
       const pork = food.hazards.includes("raw-meat") && food.diet.includes("pork");
@@ -38,7 +40,7 @@ export const coreTemperatureMissing: Rule = {
       const touched = actionsOn(dish, i.index);
       const cooking = touched.filter((p) => cooks(p));
       const last = cooking.at(-1);
-      if (last === undefined || touched.some((p) => isShownDone(p))) return [];
+      if (last === undefined || touched.some((p) => isShownDone(p)) || simmersLong(cooking)) return [];
       const figure = Math.max(...limitsFor("uk", "core", [hazard]).map((l) => l.celsius ?? 0));
       if (figure <= 0) return [];
       const end = last.action.span.end;
@@ -65,10 +67,16 @@ export const coreTemperatureMissing: Rule = {
 const cooks = ({ action }: Placed): boolean =>
   action.technique !== null && techniqueById(action.technique)?.kills === true;
 
-const isShownDone = (placed: Placed): boolean => {
-  const { action } = placed;
+const simmersLong = (cooking: readonly Placed[]): boolean => {
+  const minutes = (some: (p: Placed) => boolean): number =>
+    cooking.filter(some).reduce((sum, p) => sum + (p.action.minutes?.likely ?? 0), 0);
+  return (
+    minutes((p) => wet.has(p.action.technique ?? "")) >= longWet ||
+    minutes((p) => p.action.minutes?.assumed === false && p.action.technique === "cook") >= 2 * longWet
+  );
+};
+
+const isShownDone = ({ action }: Placed): boolean => {
   if (action.core !== null) return true;
-  if (action.cue !== null && doneCue.test(action.cue)) return true;
-  const long = (action.minutes?.likely ?? 0) >= longWet;
-  return cooks(placed) && long && wet.has(action.technique ?? "");
+  return action.cue !== null && doneCue.test(action.cue);
 };

@@ -1,6 +1,7 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { foodById, foodByName } from "../../larder/foods.ts";
+import { verbReadings } from "../../larder/techniques.ts";
 import type { Action, Dish, Step } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import { isTool } from "../steps/find-details.ts";
@@ -20,7 +21,7 @@ const takes = new Set(
 );
 
 // In every kitchen, and often left off a list: one note for all of them.
-const everyday = /^(water|salt|.*\bsalt|.*\bpepper|pepper|.*\boil|ice|ice cubes?)$/;
+const everyday = /^(water|.*\bsalt\b.*|.*\bpepper|pepper|.*\boil|ice|ice cubes?)$/;
 
 /** Foods that the method takes up and that stand on no line of the list. */
 export const usedNotListed: Rule = {
@@ -40,14 +41,12 @@ export const usedNotListed: Rule = {
     const small = all.filter((u) => everyday.test(u.food.name));
     return [
       ...all.filter((u) => !everyday.test(u.food.name)).map((u) => say(dish, u, u.name, u.food.name)),
-      ...small
-        .slice(0, 1)
-        .map(
-          (u): Finding => ({
-            ...say(dish, u, small.map((s) => s.name).join(", "), u.food.name),
-            severity: "note",
-          }),
-        ),
+      ...small.slice(0, 1).map(
+        (u): Finding => ({
+          ...say(dish, u, small.map((s) => s.name).join(", "), u.food.name),
+          severity: "note",
+        }),
+      ),
     ];
   },
 };
@@ -148,5 +147,12 @@ const excused = (
     return true;
   // The verb itself ("cream the butter", "ice the cake", "seed the melon").
   if (from === 0 || words[0] === action.verb.split(" ")[0]) return true;
+  if (
+    hit.to === from + 1 &&
+    verbReadings(words[0] ?? "").some((r) => r.form === "base") &&
+    !/^(butter|oil|flour|salt|cream|bread|ice)$/.test(words[0] ?? "")
+  )
+    return true;
+  if (hit.food.shelf === "eggs" && names.has("egg")) return true;
   return /^(to|is|are|be)$/.test(prev);
 };

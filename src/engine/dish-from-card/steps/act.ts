@@ -136,7 +136,6 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   };
   if (!isOven && !(steeringTechniques.has(technique.id) && fresh.length === 0 && joined.length === 0))
     settle(reader, clause, chosen, action, place, fresh, joined, again, products);
-  else if (!isOven && kitchen.current !== null && technique.id === "adjust-heat") kitchen.current.last = id;
   return action;
 };
 

@@ -71,7 +71,10 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     if (has(clause, /^simmer(ing)?$/)) return named("bring-to-simmer", base);
     if (has(clause, /^(dough|ball)$/)) return named("mix", base);
   }
-  if (id === "adjust-heat" && hasLength(clause)) return named("simmer", base);
+  if (id === "reduce" && has(clause, /^(temperature|heat|oven|flame)$/) && clause.mentions.length === 0)
+    return named("adjust-heat", base);
+  if (id === "adjust-heat" && hasLength(clause))
+    return named(clause.settings.some((t) => t.celsius >= 110) ? "bake" : "simmer", base);
   if (
     /^(preheat|heat|put|adjust-heat|use|run-machine|warm|remove-from-heat|make)$/.test(id) &&
     isPreheat(clause, id)

@@ -151,6 +151,9 @@ const takeClasses = (
       continue;
     const found = classAt(clause.tokens, i, reader.classes, reader.partMembers, stem);
     if (found === null || i === clause.verbAt) continue;
+    if (clause.cueAt !== null && i >= clause.cueAt.from && i < clause.cueAt.to) continue;
+    // "the ingredients (quark, eggs, sugar)": the brackets say which.
+    if (found.kind === "all" && clause.mentions.length > 1) continue;
     const inPart =
       part === null || found.kind === "class"
         ? found.members

@@ -31,6 +31,8 @@ export type Clause = {
   readonly heat: "low" | "medium" | "high" | null;
   readonly vessel: string | null;
   readonly cue: string | null;
+  /** Where the cue stands in `tokens`. */
+  readonly cueAt: { readonly from: number; readonly to: number } | null;
   readonly batches: number | null;
   readonly every: Minutes | null;
   readonly minding: "hands" | "mind" | null;
@@ -133,6 +135,7 @@ const clauseFrom = (
     station: findStation(tokens),
     heat: findHeat(tokens),
     vessel: vessel?.words ?? null,
+    cueAt: cue,
     cue: cue === null ? null : cueText(text, tokens, cue.from, cue.to),
     batches: findBatches(tokens),
     every: every === undefined ? null : minutes(every.minutes.likely),

@@ -109,6 +109,11 @@ const resolve = (
     return null;
   const { current } = reader.kitchen;
   if (current === null || current.left <= 0.001 || current.contents.size === 0) return null;
+  // "Heat the butter, turn in the mixture": the hot pan waits for what stands beside it.
+  if (current.primed) {
+    const beside = newestPool(reader.kitchen, (p) => p !== current && p.contents.size > 1);
+    if (beside !== null) return { pool: beside, members: [] };
+  }
   const vague = anonymous.has(noun);
   if (!vague && (current.names.size > 0 || reader.titleWords.has(noun))) {
     // The pot in hand is called something else, or the dish itself is meant: the fullest pot without a name.

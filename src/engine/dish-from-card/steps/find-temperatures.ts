@@ -59,6 +59,10 @@ const scaledAt = (tokens: readonly Token[], i: number): Scaled | null => {
     marked = true;
     next += 1;
     if (text(tokens, next) === "." || text(tokens, next) === "of") next += 1;
+    // "80°-85°F": the scale stands with the second figure.
+    const high = /^[-‐-―]$/.test(text(tokens, next)) ? scaledAt(tokens, next + 1) : null;
+    if (high !== null && Math.abs(high.value - figure.value) <= 60)
+      return { value: (figure.value + high.value) / 2, scale: high.scale, next: high.next };
   }
   const word = text(tokens, next);
   if (/^(c|celsius|centigrade|celcius|℃)$/.test(word))

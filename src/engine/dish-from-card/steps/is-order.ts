@@ -26,6 +26,7 @@ export const isOrder = (
   const here = word(tokens, i);
   const noun = nounVerbs.has(here);
   const next = word(tokens, i + 1);
+  if (prev === ")" && noun && !takesObject(tokens, i + 1, isFood)) return false;
   if (negations.has(word(tokens, i - 1)) || negations.has(prev)) return false;
   if (prev === "do" && word(tokens, at - 1) === "") return true;
   if (at < 0 || (/^[:•)]$/.test(prev) && !noun)) {

@@ -1,6 +1,7 @@
 import { foodById } from "../../larder/foods.ts";
 import { normaliseName } from "../../larder/normalise-name.ts";
 import type { Ingredient } from "../../model/dish.ts";
+import type { Food } from "../../model/food.ts";
 import { stem } from "./stem.ts";
 
 /** An ingredient that some words may mean; the greater the strength, the surer. */
@@ -98,6 +99,19 @@ const clean = (name: string): readonly string[] =>
     .filter((w) => w !== "" && !/^\d/.test(w))
     .map(stem);
 
+const foodKeys = new Map<string, readonly string[]>();
+
+/** The stemmed names of a food of the table; worked out once for each. */
+const foodKeysOf = (food: Food): readonly string[] => {
+  const known = foodKeys.get(food.id);
+  if (known !== undefined) return known;
+  const keys = [
+    ...new Set([food.name, food.plural, food.nameUs ?? "", ...food.aliases].map((n) => clean(n).join(" "))),
+  ];
+  foodKeys.set(food.id, keys);
+  return keys;
+};
+
 /** The keys by which the steps may call an ingredient. */
 const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, strength: number])[] => {
   const keys: (readonly [string, number])[] = [];
@@ -129,8 +143,7 @@ const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, streng
   }
   const food = ingredient.food === null ? null : foodById(ingredient.food);
   if (food !== null) {
-    const names = [food.name, food.plural, food.nameUs ?? "", ...food.aliases];
-    for (const name of names) put(clean(name).join(" "), 2.5);
+    for (const key of foodKeysOf(food)) put(key, 2.5);
     const main = clean(food.name);
     const last = main.at(-1);
     if (main.length > 1 && last !== undefined && !otherHeads.has(last)) put(last, 0.6);
@@ -156,8 +169,19 @@ const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, streng
   return keys;
 };
 
-/** Builds the index of all names by which the steps of a card may call its ingredients. */
+// Steps, swaps and rules ask for the same list; the index of a list never changes.
+const kept = new WeakMap<readonly Ingredient[], NameIndex>();
+
+/** The index of all names by which the steps of a card may call its ingredients. */
 export const nameIndexOf = (ingredients: readonly Ingredient[]): NameIndex => {
+  const known = kept.get(ingredients);
+  if (known !== undefined) return known;
+  const index = buildIndex(ingredients);
+  kept.set(ingredients, index);
+  return index;
+};
+
+const buildIndex = (ingredients: readonly Ingredient[]): NameIndex => {
   const best = new Map<string, Map<number, number>>();
   const note = (key: string, ingredient: number, strength: number): void => {
     const known = best.get(key) ?? new Map<number, number>();

@@ -66,6 +66,7 @@ const isSlash = (token: Token | undefined): boolean =>
 const numberWord = (text: string): number | null => {
   const simple = words[text];
   if (simple !== undefined) return simple;
+  if (!text.includes("-")) return null;
   const [tens = "", unit = ""] = text.split("-");
   const a = words[tens];
   const b = words[unit];

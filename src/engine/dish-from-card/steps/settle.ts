@@ -99,8 +99,11 @@ export const settle = (
   if (vessel !== undefined) main.vessel = stem(vessel);
   else if (main.vessel === null && burners.has(chosen.station)) main.vessel = "pan";
   if (!technique.miseEnPlace) main.raw = false;
+  const wasPrimed = main.primed;
   main.primed =
-    (primers.has(technique.id) || technique.id === "preheat") &&
+    (primers.has(technique.id) ||
+      technique.id === "preheat" ||
+      (wasPrimed && /^(add|put|pour)$/.test(technique.id))) &&
     [...main.contents].every((i) => isFatOrWater(reader, i));
   if (kitchen.emptied === main || burners.has(chosen.station)) kitchen.emptied = null;
   kitchen.current = main;

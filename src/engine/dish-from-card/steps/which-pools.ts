@@ -146,23 +146,25 @@ export const poolsOf = (
   const hint = clause.hints
     .map((m) => m.candidates[0]?.ingredient)
     .map((i) => (i === undefined ? null : newestPool(kitchen, (p) => p.contents.has(i))));
+  if (technique.id === "adjust-heat") return unique([named[0]?.pool ?? current]);
   if (steeringTechniques.has(technique.id) && named.length === 0 && fresh.length === 0) return [];
   if (finishing.has(technique.id)) return unique([...named.map((n) => n.pool), ...livePools(kitchen)]);
   const target = named.find((n) => isTarget(clause, n.from));
   const vesselPool =
     sameVessel(clause) || /^(the|your|that)$/.test(articleOf(clause)) ? poolInVessel(reader, clause) : null;
-  const pronoun = hasPronoun(clause);
+  // "Mash with the butter": what is in hand is mashed.
+  const pronoun = hasPronoun(clause) || (word(clause, clause.verbTo) === "with" && clause.hit !== null);
   const joining =
     joiningTechniques.has(technique.id) ||
     ((clause.hit?.verb.split(" ").length ?? 1) > 1 &&
       /^(add|fold|mix|stir|whisk|beat|pour)$/.test(technique.id));
   const vessel = asksNewVessel(clause) || heatsEmptyVessel(clause, chosen, fresh, named.length);
   const together =
-    clause.tokens.some((t) => t.text === "everything" || t.text === "together") &&
+    clause.tokens.some((t) => /^(everything|together|mixtures|both)$/.test(t.text)) &&
     mixes.has(technique.id) &&
     fresh.length === 0 &&
     again.length === 0 &&
-    products.length === 0;
+    (products.length === 0 || clause.tokens.some((t) => /^(mixtures|both)$/.test(t.text)));
   if (together) {
     const all = livePools(kitchen).filter(
       (p) => place.part === null || p.part === place.part || p.part === null,
@@ -212,7 +214,7 @@ export const poolsOf = (
     const carried =
       fresh.length === 0 &&
       named.length === 0 &&
-      (current?.raw === true || (vesselPool !== null && vesselPool !== current && pronoun));
+      (current?.raw === true || (vesselPool !== null && vesselPool !== current));
     return unique([vesselPool ?? pot, ...named.map((n) => n.pool), carried ? current : null]);
   }
   if (named.length > 0) {
