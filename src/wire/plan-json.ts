@@ -16,8 +16,10 @@ export const planNames = (evening: Evening) => {
   const titles = new Map(evening.dishes.map((dish) => [dish.source, dish.title]));
   const title = (dish: string): string => titles.get(dish) ?? dish;
   const date = evening.menu.sitting.date;
+  const starts = new Map(evening.plan.placed.map((placed) => [placed.task, placed.start]));
   const names = {
     date,
+    startOf: (id: string): number | null => starts.get(id) ?? null,
     task: (id: string): string => {
       const task = tasks.get(id);
       if (task === undefined) return id;
@@ -70,7 +72,7 @@ export const planJson = (evening: Evening) => {
             uses: segment?.uses ?? [],
           };
         }),
-        because: placed.because.map((cause) => ({ ...cause, text: causeText(cause, names) })),
+        because: placed.because.map((cause) => ({ ...cause, text: causeText(cause, names, placed.start) })),
         span: task?.span ?? null,
       };
     }),

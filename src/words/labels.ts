@@ -153,15 +153,18 @@ export const hazardCautions: { readonly [H in HazardKind | "cross-contact"]: str
     "Make this version first, on washed kit, and keep it covered and named until it is served.",
 };
 
-/** Why one task follows another. */
-export const lagLabels: { readonly [R in LagReason]: string } = {
-  "uses-product": "uses what it makes",
-  "method-order": "comes next in the method",
-  "stated-wait": "waits as the card says",
-  "hold-limit": "may not be held longer",
-  "fridge-limit": "may not be kept longer",
-  "serve-soon": "is served soon after",
-  preheat: "needs the heat ready",
-  "wash-before": "needs the vessel washed",
-  "plate-together": "lands on the same plates",
+/**
+ * Why one task is tied to another, before the other's name: when the other comes after it, and when the other came
+ * before it.
+ */
+export const lagLabels: { readonly [R in LagReason]: { readonly after: string; readonly before: string } } = {
+  "uses-product": { after: "what it makes goes into", before: "it uses what is made by" },
+  "method-order": { after: "the method puts it before", before: "the method puts it after" },
+  "stated-wait": { after: "the card has it wait before", before: "the card has it wait after" },
+  "hold-limit": { after: "it may not be held longer before", before: "it may be held only so long after" },
+  "fridge-limit": { after: "it may not be kept longer before", before: "it may be kept only so long after" },
+  "serve-soon": { after: "it is served soon after, with", before: "it is served soon after" },
+  preheat: { after: "it makes the heat ready for", before: "it needs the heat from" },
+  "wash-before": { after: "it frees the vessel for", before: "it needs the vessel from" },
+  "plate-together": { after: "it lands on the same plates as", before: "it lands on the same plates as" },
 };

@@ -31,13 +31,19 @@ export const causeText = (
     readonly task: (id: string) => string;
     readonly course: (index: number) => string;
     readonly date: string;
+    /** When another task begins; without it, others are taken to come after. */
+    readonly startOf?: (id: string) => number | null;
   },
+  /** When the task itself begins. */
+  start: number | null = null,
 ): string => {
   switch (cause.kind) {
     case "lag": {
       const wait = cause.minutes === 0 ? "" : ` (${durationText(Math.abs(cause.minutes))})`;
-      const reason = (lagLabels as Readonly<Record<string, string>>)[cause.reason] ?? cause.reason;
-      return `${reason}${wait}: ${names.task(cause.task)}`;
+      const other = names.startOf?.(cause.task) ?? null;
+      const side = start !== null && other !== null && other < start ? "before" : "after";
+      const label = (lagLabels as Readonly<Record<string, { after: string; before: string }>>)[cause.reason];
+      return `${label?.[side] ?? cause.reason}${wait}: ${names.task(cause.task)}`;
     }
     case "cook":
       return `${cause.cook} then turns to: ${names.task(cause.task)}`;

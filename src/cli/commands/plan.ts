@@ -97,7 +97,7 @@ const tasksText = (
       ],
       below: [
         ...(task === undefined ? [] : freeTimes(p, task)),
-        ...(why ? p.because.map((cause) => `because ${causeText(cause, names)}`) : []),
+        ...(why ? p.because.map((cause) => `because ${causeText(cause, names, p.start)}`) : []),
       ],
     };
   });
