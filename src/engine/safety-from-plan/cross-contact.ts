@@ -2,47 +2,51 @@ import { againstNeed } from "../larder/against-need.ts";
 import { foodById } from "../larder/foods.ts";
 import { needById } from "../larder/needs.ts";
 import type { Measured, Menu, MenuDish, Version } from "../model/menu.ts";
-import type { NeedId } from "../model/sitting.ts";
+import type { Guest, NeedId } from "../model/sitting.ts";
 import type { Pointed } from "./pointed.ts";
 
 /**
- * Plates for guests with an allergy, made in a kitchen that also handles what they may not have: one point a plate,
- * with the names of what is about. A plate made without an ingredient is not thereby without traces of it.
+ * Plates for guests with an allergy, made beside dishes of the same course that hold what they may not have: one point
+ * a plate and allergy, with the names of what is about. A plate made without an ingredient is not thereby without
+ * traces of it.
  */
 export const crossContactPoints = (menu: Menu): readonly Pointed[] =>
-  menu.dishes.flatMap((onMenu) =>
-    onMenu.versions.flatMap((version) => crossContactPoint(menu, onMenu, version)),
-  );
+  menu.dishes.flatMap((onMenu) => {
+    const about = foodsOfCourse(menu, onMenu.course);
+    return onMenu.versions.flatMap((version) =>
+      allergiesAmong(menu.sitting.guests, version).flatMap(({ need, guests }) => {
+        const names = [...new Set(about.filter((m) => standsAgainst(m, need)).map((m) => m.name))];
+        return names.length === 0 ? [] : [pointOf(onMenu, names, guests)];
+      }),
+    );
+  });
 
-const crossContactPoint = (menu: Menu, onMenu: MenuDish, version: Version): readonly Pointed[] => {
-  const allergic = menu.sitting.guests.filter(
-    (guest) => version.guests.includes(guest.name) && guest.needs.some(isAllergy),
-  );
-  const needed = new Set(allergic.flatMap((guest) => guest.needs.filter(isAllergy)));
-  const names = [
-    ...new Set(
-      allFoods(menu)
-        .filter((m) => standsAgainst(m, needed))
-        .map((m) => m.name),
-    ),
-  ];
-  if (allergic.length === 0 || names.length === 0) return [];
-  return [
-    {
-      point: {
-        hazard: "cross-contact",
-        dish: onMenu.dish.source,
-        ingredient: null,
-        task: null,
-        span: onMenu.dish.titleSpan,
-        names,
-        limits: [],
-        guests: allergic.map((guest) => guest.name),
-        broken: false,
-      },
-      findings: [],
-    },
-  ];
+const pointOf = ({ dish }: MenuDish, names: readonly string[], guests: readonly string[]): Pointed => ({
+  point: {
+    hazard: "cross-contact",
+    dish: dish.source,
+    ingredient: null,
+    task: null,
+    span: dish.titleSpan,
+    names,
+    limits: [],
+    guests,
+    broken: false,
+  },
+  findings: [],
+});
+
+/** Each allergy among the guests of a version, with who has it. */
+const allergiesAmong = (
+  guests: readonly Guest[],
+  version: Version,
+): readonly { readonly need: NeedId; readonly guests: readonly string[] }[] => {
+  const served = guests.filter((guest) => version.guests.includes(guest.name));
+  const allergies = new Set(served.flatMap((guest) => guest.needs.filter(isAllergy)));
+  return [...allergies].map((need) => ({
+    need,
+    guests: served.filter((guest) => guest.needs.includes(need)).map((guest) => guest.name),
+  }));
 };
 
 // A need that forbids a group of Annex II and no diet is an allergy; a diet is no matter of traces.
@@ -53,17 +57,12 @@ const isAllergy = (id: NeedId): boolean => {
   );
 };
 
-const allFoods = (menu: Menu): readonly Measured[] => [
-  ...menu.dishes.flatMap((d) => d.versions.flatMap((v) => v.ingredients)),
-  ...menu.components.flatMap((c) => c.ingredients),
-];
+const foodsOfCourse = (menu: Menu, course: number): readonly Measured[] =>
+  menu.dishes.filter((d) => d.course === course).flatMap((d) => d.versions.flatMap((v) => v.ingredients));
 
-const standsAgainst = (measured: Measured, needs: ReadonlySet<NeedId>): boolean => {
+const standsAgainst = (measured: Measured, id: NeedId): boolean => {
   const food = measured.food === null ? null : foodById(measured.food);
-  if (food === null) return false;
-  return [...needs].some((id) => {
-    const need = needById(id);
-    const grade = need === null ? null : againstNeed(food, need);
-    return grade === "certain" || grade === "typical";
-  });
+  const need = needById(id);
+  const grade = food === null || need === null ? null : againstNeed(food, need);
+  return grade === "certain" || grade === "typical";
 };
