@@ -1,7 +1,8 @@
 import { freshState, settle, tasksOf, tryAt } from "./build.ts";
 import type { Chance } from "./chance.ts";
 import { byLatest, insertAll } from "./insert.ts";
-import { compareCosts, costOf } from "./objective.ts";
+import { type Cost, compareCosts, costOf } from "./objective.ts";
+import { calmEnd } from "./place.ts";
 import { remember, restore, type Schedule, take, windowOf } from "./schedule.ts";
 
 /** Takes some tasks out and puts them back in another order, again and again; keeps what is no worse. One try is one such repair. */
@@ -18,7 +19,27 @@ export const improve = (schedule: Schedule, tries: number, chance: Chance): void
     if (compareCosts(cost, best) <= 0) best = cost;
     else restore(schedule, before);
   }
+  quieten(schedule, best);
   settle(schedule);
+};
+
+/** Gives each dish that is at work in the quiet hours, and need not be, one more chance to be done before them. */
+const quieten = (schedule: Schedule, found: Cost): void => {
+  let best = found;
+  for (const node of unquietTasks(schedule)) {
+    const before = remember(schedule);
+    const nodes = patientKin(schedule, node);
+    for (const n of nodes) take(schedule, n);
+    insertAll(
+      schedule,
+      nodes,
+      byLatest(schedule, () => 0),
+      freshState(schedule, nodes.length, null),
+    );
+    const cost = costOf(schedule);
+    if (compareCosts(cost, best) <= 0) best = cost;
+    else restore(schedule, before);
+  }
 };
 
 /** Takes out what lags tie to a task without a place, and what stands where it could, and puts all of it in again. */
@@ -66,13 +87,14 @@ const shake = (schedule: Schedule, chance: Chance): void => {
 
 const neighbourhood = (schedule: Schedule, chance: Chance): readonly number[] => {
   const { model, spots } = schedule;
-  const kind = chance(5);
+  const kind = chance(6);
   if (kind === 0) return tasksOf(schedule, chance(model.goals.length));
   if (kind === 1) {
     const from = model.due[chance(model.due.length)] ?? 0;
     const to = from + 30 - chance(240);
     return between(schedule, to - 60 - chance(90), to);
   }
+  if (kind === 5) return unquiet(schedule, chance);
   if (kind === 2) return worstHold(schedule, chance);
   if (kind === 3) {
     const cook = chance(model.cooks.length);
@@ -82,6 +104,33 @@ const neighbourhood = (schedule: Schedule, chance: Chance): readonly number[] =>
   const some: number[] = [];
   for (let i = 0; i < 6; i++) some.push(chance(model.taskCount));
   return [...new Set(some)];
+};
+
+/** The whole dish of a task that stands in the last hour or the service and need not. */
+const unquiet = (schedule: Schedule, chance: Chance): readonly number[] => {
+  const found = unquietTasks(schedule);
+  const node = found[chance(found.length)];
+  return node === undefined ? [] : patientKin(schedule, node);
+};
+
+const unquietTasks = (schedule: Schedule): readonly number[] => {
+  const { model, spots } = schedule;
+  const found: number[] = [];
+  for (let node = 0; node < model.taskCount; node++) {
+    const task = model.nodes[node];
+    const spot = spots[node];
+    if (task && spot && task.weight === 0 && calmEnd(model, task, spot.start) < spot.start) found.push(node);
+  }
+  return found;
+};
+
+/** What lags bind to a task in its own dish, finishing aside. */
+const patientKin = (schedule: Schedule, node: number): readonly number[] => {
+  const { model, paths } = schedule;
+  const dish = model.nodes[node]?.dish;
+  return paths
+    .kin(node)
+    .filter((n) => n < model.taskCount && model.nodes[n]?.dish === dish && !model.nodes[n]?.finishing);
 };
 
 /** A task that waits long before its plate, with all that runs between its start and the plate. */

@@ -10,6 +10,8 @@ export type Size = {
   readonly factor: number;
   readonly portions: number;
   readonly kilos: number;
+  /** Kilos to be heated from cold; what is hot already counts for a part. */
+  readonly coldKilos: number;
   /** Rounds, one after the other. */
   readonly rounds: number;
   /** Burners it has at once. */
@@ -69,6 +71,6 @@ const growing = (stated: Estimate<Minutes>, setUp: number, factor: number): Esti
 /** minutes = mass × specific heat × rise ÷ (power × efficiency), on the burners it has. */
 const heating = (size: Size, kitchen: Kitchen): Estimate<Minutes> => {
   const power = Math.max(0.5, kitchen.burnerKilowatts) * size.burners * burnerEfficiency;
-  const likely = Math.max(1, (size.kilos * specificHeat * heatingRise) / power / 60);
+  const likely = Math.max(1, (size.coldKilos * specificHeat * heatingRise) / power / 60);
   return { ...exactly(minutes(likely)), low: minutes(likely * 0.6), high: minutes(likely * 1.4) };
 };

@@ -1,5 +1,5 @@
 import type { Segment } from "../model/prep.ts";
-import { leastTask, mostTask, shortWait } from "./kitchen-rates.ts";
+import { leastTask, longestTask, mostTask, shortWait } from "./kitchen-rates.ts";
 import { joinSegments } from "./segments.ts";
 import type { Unit } from "./work.ts";
 
@@ -74,6 +74,9 @@ const joinable = (
     const sameStep = lastUnit.step.index === unit.step.index;
     if (!sameStep && soFar >= leastTask && own >= leastTask) continue;
     if (soFar + own > mostTask && soFar >= leastTask) continue;
+    // A long stretch on one cook's list is hard to place; it is cut where something goes in or comes out.
+    const whole = totalMinutes([...draft.units.flatMap((u) => units[u]?.segments ?? []), ...unit.segments]);
+    if (whole > longestTask && soFar + own >= leastTask) continue;
     const others = homes.filter((h) => h !== at);
     const known = new Set(draft.units.flatMap((u) => units[u]?.before.map((b) => home[b] ?? -1) ?? []));
     if (others.some((h) => !known.has(h))) continue;

@@ -36,6 +36,11 @@ export const leastTask = 4;
 /** The most attended minutes joined into one task. */
 export const mostTask = 45;
 
+/** The most minutes joined into one task, what goes alone included. */
+export const longestTask = 60;
+/** Part of a full heating that food needs which is hot already. */
+export const stillHot = 0.25;
+
 /** How long things may wait when the card does not say. Minutes. */
 export const waits = {
   /** Fried and grilled things lose their crispness: a pass window of minutes. */

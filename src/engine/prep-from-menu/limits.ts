@@ -43,6 +43,10 @@ export const limitBetween = (work: Work, before: Draft, after: Draft): Limit => 
   // A dish that keeps as a whole and is reheated keeps before it is reheated.
   if (after.toServe && !before.toServe) return limitToPlate(work, before, warmthOf(before), true);
   const limit = assumed(warmthOf(before), false);
+  // What is to be chilled, or is cooling and being stirred, goes straight on.
+  const cooling =
+    after.wait && (first?.warmth === "cold" || before.wait || first?.action.attention === "hands");
+  if (cooling) return { ...limit, most: Math.min(limit.most, waits.toCooling) };
   // Where some guests' part leaves the common pot, there are more pots than hands.
   return before.key === after.key ? limit : { ...limit, most: Math.max(limit.most, waits.fork) };
 };

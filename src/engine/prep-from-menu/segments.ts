@@ -23,6 +23,8 @@ export type Lot = {
   readonly factor: number;
   readonly portions: number;
   readonly kilos: number;
+  /** Kilos to be heated from cold; what is hot already counts for a part. */
+  readonly coldKilos: number;
   /** It comes out of a pot, with its liquor. */
   readonly wet: boolean;
   /** Batches that the menu asks for; null when it asks for none. */

@@ -3,7 +3,8 @@ import type { Action } from "../model/dish.ts";
 import type { Kitchen } from "../model/sitting.ts";
 import { actionGrams } from "./amounts.ts";
 import { type Flat, joinLoose } from "./join-loose.ts";
-import { layAction } from "./segments.ts";
+import { stillHot } from "./kitchen-rates.ts";
+import { type Laid, layAction } from "./segments.ts";
 import type { Portioned, Unit, Warmth, Work } from "./work.ts";
 
 /** Units of a dish in the order of its method, and stations that are missing, with the words that ask for them. */
@@ -25,7 +26,9 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   const placeOf = new Map<string, number[]>();
   for (const { step, action } of flat) {
     const named = action.technique === null ? null : techniqueById(action.technique);
-    for (const [key, alike] of groupVersions(versions, (v) => keyOf(v, action.id))) {
+    // A wait is one for all: their trays stand side by side in the same fridge.
+    const together = waitsAlone(action, kitchen);
+    for (const alike of groupVersions(versions, (v) => (together ? "" : keyOf(v, action.id)))) {
       const kilos = alike.reduce((sum, v) => sum + (grams.get(v)?.get(action.id) ?? 0), 0) / 1000;
       const technique = named?.id === "crush" && kilos > pounded ? techniqueById("mash") : named;
       const factor = alike.reduce((sum, v) => sum + v.factor, 0);
@@ -34,13 +37,25 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         (placeOf.get(id) ?? []).filter((place) => units[place]?.versions.some((v) => alike.includes(v)));
       const takes = action.uses.flatMap((use) => (use.product === null ? [] : shares(use.product)));
       const wet = takes.some((t) => units[t]?.action.station === "burner");
-      const lot = { factor, portions, kilos, wet, batches: batchesOf(work, action.id, alike, portions) };
-      const laid = layAction(action, technique, lot, kitchen);
+      const batches = batchesOf(work, action.id, alike, portions);
+      const hot = (id: string): boolean =>
+        shares(id).some((place) => units[place]?.warmth === "hot" || units[place]?.warmth === "fried");
+      const hotGrams = action.uses.reduce((sum, use) => {
+        if (use.product === null || !hot(use.product)) return sum;
+        const id = use.product;
+        return sum + use.share * alike.reduce((g, v) => g + (grams.get(v)?.get(id) ?? 0), 0);
+      }, 0);
+      const coldKilos = kilos - ((1 - stillHot) * hotGrams) / 1000;
+      const lot = { factor, portions, kilos, coldKilos, wet, batches };
+      // "Stand each one on a plate" is no wait: only what states its minutes waits at the pass.
+      const plated = step.phase === "to-serve" && action.attention === "none" && action.station === "bench";
+      const laid =
+        plated && action.minutes?.assumed !== false ? nothing : layAction(action, technique, lot, kitchen);
       const unit: Unit = {
         action,
         step,
         technique,
-        key,
+        key: alike.map((v) => v.id).join(" "),
         versions: alike,
         factor,
         portions,
@@ -65,6 +80,8 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   return { units, missing };
 };
 
+const nothing: Laid = { segments: [], wait: false, loads: [1], missing: [] };
+
 /** More than this is crushed with a masher and not garlic by garlic, kilos. */
 const pounded = 0.5;
 
@@ -85,14 +102,22 @@ const touchedBy = (out: readonly number[], flat: Flat): ReadonlySet<string> => {
 const groupVersions = (
   versions: readonly Portioned[],
   keyOf: (version: Portioned) => string,
-): ReadonlyMap<string, readonly Portioned[]> => {
+): readonly (readonly Portioned[])[] => {
   const groups = new Map<string, Portioned[]>();
   for (const version of versions) {
     const key = keyOf(version);
     groups.set(key, [...(groups.get(key) ?? []), version]);
   }
-  return groups;
+  return [...groups.values()];
 };
+
+/** True when an action is a wait whatever the amount. */
+const waitsAlone = (action: Action, kitchen: Kitchen): boolean => {
+  const technique = action.technique === null ? null : techniqueById(action.technique);
+  return layAction(action, technique, smallest, kitchen).wait;
+};
+
+const smallest = { factor: 1, portions: 1, kilos: 0, coldKilos: 0, wet: false, batches: null };
 
 const gramsByVersion = (work: Work, flat: Flat): ReadonlyMap<Portioned, ReadonlyMap<string, number>> =>
   new Map(

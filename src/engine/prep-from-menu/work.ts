@@ -30,7 +30,7 @@ export type Unit = {
   readonly action: Action;
   readonly step: Step;
   readonly technique: Technique | null;
-  /** The swaps that change this action, joined; versions with the same key share it. */
+  /** The versions that share it, joined. */
   readonly key: string;
   readonly versions: readonly Portioned[];
   /** How many times the card's own size. */
