@@ -30,7 +30,7 @@ export const EveningScreen = ({ book, screen, path, documents, evening }: Props)
       <p class="working" role="status">
         {evening.working ? "Working it out anew…" : ""}
       </p>
-      {evening.failure !== null && <Failure why={evening.failure} />}
+      {evening.failure !== null && <Failure why={evening.failure} before />}
       {screenOf(screen, value, evening, book)}
     </>
   );
@@ -57,14 +57,21 @@ const screenOf = (
   }
 };
 
-const Failure = ({ why }: { why: string }) => (
+const Failure = ({ why, before }: { why: string; before: boolean }) => (
   <p role="alert" class="remark remark-stop">
-    The sitting could not be worked out ({why}). What is shown is from before.
+    The sitting could not be worked out, by a fault of the program itself: {why}.
+    {before ? " What is shown is from before." : " Your words are not touched."}
   </p>
 );
 
 const Waiting = ({ book, evening }: { book: string; evening: EveningView }) => {
-  if (evening.failure !== null) return <Failure why={evening.failure} />;
+  if (evening.failure !== null)
+    return (
+      <div class="screen narrow">
+        <ScreenHead title="Not yet" />
+        <Failure why={evening.failure} before={false} />
+      </div>
+    );
   if (evening.answer === null)
     return (
       <div class="screen narrow">

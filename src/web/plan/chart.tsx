@@ -6,12 +6,14 @@ import { celsiusText, durationText } from "#words/quantity-text.ts";
 import type { PlanNames } from "./names.ts";
 import type { Bar, DayWindow, Row } from "./rows.ts";
 
-const laneHeight = 30;
 const rowPad = 8;
 const headHeight = 58;
 
+/** What only stands somewhere needs less room than what is worked on. */
+const laneHeight = (row: Row): number => (row.group === "other" ? 22 : 30);
+
 /** Height of a row in the chart, also of its label. */
-export const rowHeight = (row: Row): number => Math.max(1, row.lanes.length) * laneHeight + rowPad;
+export const rowHeight = (row: Row): number => Math.max(1, row.lanes.length) * laneHeight(row) + rowPad;
 
 /** The height above the rows, where hours and courses are named. */
 export const chartHead = headHeight;
@@ -70,7 +72,7 @@ export const Chart = (props: Props) => {
                 {...props}
                 row={row}
                 bar={bar}
-                top={(tops[i] ?? 0) + rowPad / 2 + l * laneHeight}
+                top={(tops[i] ?? 0) + rowPad / 2 + l * laneHeight(row)}
               />
             )),
         ),
@@ -106,12 +108,12 @@ const BarShape = ({
   const width = Math.max(3, (Math.min(bar.to, window.to) - from) * pixelsPerMinute - 1);
   const heat = row.group === "ovens" && bar.celsius !== null ? `${celsiusText(bar.celsius)} ` : "";
   const text = taskText(bar.task);
-  const h = laneHeight - 4;
+  const h = laneHeight(row) - 4;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a shape in a drawing cannot be a button element.
     <g
       role="button"
-      class={`bar bar-${bar.attention} course-${bar.task.course % 8}`}
+      class={`bar bar-${bar.attention} course-${bar.task.course % 8}${row.group === "other" ? " row-small" : ""}`}
       data-key={key}
       tabindex={key === stop ? 0 : -1}
       aria-pressed={key === selected}

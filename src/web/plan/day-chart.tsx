@@ -5,7 +5,7 @@ import { attentionLabels } from "#words/labels.ts";
 import { AttentionMark } from "../parts/marks.tsx";
 import { type BarKey, Chart, chartHead, keyOfBar, rowHeight, shownBars } from "./chart.tsx";
 import type { PlanNames } from "./names.ts";
-import { dayWindows, type Row } from "./rows.ts";
+import { dayWindows, lanesOf, type Row } from "./rows.ts";
 
 const zooms = [1, 1.5, 2, 3, 4.5, 7] as const;
 
@@ -35,7 +35,9 @@ export const DayChart = ({ rows, landings, names, select }: Props) => {
   }, []);
   const window = days.find((d) => d.day === day) ?? days.find((d) => d.day === 0) ?? days.at(-1);
   if (window === undefined) return <p class="soft">No work is placed yet.</p>;
-  const used = rows.filter((r) => r.group === "hands" || shownBars(r, window).length > 0);
+  const used = rows
+    .map((r) => ({ ...r, lanes: lanesOf(shownBars(r, window)) }))
+    .filter((r) => r.group === "hands" || r.lanes.length > 0);
   const shown = used.flatMap((row) =>
     shownBars(row, window).map((bar) => ({ row, bar, key: keyOfBar(row, bar) })),
   );

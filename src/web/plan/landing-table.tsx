@@ -30,7 +30,7 @@ export const LandingTable = ({ plan, names }: { plan: Plan; names: PlanNames }) 
               <span class="soft">on time</span>
             )}
           </td>
-          <td>{c.firstStart === null ? "–" : momentText(names.date, c.firstStart)}</td>
+          <td class="nowrap">{c.firstStart === null ? "–" : momentText(names.date, c.firstStart)}</td>
         </tr>
       ))}
     </tbody>

@@ -37,20 +37,18 @@ export const PlanScreen = ({ evening, findings }: { evening: Evening; findings: 
   const [task, setTask] = useState<TaskId | null>(null);
   const narrow = useNarrow();
   const landing = (
-    <div class="landing-part">
+    <div class="landing-part" key="landing">
       <LandingTable plan={plan} names={names} />
     </div>
   );
   const chart = (
     <section class="chart-part no-print" aria-labelledby="chart-head" key="chart">
       <h2 id="chart-head">Chart</h2>
-      <div class="chart-and-details">
-        <DayChart rows={rows} landings={plan.courses} names={names} select={setTask} />
-        <div class="plan-side">
-          {!narrow && landing}
-          <TaskDetails plan={plan} task={task} names={names} />
-        </div>
+      <div class="plan-top">
+        {!narrow && landing}
+        <TaskDetails plan={plan} task={task} names={names} />
       </div>
+      <DayChart rows={rows} landings={plan.courses} names={names} select={setTask} />
     </section>
   );
   const lists = (

@@ -2,10 +2,12 @@ import type { Evening } from "#engine/index.ts";
 import { moneyText } from "#words/money-text.ts";
 import { percentText } from "#words/number-text.ts";
 import { ScreenHead } from "../parts/screen-head.tsx";
+import { useNarrow } from "../state/narrow.ts";
 
 /** What the food costs, dish by dish, and the price that meets the target. */
 export const CostScreen = ({ evening }: { evening: Evening }) => {
   const { cost, menu } = evening;
+  const narrow = useNarrow();
   const money = (minor: number) => moneyText(minor, cost.currency);
   const titles = new Map(evening.dishes.map((d) => [d.source, d.title]));
   const most = Math.max(1, ...cost.dishes.map((d) => d.used));
@@ -68,21 +70,21 @@ export const CostScreen = ({ evening }: { evening: Evening }) => {
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row" colSpan={3}>
+            <th scope="row" colSpan={narrow ? 2 : 3}>
               Used in the dishes
             </th>
             <td class="num">{money(cost.used)}</td>
             <td />
           </tr>
           <tr>
-            <th scope="row" colSpan={3}>
+            <th scope="row" colSpan={narrow ? 2 : 3}>
               Left in the packs
             </th>
             <td class="num">{money(cost.leftOver)}</td>
             <td />
           </tr>
           <tr>
-            <th scope="row" colSpan={3}>
+            <th scope="row" colSpan={narrow ? 2 : 3}>
               Bought in full
             </th>
             <td class="num">{money(cost.bought)}</td>
