@@ -133,6 +133,26 @@ describe("a sitting from its files", () => {
     );
   });
 
+  it("never throws, whichever line is lost, doubled or put elsewhere", () => {
+    const names = Object.keys(smallSitting).filter((name) => !name.startsWith("cards/"));
+    fc.assert(
+      fc.property(fc.constantFrom(...names), fc.nat(60), fc.nat(60), fc.nat(2), (file, a, b, how) => {
+        const lines = (smallSitting[file] ?? "").split("\n");
+        const line = lines[a % lines.length] ?? "";
+        if (how !== 0) lines.splice(a % lines.length, 1);
+        if (how !== 1) lines.splice(b % lines.length, 0, line);
+        const { sitting, problems } = read(changed({ [file]: lines.join("\n") }));
+        expect(sitting !== null || problems.some((p) => p.severity === "stop")).toBe(true);
+        for (const { place } of problems) {
+          const text = changed({ [file]: lines.join("\n") })[place.file] ?? "";
+          expect(place.start).toBeLessThanOrEqual(place.end);
+          expect(place.end).toBeLessThanOrEqual(text.length);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it("stops at an alias that grows without end", () => {
     const bomb = `a: &a [x,x,x,x,x,x,x,x,x]\nb: &b [*a,*a,*a,*a,*a,*a,*a,*a,*a]\nc: &c [*b,*b,*b,*b,*b,*b,*b,*b,*b]\nd: [*c,*c,*c,*c,*c,*c,*c,*c,*c]`;
     expect(read(changed({ "sitting.yaml": bomb })).problems[0]?.code).toBe("marks-broken");
