@@ -8,30 +8,46 @@ const joined = (text: string, first: Words, last: Words): Words => ({
   span: { start: first.span.start, end: last.span.end },
 });
 
-const continues = (block: OpenBlock, before: Line, line: Line): boolean => {
+const continues = (block: OpenBlock, first: Line, before: Line, line: Line): boolean => {
   if (line.afterBlank || line.number !== null || line.bullet) return false;
   const open = !/[.!?:;]["'\u201d)]*$/.test(before.words.text);
   const lower = /^[\p{Ll}(&,]/u.test(line.words.text);
   if (block.role === "ingredients") {
     if (/(?:,|\bor|\band|\bplus|&|\+)$/i.test(before.words.text) && !/^\d/.test(line.words.text))
       return lower;
-    return lower && line.indent > before.indent && before.bullet;
+    return lower && line.indent > first.indent;
   }
-  if (before.number !== null || before.bullet) return true;
+  if (first.number !== null || first.bullet) return true;
   // Hard-wrapped text: the line before was full and its sentence is not ended, or this one begins within a sentence.
   return (open && before.words.text.length >= 45) || (lower && open);
 };
 
 /** Lines that were broken in the middle are one again; the words are the text from first to last. */
 const mended = (text: string, block: OpenBlock): readonly Line[] => {
-  const lines: Line[] = [];
+  const runs: { readonly first: Line; last: Line }[] = [];
   for (const line of block.lines) {
-    const before = lines.at(-1);
-    if (before !== undefined && continues(block, before, line))
-      lines[lines.length - 1] = { ...before, words: joined(text, before.words, line.words) };
-    else lines.push(line);
+    const run = runs.at(-1);
+    if (run !== undefined && continues(block, run.first, run.last, line)) run.last = line;
+    else runs.push({ first: line, last: line });
   }
-  return lines;
+  return runs.map(({ first, last }) =>
+    first === last ? first : { ...first, words: joined(text, first.words, last.words) },
+  );
+};
+
+/** "1 Grill the corn", "2 Roll in the butter": numbers without a mark, told by their counting up from one. */
+const withoutCount = (lines: readonly Line[]): readonly Line[] => {
+  const counted = lines.length > 1 && lines.every((l, i) => l.words.text.startsWith(`${i + 1} `));
+  if (!counted) return lines;
+  return lines.map((line, i) => {
+    const start = `${i + 1} `.length;
+    const gap = line.words.text.slice(start).length - line.words.text.slice(start).trimStart().length;
+    return {
+      ...line,
+      number: i + 1,
+      words: wordsAt(line.words, { start: start + gap, end: line.words.text.length }),
+    };
+  });
 };
 
 const amountAhead =
@@ -85,6 +101,6 @@ export const cutLines = (text: string, block: OpenBlock, onlyMethodLine: boolean
       lines.length <= 2 && line.words.text.length > 30 ? cutList(line.words) : [line.words],
     );
   if (block.role === "method" || block.role === "to-serve")
-    return lines.flatMap((line) => cutSteps(line, onlyMethodLine && lines.length === 1));
+    return withoutCount(lines).flatMap((line) => cutSteps(line, onlyMethodLine && lines.length === 1));
   return lines.map((line) => line.words);
 };

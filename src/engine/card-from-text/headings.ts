@@ -19,7 +19,7 @@ const roleWords: readonly (readonly [BlockRole, RegExp])[] = [
   ],
   [
     "method",
-    /^(?:(?:the |cooking )?(?:methods?|directions?|instructions?|procedure|process|steps?|preparation|preparations|prep)|how to (?:make|cook|do)(?: it| this)?|what to do|to make|to cook|making it|method of (?:work|preparation)|the work)$/,
+    /^(?:(?:the |cooking )?(?:methods?|directions?|instructions?|procedure|process|mode|steps?|preparation|preparations|prep)|how to (?:make|cook|do)(?: it| this)?|what to do|to make|to cook|making it|method of (?:work|preparation)|the work)$/,
   ],
   [
     "to-serve",
@@ -115,4 +115,4 @@ export const readHeading = (line: string, underlined: boolean): HeadingRead | nu
 };
 
 /** A rule of dashes, equals signs or stars: no words of its own. */
-export const isRule = (line: string): boolean => /^[-=_*~#\u2014\u2500.\s]{3,}$/.test(line);
+export const isRule = (line: string): boolean => /^[-=_*~#|:\u2014\u2500.\s]{3,}$/.test(line);

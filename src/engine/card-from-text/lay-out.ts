@@ -78,10 +78,11 @@ const unmarkedTitle = (line: Line): Words => {
   const text = words.text;
   const label = /^(?:title|recipe|name|dish)\s*:\s*(?=\S)/i.exec(text);
   if (label !== null) return wordsAt(words, { start: label[0].length, end: text.length });
-  if (heading === null || heading.rest !== null) return words;
+  if (heading === null || heading.rest !== null)
+    return wordsAt(words, { start: 0, end: text.replace(/(?<=\p{L})\.$/u, "").length });
   const before = words.span.start;
   const lead = /^(?:#{1,6}\s*|\*{1,3}|_{1,3})+/.exec(text)?.[0].length ?? 0;
-  const tail = /(?:\s*#{1,6}|\*{1,3}|_{1,3}|\s*:)+$/.exec(text.slice(lead))?.[0].length ?? 0;
+  const tail = /(?:\s*#{1,6}|\*{1,3}|_{1,3}|\s*:|(?<=\p{L})\.)+$/u.exec(text.slice(lead))?.[0].length ?? 0;
   return {
     text: text.slice(lead, text.length - tail),
     span: { start: before + lead, end: before + text.length - tail },
@@ -95,7 +96,8 @@ const canBeTitle = (line: Line): boolean => {
   if (words.text.length > 120 || words.text.split(/\s+/).length > 14) return false;
   if (/^(?:\d|[\u00bc-\u00be\u2150-\u215e])/.test(words.text) && line.ingredient >= 4) return false;
   if (line.bullet && line.ingredient >= 3) return false;
-  return !(line.step >= 4 && /[.!?]$/.test(words.text)) && !/[.!?]\s+\p{Lu}/u.test(words.text);
+  const capitals = words.text === words.text.toUpperCase() && /\p{Lu}{3}/u.test(words.text);
+  return (capitals || !(line.step >= 4 && /[.!?]$/.test(words.text))) && !/[.!?]\s+\p{Lu}/u.test(words.text);
 };
 
 /** A sentence of talk between the lines of a list ("It's three of milk to one of cream."). */
@@ -146,9 +148,15 @@ export const layOut = (lines: readonly Line[]): Layout => {
     return block;
   };
   const beginWith = (role: BlockRole, line: Line): void => {
-    begin(role, null, null, true).lines.push(line);
+    put(begin(role, null, null, true), line);
   };
-  const has = (role: BlockRole): boolean => blocks.some((b) => b.role === role && b.lines.length > 0);
+  const filled = new Set<BlockRole>();
+  const put = (block: OpenBlock, line: Line): void => {
+    block.lines.push(line);
+    filled.add(block.role);
+  };
+  const has = (role: BlockRole): boolean => filled.has(role);
+  const lastList = lines.findLastIndex((l) => l.heading?.role === "ingredients");
 
   const takeFacts = (words: Words, facts: NonNullable<Line["facts"]>): void => {
     yields.push(...facts.yields.map((s) => wordsAt(words, s)));
@@ -166,23 +174,24 @@ export const layOut = (lines: readonly Line[]): Layout => {
     const listed = heading.role === "to-serve" && rest === null && below === "ingredients" && !has("method");
     const role = listed ? "ingredients" : (heading.role ?? below);
     const block = begin(role, words, listed ? "to serve" : heading.part, rest !== null);
-    if (rest !== null) block.lines.push({ ...line, words: rest, number: null });
+    if (rest !== null) put(block, { ...line, words: rest, number: null });
   };
 
   /** Lines before the list and the method, and after a block that no heading closed. */
   const takeLoose = (line: Line, at: number, now: OpenBlock | null): void => {
     const own = ownRole(line);
     const closed = now !== null && now.role === "notes" && now.heading !== null && !now.loose;
+    const listLater = at < lastList;
     if (own !== null && (own === "swaps" || has("method"))) beginWith(own, line);
-    else if (closed && !(looksListed(line) && !has("ingredients"))) now.lines.push(line);
+    else if (closed && (listLater || !looksListed(line) || has("ingredients"))) put(now, line);
     else if (!has("method") && namesPart(lines, at))
       begin("ingredients", line.words, line.words.text.toLowerCase(), false);
     else if (!has("method") && looksListed(line)) beginWith("ingredients", line);
     else if (looksDone(line) && (now === null || now.role === "notes" || !has("method")))
       beginWith("method", line);
-    else if (now !== null && now.role !== "notes" && (!line.afterBlank || line.bullet)) now.lines.push(line);
+    else if (now !== null && now.role !== "notes" && (!line.afterBlank || line.bullet)) put(now, line);
     else {
-      if (now?.role === "notes") now.lines.push(line);
+      if (now?.role === "notes") put(now, line);
       else beginWith("notes", line);
     }
   };
@@ -196,7 +205,7 @@ export const layOut = (lines: readonly Line[]): Layout => {
     else if (own !== null && !kept) beginWith(own, line);
     else if (done && now.lines.length > 0) beginWith("method", line);
     else if (isRemark(line)) beginWith("notes", line);
-    else now.lines.push(line);
+    else put(now, line);
   };
 
   const takeDone = (line: Line, at: number, now: OpenBlock): void => {
@@ -217,7 +226,7 @@ export const layOut = (lines: readonly Line[]): Layout => {
       next.number === null &&
       looksListed(next);
     if (another) beginWith("ingredients", line);
-    else now.lines.push(line);
+    else put(now, line);
   };
 
   lines.forEach((line, at) => {
@@ -234,7 +243,7 @@ export const layOut = (lines: readonly Line[]): Layout => {
       takeFacts(line.words, line.facts);
     else if (
       line.heading !== null &&
-      !(now?.role === "method" && line.heading.role === null && !line.heading.marked)
+      !(now?.role === "method" && line.heading.role === null && !line.heading.marked && !line.afterBlank)
     )
       takeHeading(line, line.heading, at, now);
     else if (

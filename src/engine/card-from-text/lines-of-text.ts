@@ -26,16 +26,21 @@ export const wordsAt = (line: Words, stretch: Stretch): Words => ({
   span: { start: line.span.start + stretch.start, end: line.span.start + stretch.end },
 });
 
-const emphasised = /^(\*\*|__)(.+)\1[.:]?$/;
+const emphasised = /^(\*\*|__|\*|_)(.+)\1[.:]?$/;
 
 const readLine = (raw: RawLine, underlined: boolean, number: number | null): Line => {
   const whole: Words = { text: raw.text, span: { start: raw.start, end: raw.end } };
   const mark = unmark(raw.text);
   // A heading keeps its marks of emphasis until it is read, and a picture before it is no bullet.
-  const heading = mark.number === null ? readHeading(mark.text, underlined) : null;
+  const inner = emphasised.exec(mark.text)?.[2] ?? null;
+  const stated = inner !== null && readFacts(inner) !== null;
+  const heading = mark.number === null && !stated ? readHeading(mark.text, underlined) : null;
   let words = wordsAt(whole, { start: mark.skip, end: raw.text.length });
   const strong = heading === null ? emphasised.exec(words.text) : null;
-  if (strong !== null) words = wordsAt(words, { start: 2, end: 2 + (strong[2] ?? "").length });
+  if (strong !== null) {
+    const lead = (strong[1] ?? "").length;
+    words = wordsAt(words, { start: lead, end: lead + (strong[2] ?? "").length });
+  }
   if (/\|\s*$/.test(words.text) && raw.text.startsWith("|"))
     words = wordsAt(words, { start: 0, end: words.text.replace(/\s*\|\s*$/, "").length });
   const facts = readFacts(words.text);
@@ -64,8 +69,10 @@ export const linesOfText = (text: string, limit: number): readonly Line[] => {
       number = Number(/\d+/.exec(line.text)?.[0] ?? 0);
       return;
     }
-    if (isClutter(line.text)) return;
     const below = raw[i + 1];
+    // The head of a table names its columns.
+    const columns = line.text.startsWith("|") && below !== undefined && /^\|[\s|:-]+$/.test(below.text);
+    if (columns || isClutter(line.text)) return;
     const underlined = below !== undefined && !below.afterBlank && /^(?:-{3,}|={3,})$/.test(below.text);
     lines.push(readLine(line, underlined, number));
     number = null;

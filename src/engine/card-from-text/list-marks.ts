@@ -26,7 +26,8 @@ export const unmark = (line: string): Unmarked => {
     if (found !== null) text = text.slice(found[0].length);
     return found;
   };
-  if (!/^(\*\*|__|---|\*\s*\*)/.test(text) && (take(bullet) ?? take(checkbox)) !== null) hasBullet = true;
+  const emphasis = /^(\*\*|__|---|\*\s*\*)/.test(text) || /^\*[^\s*][^*]*\*$/.test(text);
+  if (!emphasis && (take(bullet) ?? take(checkbox)) !== null) hasBullet = true;
   const isPicture = !/^[\d#*]/.test(text) && take(pictures) !== null;
   if (isPicture) hasBullet = true;
   const item = take(numbered) ?? take(stepWord);

@@ -41,7 +41,7 @@ const duration = new RegExp(
   "i",
 );
 const timeLabel =
-  /^(?:(?:total|prep(?:aration)?|cook(?:ing)?|baking|bake|active|inactive|hands[- ]on|resting|chill(?:ing)?|proving|marinating|overall|setting|working|additional|freezing|soaking)(?: time)?|time(?:s)?(?: taken| needed)?|ready in|takes|done in|hands on)\s*[:=\u2013\u2014-]?\s*(?=.*\d|.*\b(?:hour|overnight)\b)/i;
+  /^(?:(?:total|prep(?:aration)?|cook(?:ing)?|baking|bake|active|inactive|hands[- ]on|resting|chill(?:ing)?|proving|marinating|overall|setting|working|additional|freezing|soaking)(?: time)?|time(?:s)?(?: taken| needed)?|ready in|takes|done in)\s*[:=\u2013\u2014-]?\s*(?:about|around|approx\.?|roughly|under|at least|~)?\s*(?=\d|[\u00bc-\u00be]|(?:an?|one|two|three|four|five|six|ten|fifteen|twenty|thirty|half|overnight)\b)/i;
 
 /** True when the whole of these words states a time for the dish. */
 export const isTime = (words: string): boolean =>
@@ -98,7 +98,7 @@ export const readFacts = (
 };
 
 const inside =
-  /\b(?:serves|feeds|makes(?: enough for)?|enough (?:for|to serve|to feed)|sufficient for|yields|will serve|serve)\s+(?:about |around |up to |at least |roughly |between )?(?:\d|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|twelve\b|a dozen\b|twenty\b|a family\b)/i;
+  /\b(?:serves|feeds|feed|makes(?: enough for)?|enough (?:for|to serve|to feed)|sufficient for|yields|will serve|serve)\s+(?:about |around |up to |at least |roughly |between )?(?:\d|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|twelve\b|a dozen\b|twenty\b|a family\b)/i;
 
 /** Words inside a sentence that state a yield ("it serves 4 with rice"); null when there are none. */
 export const yieldInside = (line: string): Stretch | null => {
@@ -110,5 +110,5 @@ export const yieldInside = (line: string): Stretch | null => {
   );
   const end = found.index + (stop?.index ?? Math.min(rest.length, 200));
   const words = line.slice(found.index, end);
-  return isYield(words.replace(/^serve\b/i, "serves")) ? { start: found.index, end } : null;
+  return isYield(words.replace(/^(serve|feed)\b/i, "$1s")) ? { start: found.index, end } : null;
 };

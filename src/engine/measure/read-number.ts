@@ -82,9 +82,13 @@ const hyphenated = (word: string): number | null => {
 };
 
 /** "twenty", "three hundred and fifty"; how many tokens it took and what it is worth. */
-const countingWords = (tokens: readonly Token[], at: number): { value: number; next: number } | null => {
+const countingWords = (
+  tokens: readonly Token[],
+  at: number,
+  begun: number | null = null,
+): { value: number; next: number } | null => {
   let total = 0;
-  let current: number | null = null;
+  let current: number | null = begun;
   let next = at;
   for (let i = at; i < tokens.length; i += 1) {
     const word = lowerAt(tokens, i);
@@ -180,7 +184,10 @@ export const readNumber = (tokens: readonly Token[], at: number): NumberRead | n
   const part = parts.get(word);
   if (part !== undefined && !word.endsWith("s")) return dozens(sure(part, skipOfA(tokens, after)), tokens);
   if (article && (word === "dozen" || word === "score")) return dozens(sure(1, at + 1), tokens);
-  if (article && word === "hundred") return sure(100, at + 2);
+  if (article && (word === "hundred" || word === "thousand")) {
+    const large = countingWords(tokens, at + 1, 1);
+    if (large !== null) return sure(large.value, large.next);
+  }
   if (word === "dozen" && !article) return sure(12, at + 1);
   return article ? sure(1, at + 1, true) : null;
 };

@@ -6,7 +6,7 @@ import { roundForScales } from "../../measure/rounding.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { SourceId, Span } from "../../model/span.ts";
-import type { Reading } from "./read-line.ts";
+import type { Reading } from "./reading.ts";
 import { shifted } from "./shift.ts";
 import type { Weight } from "./weigh.ts";
 

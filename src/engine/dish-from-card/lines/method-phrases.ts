@@ -1,4 +1,4 @@
-import { tokensOf } from "../../measure/tokens.ts";
+import { type Token, tokensOf } from "../../measure/tokens.ts";
 import type { Card } from "../../model/card.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
@@ -10,6 +10,17 @@ export type MethodPhrase = { readonly words: Words; readonly part: string | null
 
 const timeUnits =
   /^(?:min|mins|minutes?|hours?|hrs?|h|seconds?|secs?|days?|weeks?|degrees?|deg|\u00b0|c|f|times?|cm|mm|inch|inches|batches|people|portions?|%)$/i;
+
+/** "a good slosh of cider, about 150 ml": where the figure that explains a vague word ends; 0 when there is none. */
+const explained = (tokens: readonly Token[], at: number, region: Region): number => {
+  if (
+    tokens[at]?.text !== "," ||
+    !/^(?:about|say|around|roughly|maybe|or)$/.test(tokens[at + 1]?.lower ?? "")
+  )
+    return 0;
+  const read = readAmounts(tokens, at + 1, region);
+  return read?.amounts.some((a) => a.unit !== "piece") === true ? (read.amounts.at(-1)?.span.end ?? 0) : 0;
+};
 
 /**
  * Amounts and foods that are told in the method itself, when a card has no list ("you want two onions, a good slosh of
@@ -42,7 +53,11 @@ export const phrasesInMethod = (card: Card, region: Region): readonly MethodPhra
           continue;
         }
         const start = window[0]?.start ?? 0;
-        const end = Math.max(phrase.nameSpan.end, read.amounts.at(-1)?.span.end ?? 0);
+        const end = Math.max(
+          phrase.nameSpan.end,
+          read.amounts.at(-1)?.span.end ?? 0,
+          explained(window, Math.max(stop, phrase.next), region),
+        );
         seen.add(phrase.food.id);
         found.push({
           words: {

@@ -1,15 +1,10 @@
-import {
-  findLevel,
-  findSize,
-  findUnit,
-  measureFor,
-  measureKind,
-  mostUnitWords,
-} from "../../larder/measures.ts";
+import { findSize, measureFor, measureKind } from "../../larder/measures.ts";
 import { isDash, type NumberRead, readRange } from "../../measure/read-number.ts";
 import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
+import { lowerAt } from "./modifiers.ts";
+import { afterStop, readAdjectives, readUnit } from "./read-unit.ts";
 
 /** The amounts at the head of some tokens, and what stands with them. Spans count from the line's start. */
 export type AmountsRead = {
@@ -33,29 +28,6 @@ const approximately = new Set(
   ),
 );
 const approximateNext = new Set(["over", "under", "less", "more"]);
-
-const lower = (tokens: readonly Token[], at: number): string => tokens[at]?.lower ?? "";
-
-/** Steps over a full stop after an abbreviation. */
-const afterStop = (tokens: readonly Token[], at: number): number => (lower(tokens, at) === "." ? at + 1 : at);
-
-/** The longest run of tokens that writes a unit; null for none. */
-export const readUnit = (tokens: readonly Token[], at: number): { unit: string; next: number } | null => {
-  let best: { unit: string; next: number } | null = null;
-  let written = "";
-  for (let i = at; i < tokens.length && i < at + mostUnitWords * 2; i += 1) {
-    const token = tokens[i];
-    if (token === undefined || (token.kind !== "word" && token.text !== "." && token.text !== "-")) break;
-    if (token.text === "." || token.text === "-") {
-      if (i === at) break;
-      continue;
-    }
-    written = written === "" ? token.text : `${written} ${token.text}`;
-    const unit = findUnit(written);
-    if (unit !== null) best = { unit, next: i + 1 };
-  }
-  return best;
-};
 
 type One = {
   readonly amount: Amount;
@@ -101,7 +73,7 @@ const readPack = (
   if (found === null || (kind !== "mass" && kind !== "volume")) return null;
   const after = afterStop(tokens, found.next);
   let glue = isDash(tokens[after]) ? after + 1 : after;
-  if (findSize(lower(tokens, glue)) !== null) glue += 1;
+  if (findSize(lowerAt(tokens, glue)) !== null) glue += 1;
   const container = readUnit(tokens, glue);
   const packed = container !== null && isPackable(container.unit);
   return {
@@ -111,54 +83,18 @@ const readPack = (
   };
 };
 
-type Adjectives = {
-  readonly level: string | null;
-  readonly size: string | null;
-  readonly next: number;
-  /** Where only words of size and filling have been read. */
-  readonly afterSize: number;
-};
-
-const shapes =
-  /^(?:nice|very|decent|heavy|light|thin|thick|long|short|fresh|whole|thinly|thickly|finely|roughly|cut|sliced|peeled|crushed|plump|fine)$/;
-
-/** What stands between a number and its unit: "heaped", "large", "thinly cut". */
-const readAdjectives = (tokens: readonly Token[], at: number, article: boolean): Adjectives => {
-  let level: string | null = null;
-  let size: string | null = null;
-  let next = at;
-  let afterSize = at;
-  for (;;) {
-    const word = lower(tokens, next);
-    const whole = readUnit(tokens, next);
-    if (whole !== null && measureKind(whole.unit) === "vague" && whole.next > next + 1) break;
-    if (whole !== null && article && (whole.unit === "little" || whole.unit === "bit")) break;
-    const filled = findLevel(word);
-    const sized = findSize(word);
-    if (filled === null && sized === null && !shapes.test(word)) break;
-    level = filled ?? level;
-    size = sized === null ? size : word;
-    const dashed = isDash(tokens[next + 1]) && lower(tokens, next + 2) === "sized";
-    next += dashed ? 3 : 1;
-    if (lower(tokens, next) === "-") next += 1;
-    if (filled !== null || sized !== null)
-      afterSize = afterSize === next - (dashed ? 3 : 1) ? next : afterSize;
-  }
-  return { level, size, next, afterSize };
-};
-
 const readOne = (tokens: readonly Token[], start: number, region: Region): One | null => {
   let at = start;
   let approximate = false;
   for (;;) {
-    const word = lower(tokens, at);
+    const word = lowerAt(tokens, at);
     if (approximately.has(word) && (word !== "some" || tokens[at + 1]?.kind === "number")) {
       approximate = true;
       at = afterStop(tokens, at + 1);
-    } else if (word === "just" && approximateNext.has(lower(tokens, at + 1))) at += 2;
+    } else if (word === "just" && approximateNext.has(lowerAt(tokens, at + 1))) at += 2;
     else if (
-      (word === "up" && lower(tokens, at + 1) === "to") ||
-      (word === "at" && /^(least|most)$/.test(lower(tokens, at + 1)))
+      (word === "up" && lowerAt(tokens, at + 1) === "to") ||
+      (word === "at" && /^(least|most)$/.test(lowerAt(tokens, at + 1)))
     ) {
       approximate = true;
       at += 2;
@@ -174,22 +110,22 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
   }
   let next = read?.next ?? at;
   // "70% chocolate", "2% milk": the number belongs to the food.
-  if (read !== null && lower(tokens, next) === "%") return null;
+  if (read !== null && lowerAt(tokens, next) === "%") return null;
   if (
     read === null &&
-    !["the", "good", "big", "generous", "small", "large", "heaped"].includes(lower(tokens, at))
+    !["the", "good", "big", "generous", "small", "large", "heaped"].includes(lowerAt(tokens, at))
   ) {
     const bare = readUnit(tokens, at);
     const kind = bare === null ? null : measureKind(bare.unit);
     if (bare === null || bare.unit === "part") return null;
-    const of = lower(tokens, bare.next) === "of";
-    const some = ["some", "lots", "plenty", "loads"].includes(lower(tokens, at));
+    const of = lowerAt(tokens, bare.next) === "of";
+    const some = ["some", "lots", "plenty", "loads"].includes(lowerAt(tokens, at));
     if (
       !(
         some ||
         (kind === "vague" &&
           bare.unit !== "little" &&
-          (of || /^(pinch|handful|dash|splash|knob|drizzle|glug)/.test(lower(tokens, at)))) ||
+          (of || /^(pinch|handful|dash|splash|knob|drizzle|glug)/.test(lowerAt(tokens, at)))) ||
         (of && (kind === "piece" || kind === "container" || kind === "volume"))
       )
     )
@@ -320,19 +256,19 @@ export const readAmounts = (tokens: readonly Token[], start: number, region: Reg
   const amounts: Amount[] = [];
   let each = false;
   for (;;) {
-    const joint = lower(tokens, next);
+    const joint = lowerAt(tokens, next);
     const rangeJoint = joint === "to" || isDash(tokens[next]);
-    if (joint === "or" && /^(so|more|thereabouts)$/.test(lower(tokens, next + 1))) {
+    if (joint === "or" && /^(so|more|thereabouts)$/.test(lowerAt(tokens, next + 1))) {
       amount = { ...amount, approximate: true };
       next += 2;
       continue;
     }
     if (
       joint === "or" &&
-      ["two", "three"].includes(lower(tokens, next + 1)) &&
+      ["two", "three"].includes(lowerAt(tokens, next + 1)) &&
       readUnit(tokens, next + 2) === null
     ) {
-      const high = lower(tokens, next + 1) === "two" ? 2 : 3;
+      const high = lowerAt(tokens, next + 1) === "two" ? 2 : 3;
       if (amount.high < high)
         amount = {
           ...amount,

@@ -8,8 +8,9 @@ import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
 import { doubtfulUnit, findingsOf, type Place } from "./line-findings.ts";
 import { phrasesInMethod } from "./method-phrases.ts";
-import { type Reading, readLine } from "./read-line.ts";
+import { readLine } from "./read-line.ts";
 import type { Phrase } from "./read-phrase.ts";
+import type { Reading } from "./reading.ts";
 import { shifted, shiftedAmounts } from "./shift.ts";
 import { type Weight, weigh, weighExtra, weighSilent } from "./weigh.ts";
 

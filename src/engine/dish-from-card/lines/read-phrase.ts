@@ -1,22 +1,14 @@
 import { findFood } from "../../larder/foods.ts";
-import { findSize, measureKind } from "../../larder/measures.ts";
+import { measureKind } from "../../larder/measures.ts";
 import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Span } from "../../model/span.ts";
-import { type FoodMatch, findFoodIn, findTurned } from "./find-food.ts";
-import {
-  bareAdjectives,
-  equipmentWords,
-  formWords,
-  isDoneWord,
-  portionWords,
-  preparationWords,
-  qualityWords,
-  stateWords,
-  tailWords,
-} from "./line-words.ts";
+import { asCounted, chooseMatch, ownModifiers } from "./choose-match.ts";
+import { equipmentWords, formWords, portionWords, preparationWords, stateWords } from "./line-words.ts";
+import { isAdverb, lowerAt, readModifiers, slice } from "./modifiers.ts";
+import { lastName, nameEnd } from "./name-end.ts";
 import { readAmounts } from "./read-amounts.ts";
 
 /** A phrase of a line: amounts and a food with what is said of it, and where its name ends. Spans count from the line's start. */
@@ -41,12 +33,6 @@ export type Phrase = {
   /** Token where the name and what is done to it ends; the rest is a tail. */
   readonly next: number;
 };
-
-/** The words of the line from one token to another (excluded), as they stand. */
-export const slice = (line: string, tokens: readonly Token[], from: number, to: number): string =>
-  from >= to ? "" : line.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0);
-
-const lowerAt = (tokens: readonly Token[], at: number): string => tokens[at]?.lower ?? "";
 
 /** "juice of", "grated zest and juice of", "yolks of": the part asked for, and where what it is part of begins. */
 const readPortion = (
@@ -86,126 +72,6 @@ const readPortion = (
 
 const cardWords = new Set(["batch", "serving"]);
 
-const isModifier = (token: Token | undefined): boolean =>
-  token !== undefined &&
-  (isParticiple(token) ||
-    qualityWords.has(token.lower) ||
-    bareAdjectives.has(token.lower) ||
-    findSize(token.lower) !== null ||
-    isAdverb(token));
-
-const nameMarks = new Set(["-", "&", "'", "\u2019", ".", "%", "*"]);
-
-const endsAtMark = (tokens: readonly Token[], at: number, end: number): boolean => {
-  const token = tokens[at];
-  if (token?.kind !== "mark") return false;
-  if (!nameMarks.has(token.text)) return true;
-  if (token.text === "-") return token.start > (tokens[at - 1]?.end ?? 0);
-  return token.text === "." && at + 1 < end && (tokens[at + 1]?.start ?? 0) > token.end;
-};
-
-/** The end of the name: the first word that begins a tail, once something has been named. */
-const nameEnd = (tokens: readonly Token[], from: number, end: number): number => {
-  let named = false;
-  for (let i = from; i < end; i += 1) {
-    const token = tokens[i];
-    if (token === undefined) break;
-    if (endsAtMark(tokens, i, end)) return i;
-    if (token.kind === "number" && i > from && tokens[i + 1]?.text !== "%")
-      return !named && lowerAt(tokens, i - 1) === "or" ? i - 1 : i;
-    if (token.kind === "word" && i > from) {
-      const { lower } = token;
-      const joint = lower === "or" || lower === "and" || lower === "cut";
-      if (lower === "and" && isParticiple(tokens[i - 1]) && leadsToParticiple(tokens, i + 1, end)) continue;
-      if (named && lower === "and") return i;
-      if (lower === "of" && ["any", "your", "choice", "some"].includes(lowerAt(tokens, i + 1))) return i;
-      if (!joint && tailWords.has(lower) && !(lower === "mixed" && !named)) return i;
-      if (named && joint && (lower !== "cut" || lowerAt(tokens, i + 1) !== "")) return i;
-    }
-    if (token.text === "&" && named) return i;
-    if (token.kind === "word" && !isModifier(token) && !["or", "and"].includes(token.lower)) named = true;
-  }
-  return end;
-};
-
-const isParticiple = (token: Token | undefined): boolean =>
-  token !== undefined && (preparationWords.has(token.lower) || stateWords.has(token.lower));
-
-const leadsToParticiple = (tokens: readonly Token[], at: number, end: number): boolean => {
-  for (let i = at; i < Math.min(end, at + 3); i += 1) {
-    if (isParticiple(tokens[i])) return true;
-    if (!qualityWords.has(lowerAt(tokens, i)) && !/ly$/.test(lowerAt(tokens, i))) return false;
-  }
-  return false;
-};
-
-const isAdverb = (token: Token | undefined): boolean =>
-  token?.kind === "word" && (/ly$/.test(token.lower) || ["very", "quite", "well"].includes(token.lower));
-
-/** What stands before the food's name: sizes, states, preparations; where the name proper begins. */
-const readModifiers = (
-  line: string,
-  tokens: readonly Token[],
-  from: number,
-  to: number,
-): { start: number; size: string | null; state: string[]; preparation: string[] } => {
-  let at = from;
-  let size: string | null = null;
-  const state: string[] = [];
-  const preparation: string[] = [];
-  while (at < to - 1) {
-    const token = tokens[at];
-    if (token === undefined) break;
-    const { lower } = token;
-    let verb = at;
-    while (verb < to - 1 && isAdverb(tokens[verb])) verb += 1;
-    const word = lowerAt(tokens, verb);
-    if (verb < to - 1 && isDoneWord(word) && !qualityWords.has(word) && !stateWords.has(word)) {
-      preparation.push(slice(line, tokens, at, verb + 1).toLowerCase());
-      at = verb + 1;
-    } else if (stateWords.has(lower)) {
-      state.push(lower);
-      at += 1;
-    } else if (
-      findSize(lower) !== null &&
-      !["regular", "average", "little", "baby", "mini", "fat"].includes(lower)
-    ) {
-      size = lower;
-      at += isDashSized(tokens, at) ? 3 : 1;
-    } else if (qualityWords.has(lower) || (token.kind === "mark" && token.text !== "%") || lower === "and")
-      at += 1;
-    else break;
-  }
-  return { start: at, size, state, preparation };
-};
-
-const isDashSized = (tokens: readonly Token[], at: number): boolean =>
-  lowerAt(tokens, at + 1) === "-" && lowerAt(tokens, at + 2) === "sized";
-
-/** The food's own words may begin with what was done to it ("beaten egg"): taken off when the food stays the same. */
-const ownModifiers = (
-  line: string,
-  tokens: readonly Token[],
-  match: { food: Food; from: number; to: number },
-): { start: number; size: string | null; state: string[]; preparation: string[] } => {
-  const read = readModifiers(line, tokens, match.from, match.to);
-  for (let start = read.start; start > match.from; start -= 1)
-    if (
-      tokens
-        .slice(match.from, start)
-        .every((t) => t.kind !== "word" || isParticiple(t) || isAdverb(t) || findSize(t.lower) !== null) &&
-      findFood(slice(line, tokens, start, match.to))?.id === match.food.id
-    )
-      return { ...readModifiers(line, tokens, match.from, start + 1), start };
-  // "frozen peas" keep their name, and are still frozen.
-  return {
-    start: match.from,
-    size: null,
-    state: read.state.filter((s) => s === "frozen" || s === "cooked"),
-    preparation: [],
-  };
-};
-
 const trailing = (
   line: string,
   tokens: readonly Token[],
@@ -233,39 +99,6 @@ const trailing = (
   }
   return { nameTo, preparation, state };
 };
-
-/** "2 leaves of gelatine" are leaf gelatine, "1 stick of cinnamon" is a cinnamon stick; "1 chopped tomato" is in no tin. */
-const asCounted = (
-  line: string,
-  tokens: readonly Token[],
-  match: FoodMatch | null,
-  amounts: readonly Amount[],
-): FoodMatch | null => {
-  const unit = amounts[0]?.unit ?? null;
-  if (match === null || unit === null) return match;
-  const name = slice(line, tokens, match.from, match.to);
-  if (unit === "piece" && match.food.id.startsWith("tinned-") && amounts.length === 1) {
-    const { start } = readModifiers(line, tokens, match.from, match.to);
-    const fresh = start > match.from ? findFood(slice(line, tokens, start, match.to)) : null;
-    return fresh === null ? match : { food: fresh, from: start, to: match.to };
-  }
-  if (unit === "piece" || measureKind(unit) !== "piece") return match;
-  const food = findFood(`${unit} ${name}`) ?? findFood(`${name} ${unit}`);
-  return food === null ? match : { ...match, food };
-};
-
-/** A name across "of" ("cream of tartar") before one turned round ("lamb leg"), before the food after it. */
-const chooseMatch = (tokens: readonly Token[], from: number, to: number): FoodMatch | null => {
-  const plain = findFoodIn(tokens, from, to);
-  if (plain !== null && tokens.slice(plain.from, plain.to).some((t) => t.lower === "of")) return plain;
-  return findTurned(tokens, from, to) ?? plain;
-};
-
-/** True when the tokens hold no noun, only what could stand before one ("bone-in", "stewed and strained"). */
-export const isOnlyModifiers = (tokens: readonly Token[], from: number): boolean =>
-  tokens
-    .slice(from)
-    .every((t) => t.kind !== "word" || isModifier(t) || t.lower === "and" || t.lower === "or");
 
 /** Reads the phrase that begins at a token and ends before another. Null when it holds no words for a food. */
 export const readPhrase = (
@@ -386,15 +219,4 @@ export const readPhrase = (
     card,
     next: Math.max(stop, match?.to ?? 0),
   };
-};
-
-/** An unknown name ends before what is done to it. */
-const lastName = (tokens: readonly Token[], from: number, to: number): number => {
-  let end = to;
-  while (
-    end > from + 1 &&
-    (isParticiple(tokens[end - 1]) || isAdverb(tokens[end - 1]) || tokens[end - 1]?.kind === "mark")
-  )
-    end -= 1;
-  return end;
 };

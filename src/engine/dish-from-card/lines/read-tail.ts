@@ -3,8 +3,9 @@ import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
 import { isDoneWord, preparationWords, purposeVerbs, qualityWords, stateWords } from "./line-words.ts";
+import { lowerAt, slice } from "./modifiers.ts";
 import { readAmounts } from "./read-amounts.ts";
-import { type Phrase, readPhrase, slice } from "./read-phrase.ts";
+import { type Phrase, readPhrase } from "./read-phrase.ts";
 
 /** What a stretch beside the food says; each kind is added to the line it stands on. */
 export type Remark = {
@@ -38,8 +39,6 @@ const nothing: Remark = {
   next: 0,
 };
 
-const lowerAt = (tokens: readonly Token[], at: number): string => tokens[at]?.lower ?? "";
-
 const statePhrases =
   /^(?:at |to |brought to )?room temp(?:erature)?\b|^at (?:room|kitchen) temp|^straight from the fridge|^from the fridge|^from frozen/;
 const preparationStart =
@@ -71,8 +70,40 @@ const statesOnly = (tokens: readonly Token[], at: number, end: number): boolean 
     ) &&
   tokens.slice(at, end).some((t) => stateWords.has(t.lower));
 
+/** "Onions, chopped 1 kg": an amount at the end of what was done. */
+const amountAtEnd = (
+  tokens: readonly Token[],
+  start: number,
+  end: number,
+  region: Region,
+): { at: number; amounts: readonly Amount[] } | null => {
+  for (let at = Math.max(start + 1, end - 4); at < end; at += 1) {
+    if (tokens[at]?.kind !== "number" || tokens[at - 1]?.kind === "number") continue;
+    const before = tokens[at - 1]?.lower ?? "";
+    if (!isDoneWord(before) && !stateWords.has(before)) return null;
+    const read = readAmounts(tokens.slice(0, end), at, region);
+    const measured = read?.amounts.some((a) => a.unit !== "piece") === true && read.size === null;
+    return read !== null && measured && read.next >= end ? { at, amounts: read.amounts } : null;
+  }
+  return null;
+};
+
 /** Reads a stretch of tokens that stands beside the food: after it, after a comma or in brackets. */
 export const readRemark = (
+  line: string,
+  tokens: readonly Token[],
+  start: number,
+  end: number,
+  region: Region,
+  standsAlone: boolean,
+): Remark => {
+  const cut = standsAlone ? amountAtEnd(tokens, start, end, region) : null;
+  if (cut === null) return readWords(line, tokens, start, end, region, standsAlone);
+  const before = readWords(line, tokens, start, cut.at, region, standsAlone);
+  return { ...before, amounts: [...before.amounts, ...cut.amounts], next: end };
+};
+
+const readWords = (
   line: string,
   tokens: readonly Token[],
   start: number,

@@ -12,6 +12,9 @@ const eaters =
 const vessels =
   /\b(?:tins?|pans?|moulds?|molds?|dish(?:es)?|pots?|trays?|ramekins?|jars?|basins?|bottles?|cases?|glasses|loaf tin)\b/;
 
+const wholes =
+  /\b(?:cakes?|tarts?|lo(?:af|aves)|pies?|quiches?|terrines?|puddings?|flans?|cheesecakes?|pizzas?|traybakes?|roulades?|crumbles?|gateaux?|pav?lovas?|batch(?:es)?|trifles?|sponges?|breads?)\b/i;
+
 const wordsFrom = (line: string, tokens: readonly Token[], from: number): string =>
   line
     .slice(tokens[from]?.start ?? line.length)
@@ -101,7 +104,8 @@ export const readYield = (words: Words, region: Region): Yield | null => {
       pieces ? rest : rest.replace(/^(?:people|persons?|servings?|portions?)\b\s*/i, ""),
     );
   }
-  return of("pieces", amount, rest);
+  // A tart or a loaf is cut up: one of it is no portion.
+  return of(amount.likely < 3 && wholes.test(rest) ? "tin" : "pieces", amount, rest);
 };
 
 /** The yield that tells most: people before pieces, pieces before tins, tins before weights. */
