@@ -18,6 +18,7 @@ export const mainHelp = (commands: readonly Command[]): string =>
     "  ",
   ) +
   "\nFindings go to the error stream as file:line:column, warnings and stops unless --notes is given.\n" +
+  "Each command tells those that bear on it; evening counts all.\n" +
   "tamis COMMAND --help says more. NO_COLOR is honoured.\n\n" +
   codesText;
 

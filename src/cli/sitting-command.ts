@@ -1,5 +1,6 @@
 import type { Evening } from "#engine/index.ts";
 import { findingJson } from "#wire/read-json.ts";
+import { bearsOn, type Topic } from "./bearing.ts";
 import { type Command, commonOptions, type OptionSpec } from "./command.ts";
 import { type LoadedSitting, loadSitting } from "./load-sitting.ts";
 import type { Paint } from "./show/paint.ts";
@@ -13,6 +14,8 @@ export type View = {
   readonly about: string;
   readonly examples: readonly string[];
   readonly options?: Readonly<Record<string, OptionSpec>>;
+  /** What the sheet is about. */
+  readonly topics: readonly Topic[];
   /** True when the text itself tells the findings, in short; then they are not printed beside it. */
   readonly tellsFindings?: boolean;
   readonly text: (
@@ -38,7 +41,8 @@ export const sittingCommand = (view: View): Command => ({
     const loaded = await loadSitting(args[0] ?? "", world);
     if (typeof loaded === "string")
       return { stdout: "", stderr: `tamis: ${loaded}\n`, code: exitCodes.unusable };
-    const { evening, remarks, textOf } = loaded;
+    const { evening, textOf } = loaded;
+    const remarks = loaded.remarks.filter((remark) => bearsOn(remark.code, view.topics));
     const told = view.tellsFindings === true && evening !== null && !flag("json");
     const stderr = told ? "" : showRemarks(remarks, textOf, flag("notes"), errPaint);
     const stopped = remarks.some((remark) => remark.severity === "stop");

@@ -260,6 +260,29 @@ describe("commands on a sitting", () => {
   );
 });
 
+describe("what each command tells", () => {
+  const idle = {
+    ...lunch,
+    "lunch/sitting.yaml": (smallSitting["sitting.yaml"] ?? "").replace(/crew:[\s\S]*/, "crew: []\n"),
+    "lunch/shop.csv": "supplier,item,food,size,unit,price\n",
+  };
+  it.each([
+    ["plan", 1, ["nobody-on-shift"], ["price-missing", "swap-missing"]],
+    ["buy", 0, ["price-missing"], ["nobody-on-shift"]],
+    ["cost", 0, ["price-missing"], ["nobody-on-shift"]],
+    ["declare", 0, [], ["nobody-on-shift", "price-missing"]],
+  ] as const)("%s tells what bears on it", async (verb, code, told, untold) => {
+    const result = await run([verb, "lunch"], worldOf(idle));
+    expect(result.code).toBe(code);
+    for (const finding of told) expect(result.stderr).toContain(`[${finding}]`);
+    for (const finding of untold) expect(result.stderr).not.toContain(`[${finding}]`);
+    const { findings } = JSON.parse((await run([verb, "--json", "lunch"], worldOf(idle))).stdout);
+    expect(findings.map((f: { code: string }) => f.code)).toEqual(
+      expect.arrayContaining(["nobody-on-shift", "price-missing"]),
+    );
+  });
+});
+
 describe("write-up", () => {
   const card = "lunch/cards/nettle-soup.txt";
   it("prints the card as text", async () => {

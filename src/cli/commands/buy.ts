@@ -11,6 +11,7 @@ import { sittingCommand } from "../sitting-command.ts";
 /** Shows what to buy. */
 export const buyCommand = sittingCommand({
   name: "buy",
+  topics: ["prices"],
   summary: "show what to buy, in packs, by supplier and shelf",
   about:
     "Prints one list for the whole menu: what is needed as purchased, the packs, what is left over, the price.",

@@ -3,12 +3,13 @@ import { moneyText } from "#words/money-text.ts";
 import { countText, listText, percentText } from "#words/number-text.ts";
 import { heading } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
-import { tableText } from "../show/table.ts";
+import { tableText, wrap } from "../show/table.ts";
 import { sittingCommand } from "../sitting-command.ts";
 
 /** Shows what the menu costs and what to charge. */
 export const costCommand = sittingCommand({
   name: "cost",
+  topics: ["prices"],
   summary: "show what the menu costs, by dish and by cover, and the price that meets the target",
   about: "Costs count food only: packs at their prices. Labour, fuel and hire are not in them.",
   examples: ["tamis cost demo/lantern-supper/sitting.yaml"],
@@ -26,7 +27,7 @@ const costText = (evening: Evening, paint: Paint): string => {
       countText(dish.portions, "portion", "portions"),
       `${money(dish.perPortion)} each`,
       money(dish.used),
-      dish.unpriced.length === 0 ? "" : `without ${listText(dish.unpriced)}`,
+      dish.unpriced.length === 0 ? "" : `without ${countText(dish.unpriced.length, "food", "foods")}`,
     ]),
     ["left", "right", "right", "right", "left"],
     "  ",
@@ -44,5 +45,10 @@ const costText = (evening: Evening, paint: Paint): string => {
     ["left", "right"],
     "  ",
   );
-  return `${heading(evening, paint)}\n${paint.bold("Dishes")}\n${dishes}\n${paint.bold("Menu")}\n${sums}`;
+  const unpriced = [...new Set(cost.dishes.flatMap((dish) => dish.unpriced))];
+  const gap =
+    unpriced.length === 0
+      ? ""
+      : `\n${wrap(`These leave out what no price list has: ${listText(unpriced)}.`, "")}`;
+  return `${heading(evening, paint)}\n${paint.bold("Dishes")}\n${dishes}\n${paint.bold("Menu")}\n${sums}${gap}`;
 };

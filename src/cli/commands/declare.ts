@@ -20,6 +20,7 @@ import { sittingCommand } from "../sitting-command.ts";
 /** Shows allergens, nutrition, and what each guest may be offered. */
 export const declareCommand = sittingCommand({
   name: "declare",
+  topics: ["guests"],
   summary: "show allergens with where they come from, nutrition, and what each guest may be offered",
   about:
     'A grid of guests and dishes, then each dish. "Nothing found" means that the words hold nothing against it;\n' +

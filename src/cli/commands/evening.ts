@@ -12,6 +12,7 @@ import { landingsText } from "./plan.ts";
 /** Shows the whole evening in one screen. */
 export const eveningCommand = sittingCommand({
   name: "evening",
+  topics: ["work", "prices", "guests"],
   summary: "show the whole sitting in one screen: courses, purchase, cost, guests",
   about:
     "When each course is due and lands and what its first task is, what is bought, and who needs a swap.",

@@ -13,6 +13,7 @@ import { sittingCommand } from "../sitting-command.ts";
 /** Shows the work: who does what and when. */
 export const planCommand = sittingCommand({
   name: "plan",
+  topics: ["work"],
   summary: "show who does what and when, so that each course lands on time",
   about: "Prints when each course is due and lands, then a list for each cook, then what goes by itself.",
   examples: ["tamis plan demo/lantern-supper/sitting.yaml", "tamis plan --why sitting.yaml"],

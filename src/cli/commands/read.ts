@@ -66,7 +66,7 @@ export const readCommand: Command = {
         dish.steps.length > 0 ||
         !findings.some((f) => f.severity === "stop")
       )
-        stdout += `${stdout === "" ? "" : "\n"}${dishText(dish, paint)}`;
+        stdout += `${stdout === "" ? "" : "\n"}${dishText(dish, region, paint)}`;
     }
     if (flag("json") && shapes.length > 0)
       stdout = `${JSON.stringify(args.length === 1 ? shapes[0] : shapes, null, 2)}\n`;
@@ -81,7 +81,7 @@ export const readCommand: Command = {
 };
 
 /** A dish as it was read, for a cook. */
-const dishText = (dish: Dish, paint: Paint): string => {
+const dishText = (dish: Dish, region: string, paint: Paint): string => {
   const parts = [...new Set(dish.ingredients.map((ingredient) => ingredient.part))];
   const yields = dish.yield?.words.text ?? "no yield found";
   const list = parts
@@ -97,7 +97,7 @@ const dishText = (dish: Dish, paint: Paint): string => {
       (step) =>
         wrap(`${step.index + 1}. ${step.text}`, "  ", "     ") +
         tableText(
-          step.actions.map((action) => actionRow(action, dish)),
+          step.actions.map((action) => actionRow(action, dish, region)),
           ["left", "left", "left", "left"],
           "       ",
         ),
@@ -126,7 +126,7 @@ const ingredientRow = (i: Ingredient): readonly string[] => {
   return [i.equipment ? "" : weight, [i.name, ...more].join(", "), food];
 };
 
-const actionRow = (action: Action, dish: Dish): readonly string[] => {
+const actionRow = (action: Action, dish: Dish, region: string): readonly string[] => {
   const uses = action.uses
     .filter((use) => !use.implied)
     .map((use) => {
@@ -140,8 +140,8 @@ const actionRow = (action: Action, dish: Dish): readonly string[] => {
     action.minutes === null
       ? ""
       : `${action.minutes.assumed ? "~" : ""}${rangeText(action.minutes.low, action.minutes.high, "min")}`;
-  const heat = action.celsius === null ? (action.heat ?? "") : celsiusText(action.celsius);
-  const core = action.core === null ? "" : `core ${celsiusText(action.core)}`;
+  const heat = action.celsius === null ? (action.heat ?? "") : celsiusText(action.celsius, region);
+  const core = action.core === null ? "" : `core ${celsiusText(action.core, region)}`;
   const batches = action.batches === null ? "" : `in ${numberText(action.batches)} batches`;
   const where = [stationLabels[action.station], heat, core, batches].filter((w) => w !== "").join(", ");
   return [action.verb, time, where, listText(uses)];

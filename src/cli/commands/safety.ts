@@ -10,6 +10,7 @@ import { sittingCommand } from "../sitting-command.ts";
 /** Shows what could make someone ill, and the limits that rule books set. */
 export const safetyCommand = sittingCommand({
   name: "safety",
+  topics: ["guests", "work"],
   summary: "show what could make someone ill, with the limits that rule books set",
   about: "Cautions by dish, with limits and their sources. Local codes and licensed practice decide.",
   examples: ["tamis safety demo/lantern-supper/sitting.yaml"],
