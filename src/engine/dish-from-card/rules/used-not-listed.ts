@@ -149,7 +149,7 @@ const excused = (
   if (from === 0 || words[0] === action.verb.split(" ")[0]) return true;
   if (
     hit.to === from + 1 &&
-    verbReadings(words[0] ?? "").some((r) => r.form === "base") &&
+    verbReadings(words[0] ?? "").some((r) => r.form === "base" && r.tail.length === 0) &&
     !/^(butter|oil|flour|salt|cream|bread|ice)$/.test(words[0] ?? "")
   )
     return true;

@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { codes, type Finding, readCard } from "#engine/index.ts";
+import { examplesOf } from "../../src/engine/dish-from-card/rules/examples.ts";
+import { rules } from "../../src/engine/dish-from-card/rules/list.ts";
+import { messageOf, sentenceOf } from "../../src/words/en.ts";
+
+const of = (text: string, code: string): readonly Finding[] =>
+  readCard(text, "card").findings.filter((f) => f.code === code);
+
+const table = rules.flatMap((rule) =>
+  (examplesOf.get(rule.code) ?? []).map((example, k) => [rule.code, k + 1, example] as const),
+);
+
+const applied = (text: string, edits: Finding["fixes"][number]["edits"]): string =>
+  [...edits]
+    .sort((a, b) => b.span.start - a.span.start)
+    .reduce((t, e) => t.slice(0, e.span.start) + e.text + t.slice(e.span.end), text);
+
+describe("rules", () => {
+  it("each have a code of the register, used once, and at least one example", () => {
+    expect(new Set(rules.map((r) => r.code)).size).toBe(rules.length);
+    for (const rule of rules) {
+      expect(codes).toContain(rule.code);
+      expect(examplesOf.get(rule.code)?.length ?? 0, rule.code).toBeGreaterThan(0);
+    }
+    expect([...examplesOf.keys()].sort()).toEqual(rules.map((r) => r.code).sort());
+  });
+
+  it.each(table)("%s, example %i: stands at the words it speaks of", (code, _, example) => {
+    expect(of(example.card, code).map((f) => example.card.slice(f.span.start, f.span.end))).toEqual(
+      example.says,
+    );
+  });
+
+  it.each(table)("%s, example %i: has nothing to say once it is put right", (code, _, example) => {
+    expect(of(example.fixed, code)).toEqual([]);
+  });
+
+  it.each(table)("%s, example %i: each fix that it offers silences it there", (code, _, example) => {
+    for (const finding of of(example.card, code))
+      for (const fix of finding.fixes) {
+        const text = applied(example.card, fix.edits);
+        expect(text).not.toBe(example.card);
+        expect(of(text, code).length, text).toBeLessThan(of(example.card, code).length);
+      }
+  });
+
+  it.each(table)("%s, example %i: is said in a sentence", (code, _, example) => {
+    for (const finding of of(example.card, code)) {
+      expect(sentenceOf(finding).says).toMatch(/\S.*[.!?]$/);
+      expect(messageOf(finding)).not.toMatch(/undefined|NaN|null/);
+    }
+  });
+});
