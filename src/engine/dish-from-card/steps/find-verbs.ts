@@ -12,7 +12,12 @@ const lettingVerbs = new Set(["let", "leave", "allow"]);
 const letWhat = (tokens: readonly Token[], i: number): { reading: VerbReading; to: number } | null => {
   for (let at = i + 1; at < Math.min(tokens.length, i + 9); at += 1) {
     const here = word(tokens, at);
-    if (subordinators.has(here) || /^[,:()]$/.test(here) || here === "for") return null;
+    if (
+      (subordinators.has(here) && !(here === "that" && at === i + 1)) ||
+      /^[,:()]$/.test(here) ||
+      here === "for"
+    )
+      return null;
     const prev = word(tokens, at - 1);
     if (prev === "the" || prev === "a" || prev === "your" || prepositions.has(prev)) {
       if (prev !== "to") continue;
@@ -103,7 +108,12 @@ const hitAt = (
           };
     }
     const found = readingAt(tokens, i, isBase);
-    if (found === null || (here === "take" && takesTime(tokens, i))) return null;
+    if (
+      found === null ||
+      (here === "take" && takesTime(tokens, i)) ||
+      (here === "start" && /^(by|with|the|off)$/.test(word(tokens, i + 1)))
+    )
+      return null;
     return {
       at: i,
       to: found.to,

@@ -37,7 +37,10 @@ export const isOrder = (
     if (!noun) return true;
     // "butter, oil and salt": a noun in a list. "wash, peel and slice": verbs in a row.
     const last = hits.at(-1);
-    const inRow = last !== undefined && last.to >= before(tokens, at) + 1 && usuallyVerbs.has(here);
+    const inRow =
+      last !== undefined &&
+      last.to >= before(tokens, at) + 1 &&
+      (usuallyVerbs.has(here) || last.technique.miseEnPlace);
     if (inRow && cueFrom < 0) return true;
     const food = isFood(i);
     if (food && !determiners.has(next)) return false;
