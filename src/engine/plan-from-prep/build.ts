@@ -68,18 +68,15 @@ export const tryAt = (
   nodes: readonly number[],
   slip: number,
   chance: Chance | null,
+  noise: (node: number) => number = () => 0,
 ): boolean => {
   for (const node of nodes) take(schedule, node);
   setSlip(schedule, goal, slip);
-  const state = freshState(schedule, throwsEach * nodes.length, chance);
-  return (
-    insertAll(
-      schedule,
-      nodes,
-      byLatest(schedule, () => 0),
-      state,
-    ).length === 0
-  );
+  const state = {
+    ...freshState(schedule, throwsEach * nodes.length, chance),
+    restless: chance ? noise : null,
+  };
+  return insertAll(schedule, nodes, byLatest(schedule, noise), state).length === 0;
 };
 
 export const freshState = (schedule: Schedule, throws: number, chance: Chance | null): Insertion => ({
@@ -87,6 +84,7 @@ export const freshState = (schedule: Schedule, throws: number, chance: Chance | 
   throws,
   looks: throws * looksEach,
   chance,
+  restless: null,
 });
 
 /** Moves every task as late as everything else lets it, the last first, until nothing moves. */

@@ -68,11 +68,14 @@ const bringIn = (schedule: Schedule, chance: Chance): void => {
 /** Asks a late course to land earlier, with whatever stood around it taken out as well. */
 const pullForward = (schedule: Schedule, late: readonly number[], chance: Chance): void => {
   const goal = late[chance(late.length)] ?? 0;
-  const slip = chance(schedule.slip[goal] ?? 0);
+  const now = schedule.slip[goal] ?? 0;
+  const slip = chance(2) === 0 ? Math.max(0, now - 1) : chance(now);
   const landing = (schedule.model.due[goal] ?? 0) + slip;
   const around = chance(2) === 0 ? between(schedule, landing - 60 - chance(120), landing) : [];
   const nodes = [...new Set([...tasksOf(schedule, goal), ...around])];
-  tryAt(schedule, goal, nodes, slip, chance(2) === 0 ? chance : null);
+  const spread = 1 + chance(60);
+  const noise = schedule.model.nodes.map(() => chance(spread));
+  tryAt(schedule, goal, nodes, slip, chance(2) === 0 ? chance : null, (n) => noise[n] ?? 0);
 };
 
 const shake = (schedule: Schedule, chance: Chance): void => {
@@ -81,7 +84,8 @@ const shake = (schedule: Schedule, chance: Chance): void => {
   const spread = 1 + chance(60);
   const noise = schedule.model.nodes.map(() => chance(spread));
   const order = byLatest(schedule, (n) => noise[n] ?? 0);
-  const state = freshState(schedule, nodes.length, chance(2) === 0 ? chance : null);
+  const restless = chance(2) === 0 ? (n: number): number => noise[n] ?? 0 : null;
+  const state = { ...freshState(schedule, nodes.length, chance(2) === 0 ? chance : null), restless };
   insertAll(schedule, nodes, order, state);
 };
 

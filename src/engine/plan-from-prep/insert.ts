@@ -32,6 +32,8 @@ export type Insertion = {
   /** Spots that may still be looked at to make room. */
   looks: number;
   readonly chance: Chance | null;
+  /** When given, the order follows the windows as they change, give or take this noise; else it is fixed at the start. */
+  readonly restless: ((node: number) => number) | null;
 };
 
 /** Order of insertion: the latest first, so that what follows a task stands before the task is placed. */
@@ -66,7 +68,7 @@ export const insertAll = (
   const queue = [...nodes].sort(order);
   const failed: number[] = [];
   while (queue.length > 0) {
-    const node = queue.shift();
+    const node = state.restless ? takeLatest(schedule, queue, state.restless) : queue.shift();
     if (node === undefined) break;
     const spot = latestSpot(schedule, node, state.chance);
     if (spot) {
@@ -83,6 +85,30 @@ export const insertAll = (
     queue.sort(order);
   }
   return failed;
+};
+
+/**
+ * Takes from the queue the task that can stand latest as things are now, give or take its noise,
+ * of those whose followers are all placed.
+ */
+const takeLatest = (
+  schedule: Schedule,
+  queue: number[],
+  noise: (node: number) => number,
+): number | undefined => {
+  const waiting = new Set(queue);
+  let best = 0;
+  let bestKey = Number.NEGATIVE_INFINITY;
+  queue.forEach((node, i) => {
+    const follows = schedule.model.out[node] ?? [];
+    if (follows.some((arc) => !arc.most && arc.weight >= 0 && waiting.has(arc.to))) return;
+    const key = windowOf(schedule, node).to + (schedule.model.nodes[node]?.length ?? 0) + noise(node);
+    if (key > bestKey) {
+      best = i;
+      bestKey = key;
+    }
+  });
+  return queue.splice(best, 1)[0];
 };
 
 /**

@@ -9,6 +9,13 @@ const nowhere = { start: 0, end: 0 };
 /** What there is to say about a plan: courses that are late, tasks without a place, limits that clash, nobody there. */
 export const planFindings = (prep: Prep, plan: Plan, rings: readonly Ring[]): readonly Finding[] => {
   const tasks = new Map(prep.tasks.map((task) => [task.id, task]));
+  // The plate of a dish bears its title; a part that is not plated goes by its card.
+  const titles = new Map(
+    prep.tasks
+      .filter((task) => task.kind === "plate")
+      .map((task) => [task.dish, task.objects[0] ?? task.dish]),
+  );
+  const titleOf = (task: Task | undefined): string => titles.get(task?.dish ?? "") ?? task?.dish ?? "";
   const inRing = new Set(rings.flatMap((ring) => ring.tasks));
   const shifts = prep.crew.flatMap((cook) => cook.shifts);
   const unmanned = prep.courses.filter(
@@ -40,14 +47,17 @@ export const planFindings = (prep: Prep, plan: Plan, rings: readonly Ring[]): re
       const members = ring.tasks.flatMap((id) => tasks.get(id) ?? []);
       const first = members[0];
       const names = members.map((task) => task.verb).join(", ");
-      const facts = { title: first?.dish ?? "", tasks: names, minutes: ring.excess };
+      const facts = { title: titleOf(first), tasks: names, minutes: ring.excess };
       return makeFinding("limits-clash", first?.dish ?? "sitting", first?.span ?? nowhere, facts);
     }),
     ...plan.unplaced
       .filter((id) => !inRing.has(id))
       .flatMap((id) => tasks.get(id) ?? [])
       .map((task: Task) =>
-        makeFinding("task-unplaced", task.dish, task.span ?? nowhere, { verb: task.verb, title: task.dish }),
+        makeFinding("task-unplaced", task.dish, task.span ?? nowhere, {
+          verb: task.verb,
+          title: titleOf(task),
+        }),
       ),
   ];
 };

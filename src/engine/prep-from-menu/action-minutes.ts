@@ -1,8 +1,9 @@
-import { type Estimate, exactly, scaleEstimate } from "../measure/estimate.ts";
+import { type Estimate, scaleEstimate } from "../measure/estimate.ts";
 import { type Minutes, minutes } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import type { Technique } from "../model/food.ts";
 import type { Kitchen } from "../model/sitting.ts";
+import { heatingMinutes } from "./heating-minutes.ts";
 import { burnerEfficiency, heatingRise, specificHeat } from "./kitchen-rates.ts";
 
 /** What the length of an action depends on beside its own words. */
@@ -68,9 +69,17 @@ const growing = (stated: Estimate<Minutes>, setUp: number, factor: number): Esti
   return plus(scaleEstimate(plus(stated, -fixed), factor), fixed);
 };
 
-/** minutes = mass × specific heat × rise ÷ (power × efficiency), on the burners it has. */
 const heating = (size: Size, kitchen: Kitchen): Estimate<Minutes> => {
-  const power = Math.max(0.5, kitchen.burnerKilowatts) * size.burners * burnerEfficiency;
-  const likely = Math.max(1, (size.coldKilos * specificHeat * heatingRise) / power / 60);
-  return { ...exactly(minutes(likely)), low: minutes(likely * 0.6), high: minutes(likely * 1.4) };
+  const kilowatts = Math.max(0.5, kitchen.burnerKilowatts) * size.burners;
+  const likely = Math.max(
+    1,
+    heatingMinutes({
+      kilos: size.coldKilos,
+      specificHeat,
+      rise: heatingRise,
+      kilowatts,
+      efficiency: burnerEfficiency,
+    }),
+  );
+  return { low: minutes(likely * 0.6), likely: minutes(likely), high: minutes(likely * 1.4) };
 };

@@ -111,6 +111,8 @@ const mergeShort = (units: readonly Unit[], open: readonly Open[], home: number[
       if (after.length === 1 && fits(next) && !waits && !leadsRound(units, open, home, at, next)) {
         move(open, home, at, next, "front");
         changed = true;
+      } else if (totalMinutes(draft.units.flatMap((u) => units[u]?.segments ?? [])) <= tiny && !waits) {
+        changed = copyToAll(open, at, after, draft) || changed;
       } else if (before.size === 1 && !waits) {
         const only = [...before][0];
         if (fits(only) && after.every((o) => o !== only)) {
@@ -120,6 +122,26 @@ const mergeShort = (units: readonly Unit[], open: readonly Open[], home: number[
       }
     }
   }
+};
+
+/** A minute or two that several pots begin with ("heat the oil") is done once in each. */
+const tiny = 2;
+
+const copyToAll = (open: readonly Open[], at: number, after: readonly number[], draft: Open): boolean => {
+  const targets = after.flatMap((o) => open[o] ?? []);
+  if (
+    targets.length < 2 ||
+    targets.some((t) => t.wait || t.loads.length > 1 || t.toServe !== draft.toServe)
+  ) {
+    return false;
+  }
+  for (const target of targets) target.units = [...draft.units, ...target.units];
+  const source = open[at];
+  if (source) {
+    source.alive = false;
+    source.units = [];
+  }
+  return true;
 };
 
 const neighbours = (units: readonly Unit[], home: readonly number[], draft: Open): ReadonlySet<number> => {

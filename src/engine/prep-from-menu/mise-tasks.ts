@@ -21,7 +21,6 @@ export const miseTasks = (
   groups.forEach((group, g) => {
     const own = id(`mise.${g + 1}`);
     const main = group.reduce((a, b) => (b.minutes.likely > a.minutes.likely ? b : a));
-    const verbs = [...new Set(main.techniques.map((t) => t.verbs[0] ?? t.id))];
     const length = group.map((m) => estimateOf(m.minutes)).reduce(addEstimates);
     tasks.push({
       id: own,
@@ -29,7 +28,7 @@ export const miseTasks = (
       dish: work.dish.source,
       version: asWritten,
       course: work.course,
-      verb: verbs.slice(0, 2).join(", "),
+      verb: [...new Set(main.verbs)].slice(0, 2).join(", "),
       objects: group.map((m) => m.ingredient.name),
       amount: { value: Math.round(group.reduce((sum, m) => sum + m.grams, 0)), unit: "g" },
       segments: [{ minutes: length, attention: "hands", station: "hands", uses: [] }],

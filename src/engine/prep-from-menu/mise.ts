@@ -10,7 +10,8 @@ import type { Work } from "./work.ts";
 /** The cutting and cleaning of one line of the card, for all versions together. */
 export type Mise = {
   readonly ingredient: Ingredient;
-  readonly techniques: readonly Technique[];
+  /** The cook's verbs in base form, in the order of the words. */
+  readonly verbs: readonly string[];
   readonly grams: number;
   readonly minutes: { readonly low: number; readonly likely: number; readonly high: number };
   /** How long it keeps once done. */
@@ -21,21 +22,21 @@ export type Mise = {
 export const miseOf = (work: Work): readonly Mise[] =>
   work.dish.ingredients.flatMap((ingredient): readonly Mise[] => {
     if (ingredient.equipment || ingredient.card !== null) return [];
-    const techniques = techniquesOf(ingredient);
-    if (techniques.length === 0) return [];
+    const jobs = jobsOf(ingredient);
+    if (jobs.length === 0) return [];
     const measured = work.versions.flatMap((v) =>
       v.ingredients.filter((m) => m.ingredient === ingredient.index && m.card === null),
     );
     const grams = measured.reduce((sum, m) => sum + (m.edible?.likely ?? 0), 0);
     const pieces = measured.reduce((sum, m) => sum + (m.pieces?.likely ?? 0), 0);
     if (grams === 0 && pieces === 0) return [];
-    const each = techniques.map((t) => lengthOf(t, grams / 1000, pieces));
+    const each = jobs.map((job) => lengthOf(job.technique, grams / 1000, pieces));
     const sum = (side: "low" | "likely" | "high"): number => each.reduce((total, e) => total + e[side], 0);
     const shelf = ingredient.food === null ? null : (foodById(ingredient.food)?.shelf ?? null);
     return [
       {
         ingredient,
-        techniques,
+        verbs: jobs.map((job) => job.verb),
         grams,
         minutes: { low: sum("low"), likely: sum("likely"), high: sum("high") },
         most: shelf === "fruit" ? waits.cutFruit : waits.cut,
@@ -57,25 +58,32 @@ const lengthOf = (technique: Technique, kilos: number, pieces: number): Mise["mi
   return { low: at(low), likely: at(likely), high: at(high) };
 };
 
-/** The verbs in the words of a preparation, each once. */
-const techniquesOf = (ingredient: Ingredient): readonly Technique[] => {
+type Job = { readonly technique: Technique; readonly verb: string };
+
+/** The work in the words of a preparation, each technique once. */
+const jobsOf = (ingredient: Ingredient): readonly Job[] => {
   const words = ingredient.preparation.flatMap((phrase) => phrase.toLowerCase().split(/[^a-zà-ÿ-]+/));
-  const found = new Map<string, Technique>();
+  const found = new Map<string, Job>();
   for (const word of words) {
     // Only what has been done to it is work: "boned" is, "bone in" is not.
-    const technique = verbReadings(word).find((r) => r.form === "past" && r.tail.length === 0)?.technique;
+    const reading = verbReadings(word).find((r) => r.form === "past" && r.tail.length === 0);
+    const technique = reading?.technique;
     if (technique && technique.station === "hands" && technique.heat === "none")
-      found.set(technique.id, technique);
+      found.set(technique.id, { technique, verb: reading.verb });
   }
-  if (ingredient.portion === "juice") addTo(found, "squeeze");
-  if (ingredient.portion === "zest") addTo(found, "zest");
-  if (ingredient.portion === "yolk" || ingredient.portion === "white") addTo(found, "separate");
+  for (const id of portionJobs[ingredient.portion ?? ""] ?? []) {
+    const technique = techniqueById(id);
+    if (technique) found.set(id, { technique, verb: id });
+  }
   return [...found.values()];
 };
 
-const addTo = (found: Map<string, Technique>, id: string): void => {
-  const technique = techniqueById(id);
-  if (technique) found.set(id, technique);
+/** What has to be done to get a part of a food alone. */
+const portionJobs: { readonly [portion: string]: readonly string[] } = {
+  juice: ["squeeze"],
+  zest: ["zest"],
+  yolk: ["separate"],
+  white: ["separate"],
 };
 
 export const estimateOf = (m: Mise["minutes"]) => ({
