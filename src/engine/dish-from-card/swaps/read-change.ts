@@ -139,6 +139,8 @@ const comesFrom = (list: SwapList, words: Words, out: readonly number[]): Comes 
           ...a,
           span: { start: a.span.start + offset, end: a.span.end + offset },
         }));
+  // "half the weight" of what has no weight says nothing.
+  if (share !== null && out.length > 0 && partOf(list, out, share[1] ?? "") === null) return null;
   const grams =
     share !== null
       ? partOf(list, out, share[1] ?? "")

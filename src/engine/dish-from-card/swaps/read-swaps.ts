@@ -26,6 +26,12 @@ export const readSwaps = (
     for (const line of block.lines) {
       let needs: readonly Need[] = [];
       for (const sentence of sentencesOf(line)) {
+        // "No nuts?" opens what follows.
+        const asked = sentence.text.endsWith("?") ? needsOf(sentence.text.slice(0, -1)) : [];
+        if (asked.length > 0) {
+          needs = asked;
+          continue;
+        }
         const { label, rest } = cutLabel(sentence);
         const found = label === null ? [] : needsOf(label.text);
         if (found.length > 0) needs = found;
