@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import type { Evening } from "#engine/index.ts";
+import { screenNames } from "./parts/menu.tsx";
 import { ScreenHead } from "./parts/screen-head.tsx";
 import { PlanScreen } from "./plan/plan-screen.tsx";
 import { BuyingScreen } from "./sheets/buying-screen.tsx";
@@ -24,7 +25,7 @@ export const EveningScreen = ({ book, screen, path, documents, evening }: Props)
   if (screen === "sitting")
     return <SittingScreen book={book} path={path} documents={documents} evening={evening} />;
   const value = evening.answer?.evening ?? null;
-  if (value === null) return <Waiting book={book} evening={evening} />;
+  if (value === null) return <Waiting book={book} title={screenNames[screen]} evening={evening} />;
   return (
     <>
       <p class="working" role="status">
@@ -64,17 +65,18 @@ const Failure = ({ why, before }: { why: string; before: boolean }) => (
   </p>
 );
 
-const Waiting = ({ book, evening }: { book: string; evening: EveningView }) => {
+const Waiting = ({ book, title, evening }: { book: string; title: string; evening: EveningView }) => {
   if (evening.failure !== null)
     return (
       <div class="screen narrow">
-        <ScreenHead title="Not yet" />
+        <ScreenHead title={title} />
         <Failure why={evening.failure} before={false} />
       </div>
     );
   if (evening.answer === null)
     return (
       <div class="screen narrow">
+        <ScreenHead title={title} />
         <p role="status" class="lead">
           Working out the sitting…
         </p>
@@ -82,7 +84,7 @@ const Waiting = ({ book, evening }: { book: string; evening: EveningView }) => {
     );
   return (
     <div class="screen narrow">
-      <ScreenHead title="Not yet" lead="The sitting's own words must be readable first." />
+      <ScreenHead title={title} lead="Not yet: the sitting's own words must be readable first." />
       <ul>
         {evening.answer.remarks
           .filter((r) => r.severity === "stop")

@@ -224,6 +224,7 @@ describe("the plan", () => {
   it("draws tasks and landings, and says why a task stands where it stands", async () => {
     const { page, close } = await openPage("plan");
     await page.locator(".bar").first().waitFor();
+    await page.locator(".working:empty").waitFor({ state: "attached" });
     expect(await page.locator(".landing tbody tr").count()).toBe(2);
     expect(await page.locator(".landings line").count()).toBe(2);
     const bars = page.locator(".bar");
@@ -263,6 +264,9 @@ describe("every screen", () => {
         location.hash = `#/lunch/${to}`;
       }, hash);
       await page.getByRole("heading", { level: 1, name: title }).first().waitFor();
+      await page.waitForFunction(
+        () => !/Working|Reading|Fetching/.test(document.querySelector("main")?.textContent ?? ""),
+      );
       const found = await page.evaluate(async () => {
         const checker = (
           globalThis as unknown as {

@@ -1,14 +1,18 @@
 import type { Action, Dish, Region, Step, Use } from "#engine/index.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
-import { capital, percentText } from "#words/number-text.ts";
-import { celsiusText, durationText, rangeText } from "#words/quantity-text.ts";
+import { capital, numberText, percentText } from "#words/number-text.ts";
+import { celsiusText, durationText } from "#words/quantity-text.ts";
 import { AttentionMark } from "../parts/marks.tsx";
 import { FromWords, isAt, type Linking } from "./link.tsx";
 
 type Shown = { readonly dish: Dish; readonly region: Region; readonly linking: Linking };
 
-const minutesText = ({ low, likely, high }: NonNullable<Action["minutes"]>): string =>
-  low === high || high >= 90 ? durationText(likely) : rangeText(low, high, "min");
+/** A length as a cook says it: whole minutes, and a range only where it is one. */
+const minutesText = ({ low, likely, high }: NonNullable<Action["minutes"]>): string => {
+  const least = numberText(low);
+  const most = numberText(high);
+  return low < 1 || high >= 90 || least === most ? durationText(likely) : `${least}–${most} min`;
+};
 
 /** What an action takes, in words: foods by their names, products by what they are, and how much of them. */
 const useText = (use: Use, dish: Dish): string => {
@@ -40,7 +44,7 @@ const ActionItem = ({ action, dish, region, linking }: Shown & { action: Action 
               {action.minutes.assumed && <span class="assumed">usual time</span>}
             </span>
           )}
-          <span>{stationLabels[action.station]}</span>
+          {action.station !== "hands" && <span>{stationLabels[action.station]}</span>}
           <span>{attentionLabels[action.attention]}</span>
           {action.celsius !== null && <span>{celsiusText(action.celsius, region)}</span>}
           {action.heat !== null && <span>{action.heat} heat</span>}

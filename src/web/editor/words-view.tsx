@@ -62,7 +62,21 @@ export const WordsView = (props: Props) => {
     now.dispatch(setDiagnostics(now.state, diagnosticsOf(remarks.list, now.state.doc.length)));
   }, [remarks, label]);
 
-  useEffect(() => view.current?.dispatch({ effects: markLinked.of(linked) }), [linked]);
+  useEffect(() => {
+    const now = view.current;
+    if (now === null) return;
+    // Beside the items the editor scrolls by itself; on a narrow page it is not shown with them.
+    const reveal =
+      linked !== null && matchMedia("(min-width: 901px)").matches
+        ? [
+            EditorView.scrollIntoView(Math.min(linked.start, now.state.doc.length), {
+              y: "nearest",
+              yMargin: 40,
+            }),
+          ]
+        : [];
+    now.dispatch({ effects: [markLinked.of(linked), ...reveal] });
+  }, [linked]);
 
   useEffect(() => {
     const now = view.current;

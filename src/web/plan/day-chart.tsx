@@ -9,6 +9,9 @@ import { dayWindows, lanesOf, type Row } from "./rows.ts";
 
 const zooms = [1, 1.5, 2, 3, 4.5, 7] as const;
 
+/** Pixels a minute below which bars and names run into each other; a narrow page scrolls instead. */
+const leastScale = 1.5;
+
 type Props = {
   readonly rows: readonly Row[];
   readonly landings: readonly CourseLanding[];
@@ -42,7 +45,8 @@ export const DayChart = ({ rows, landings, names, select }: Props) => {
     shownBars(row, window).map((bar) => ({ row, bar, key: keyOfBar(row, bar) })),
   );
   const stop = shown.some((s) => s.key === key) ? key : (shown[0]?.key ?? null);
-  const pixelsPerMinute = (Math.max(320, width) / (window.to - window.from)) * (zooms[zoom] ?? 1);
+  const minutes = window.to - window.from;
+  const pixelsPerMinute = (Math.max(width, minutes * leastScale) / minutes) * (zooms[zoom] ?? 1);
 
   const move = (from: BarKey, event: KeyboardEvent): void => {
     const now = shown.find((s) => s.key === from);

@@ -13,13 +13,16 @@ type Props = {
   /** The sitting's own words; the controls on the page write into them. */
   readonly text: string;
   readonly value: Sitting | null;
+  /** Not read yet, rather than not readable. */
+  readonly waiting: boolean;
   readonly cardPaths: ReadonlyMap<string, string>;
   readonly cards: readonly DeskDocument[];
   readonly write: (text: string) => void;
 };
 
 /** The sitting as people read it. */
-export const SittingPage = ({ book, text, value, cardPaths, cards, write }: Props) => {
+export const SittingPage = ({ book, text, value, waiting, cardPaths, cards, write }: Props) => {
+  if (waiting) return <ScreenHead title="Sitting" lead="Reading…" />;
   if (value === null)
     return (
       <ScreenHead title="Sitting" lead="The words beside are not yet a sitting; see what is to settle." />

@@ -10,6 +10,7 @@ import type { EveningView } from "../state/evening.ts";
 import { hashOf } from "../state/route.ts";
 import { desk } from "../state/the-desk.ts";
 import { SittingPage } from "./sitting-page.tsx";
+import { useSittingReading } from "./sitting-reading.ts";
 
 type Props = {
   readonly book: string;
@@ -27,6 +28,7 @@ export const SittingScreen = ({ book, path, documents, evening }: Props) => {
   const sitting = documents.find((d) => d.kind === "sitting");
   const shown = files.find((d) => d.path === path) ?? sitting ?? files[0];
   const [goTo, setGoTo] = useState<GoTo | null>(null);
+  const reading = useSittingReading(documents, sitting?.path ?? null);
   if (shown === undefined || sitting === undefined)
     return (
       <div class="screen narrow">
@@ -35,20 +37,23 @@ export const SittingScreen = ({ book, path, documents, evening }: Props) => {
       </div>
     );
   const key = `${book}/${shown.path}`;
-  const remarks: readonly Remark[] = (evening.answer?.remarks ?? [])
+  // What the evening says of the sitting takes longer, and is shown once it speaks of the words on the screen.
+  const all = evening.working
+    ? (reading?.answer.remarks ?? [])
+    : (evening.answer?.remarks ?? reading?.answer.remarks ?? []);
+  const remarks: readonly Remark[] = all
     .filter((r) => r.path === shown.path)
     .map((r) => ({ ...r, fixes: [] }));
-  const elsewhere = (evening.answer?.remarks ?? []).filter(
-    (r) => r.path !== shown.path && r.severity !== "note",
-  );
+  const elsewhere = all.filter((r) => r.path !== shown.path && r.severity !== "note");
   return (
     <div class="screen sitting">
       <div class="sitting-page">
         <SittingPage
           book={book}
           text={sitting.text}
-          value={evening.answer?.evening?.menu.sitting ?? null}
-          cardPaths={new Map(evening.answer?.cardPaths ?? [])}
+          value={reading?.answer.sitting ?? null}
+          waiting={reading === null}
+          cardPaths={new Map(reading?.answer.cardPaths ?? [])}
           cards={documents.filter((d) => d.kind === "card")}
           write={(text) => desk.type(`${book}/${sitting.path}`, text)}
         />
@@ -77,7 +82,7 @@ export const SittingScreen = ({ book, path, documents, evening }: Props) => {
           key={key}
           label={`Words of ${shown.path}`}
           text={shown.text}
-          remarks={{ of: shown.text, list: evening.working ? [] : remarks }}
+          remarks={{ of: reading?.of.get(shown.path) ?? "", list: remarks }}
           linked={null}
           goTo={goTo}
           onType={(text) => desk.type(key, text)}

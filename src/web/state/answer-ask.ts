@@ -15,6 +15,10 @@ export const answerAsk = (ask: Ask): Told => {
     }
     case "write-up":
       return { id: ask.id, told: "write-up", answer: { html: htmlOf(ask.text, ask.source, ask.region) } };
+    case "sitting": {
+      const { sitting, remarks, cardPaths } = readFiles(ask.sitting, ask.files);
+      return { id: ask.id, told: "sitting", answer: { sitting, remarks, cardPaths } };
+    }
     case "evening":
       return { id: ask.id, told: "evening", answer: eveningOf(ask.sitting, ask.files, ask.tries) };
   }
@@ -50,11 +54,12 @@ export const filesOf = (sitting: string, files: readonly BookFile[]): SittingFil
   };
 };
 
-const eveningOf = (sittingPath: string, files: readonly BookFile[], tries: number | null): EveningAnswer => {
+/** The sitting of a book and what stands against its files, with the folder that they are named from. */
+const readFiles = (sittingPath: string, files: readonly BookFile[]) => {
   const given = filesOf(sittingPath, files);
   const folder = sittingPath.slice(0, sittingPath.length - given.sitting.name.length);
   const { sitting, cards, problems, placeOf } = sittingFromFiles(given);
-  const ofFiles: FileRemark[] = problems.map((problem) => ({
+  const remarks: readonly FileRemark[] = problems.map((problem) => ({
     path: folder + problem.place.file,
     start: problem.place.start,
     end: problem.place.end,
@@ -62,6 +67,11 @@ const eveningOf = (sittingPath: string, files: readonly BookFile[], tries: numbe
     ...problemSentence(problem),
   }));
   const cardPaths = cards.map((card) => [card.source, folder + card.file] as const);
+  return { sitting, cards, remarks, cardPaths, folder, placeOf };
+};
+
+const eveningOf = (sittingPath: string, files: readonly BookFile[], tries: number | null): EveningAnswer => {
+  const { sitting, cards, remarks: ofFiles, cardPaths, folder, placeOf } = readFiles(sittingPath, files);
   if (sitting === null) return { evening: null, findings: [], remarks: ofFiles, cardPaths };
   const { value, findings } = runEvening(
     sitting,

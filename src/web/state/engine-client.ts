@@ -1,4 +1,4 @@
-import type { Ask, CardAnswer, EveningAnswer, Told, WriteUpAnswer } from "./engine-talk.ts";
+import type { Ask, CardAnswer, EveningAnswer, SittingAnswer, Told, WriteUpAnswer } from "./engine-talk.ts";
 
 type Question<A> = A extends unknown ? Omit<A, "id"> : never;
 
@@ -72,3 +72,5 @@ export const cardLine = makeLine<Extract<Ask, { ask: "card" }>, CardAnswer>();
 export const eveningLine = makeLine<Extract<Ask, { ask: "evening" }>, EveningAnswer>();
 /** Writes a card up as a document. */
 export const writeUpLine = makeLine<Extract<Ask, { ask: "write-up" }>, WriteUpAnswer>();
+/** Reads the sitting alone. */
+export const sittingLine = makeLine<Extract<Ask, { ask: "sitting" }>, SittingAnswer>();

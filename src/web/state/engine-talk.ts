@@ -1,4 +1,4 @@
-import type { Dish, Evening, Finding, Region } from "#engine/index.ts";
+import type { Dish, Evening, Finding, Region, Sitting } from "#engine/index.ts";
 
 /** A text of a book as the engine is handed it. */
 export type BookFile = { readonly path: string; readonly text: string };
@@ -25,6 +25,13 @@ export type EveningAnswer = {
   readonly cardPaths: readonly (readonly [string, string])[];
 };
 
+/** The sitting alone, which is read at once; the evening takes longer. Null when the files allow none. */
+export type SittingAnswer = {
+  readonly sitting: Sitting | null;
+  readonly remarks: readonly FileRemark[];
+  readonly cardPaths: readonly (readonly [string, string])[];
+};
+
 /** A card as a document: one HTML file that needs nothing else. */
 export type WriteUpAnswer = { readonly html: string };
 
@@ -46,6 +53,12 @@ export type Ask =
     }
   | {
       readonly id: number;
+      readonly ask: "sitting";
+      readonly sitting: string;
+      readonly files: readonly BookFile[];
+    }
+  | {
+      readonly id: number;
       readonly ask: "evening";
       readonly sitting: string;
       readonly files: readonly BookFile[];
@@ -54,6 +67,7 @@ export type Ask =
 
 /** What the worker hands back, under the number of the question. */
 export type Told =
+  | { readonly id: number; readonly told: "sitting"; readonly answer: SittingAnswer }
   | { readonly id: number; readonly told: "write-up"; readonly answer: WriteUpAnswer }
   | { readonly id: number; readonly told: "card"; readonly answer: CardAnswer }
   | { readonly id: number; readonly told: "evening"; readonly answer: EveningAnswer }

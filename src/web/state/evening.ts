@@ -29,6 +29,8 @@ export const bookDocuments = (desk: Desk, book: string): readonly DeskDocument[]
 export const booksOf = (desk: Desk): readonly string[] =>
   [...new Set([...desk.documents.values()].map((d) => d.book))].sort();
 
+/** The texts that were asked about last, and whether their answer is still awaited. */
+let onItsWay = false;
 let asked: readonly (readonly [string, string])[] = [];
 
 const sameFiles = (a: typeof asked, b: typeof asked): boolean =>
@@ -41,15 +43,21 @@ export const useEvening = (desk: Desk, book: string, wanted: boolean): void => {
   useEffect(() => {
     if (!wanted || sitting === undefined) return undefined;
     const files = documents.map((d) => [`${book}/${d.path}`, d.text] as const);
-    if (sameFiles(asked, files)) return undefined;
+    if (sameFiles(asked, files)) {
+      // The words are back at what was asked last: the answer is there, or still on its way.
+      eveningStore.update((now) => (now.working === onItsWay ? now : { ...now, working: onItsWay }));
+      return undefined;
+    }
+    // From here on the answer that is shown is an old one.
+    eveningStore.update((now) => ({
+      ...now,
+      book,
+      answer: now.book === book ? now.answer : null,
+      working: true,
+    }));
     const timer = setTimeout(() => {
       asked = files;
-      eveningStore.update((now) => ({
-        ...now,
-        book,
-        answer: now.book === book ? now.answer : null,
-        working: true,
-      }));
+      onItsWay = true;
       eveningLine.ask(
         {
           ask: "evening",
@@ -57,8 +65,14 @@ export const useEvening = (desk: Desk, book: string, wanted: boolean): void => {
           files: documents.map(({ path, text }) => ({ path, text })),
           tries: null,
         },
-        (answer) => eveningStore.update(() => ({ book, answer, working: false, failure: null })),
-        (failure) => eveningStore.update((now) => ({ ...now, working: false, failure })),
+        (answer) => {
+          onItsWay = false;
+          eveningStore.update(() => ({ book, answer, working: false, failure: null }));
+        },
+        (failure) => {
+          onItsWay = false;
+          eveningStore.update((now) => ({ ...now, working: false, failure }));
+        },
       );
     }, 300);
     return () => clearTimeout(timer);
