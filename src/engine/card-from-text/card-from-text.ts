@@ -5,6 +5,7 @@ import type { Outcome } from "../model/outcome.ts";
 import type { SourceId } from "../model/span.ts";
 import { cutLines } from "./cut-lines.ts";
 import { layOut, type OpenBlock } from "./lay-out.ts";
+import { isKeepingLine } from "./likeness.ts";
 import { linesOfText } from "./lines-of-text.ts";
 
 /** Characters of a text that are read; the longest card anyone cooks from is a tenth of this. */
@@ -31,6 +32,17 @@ const withMethod = (blocks: readonly OpenBlock[]): readonly OpenBlock[] => {
     const words = b.lines.reduce((sum, line) => sum + line.words.text.split(/\s+/).length, 0);
     return b.role === "notes" && b.heading === null && (!listed || words > 25) ? { ...b, role: "method" } : b;
   });
+};
+
+/** "They keep for 2 weeks in the fridge" at the end of a method told in one breath is no step of it. */
+const withoutKeeping = (block: Block): readonly Block[] => {
+  const last = block.lines.at(-1);
+  if (block.role !== "method" || block.lines.length < 2 || last === undefined || !isKeepingLine(last.text))
+    return [block];
+  return [
+    { ...block, lines: block.lines.slice(0, -1) },
+    { role: "keeping", heading: null, part: block.part, lines: [last] },
+  ];
 };
 
 /** Lays a text out as a card. Never throws; any text gives a card. Time grows in line with the text's length. */
@@ -64,6 +76,7 @@ export const cardFromText = (text: string, source: SourceId): Outcome<Card, Find
         lines: cutLines(text, block, methodLines === 1),
       }),
     )
+    .flatMap(withoutKeeping)
     .filter((block) => block.lines.length > 0 || block.heading !== null);
   if (layout.title === null)
     findings.push(makeFinding("title-missing", source, { start: 0, end: 0 }, { assumed: source }));

@@ -156,7 +156,9 @@ export const readNumber = (tokens: readonly Token[], at: number): NumberRead | n
   if (token.kind === "number") {
     const part = Number.isInteger(token.value) ? partAfter(tokens, at + 1) : { value: 0, next: at + 1 };
     const [value, upTo] = [token.value + part.value, token.upTo + part.value];
-    const read = { ...sure(value, part.next), likely: (value + upTo) / 2, high: upTo };
+    // "½ a cabbage"
+    const next = value < 1 ? skipOfA(tokens, part.next) : part.next;
+    const read = { ...sure(value, next), likely: (value + upTo) / 2, high: upTo };
     return dozens(read, tokens);
   }
   if (token.kind !== "word") return null;

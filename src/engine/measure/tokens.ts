@@ -14,7 +14,7 @@ export type Token = {
   readonly upTo: number;
 };
 
-const wordPattern = /[\p{L}\p{M}](?:['\u2019]?[\p{L}\p{M}\p{N}]|[-\u2010\u2011](?=[\p{L}\p{N}]))*/uy;
+const wordPattern = /[\p{L}\p{M}](?:['\u2019]?[\p{L}\p{M}\p{N}]|[-\u2010\u2011](?=\p{L}))*/uy;
 const digitsPattern = /\d+/y;
 const spacePattern = /[\s\u200b-\u200f\u202a-\u202e\u2060\ufeff]+/uy;
 const slash = /^[/\u2044\u2215]$/;

@@ -38,7 +38,14 @@ export const asCounted = (
   amounts: readonly Amount[],
 ): FoodMatch | null => {
   const unit = amounts[0]?.unit ?? null;
-  if (match === null || unit === null) return match;
+  if (match === null) return match;
+  // "minced lamb" is lamb mince, wherever the table keeps it.
+  const before = tokens[match.from - 1]?.lower ?? "";
+  if (before === "minced" || before === "ground") {
+    const mince = findFood(`${slice(line, tokens, match.from, match.to)} mince`);
+    if (mince !== null) return { food: mince, from: match.from - 1, to: match.to };
+  }
+  if (unit === null) return match;
   const name = slice(line, tokens, match.from, match.to);
   if (unit === "piece" && match.food.id.startsWith("tinned-") && amounts.length === 1) {
     const { start } = readModifiers(line, tokens, match.from, match.to);

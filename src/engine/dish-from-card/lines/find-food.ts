@@ -31,17 +31,20 @@ const keyed = (key: string): Food | null => {
 /** The normalised words of tokens, one string each. Marks other than hyphens and ampersands break a name. */
 const nameOf = (token: Token): string | null => {
   if (token.kind === "word") return normaliseName(token.text);
-  if (token.kind === "mark" && token.text === "-") return "";
+  if (token.kind === "mark" && ["-", "'", "\u2019"].includes(token.text)) return "";
   if (token.kind === "mark" && (token.text === "&" || token.text === "%"))
     return token.text === "&" ? "and" : "%";
   if (token.kind === "number") return token.text;
   return null;
 };
 
-/** "corn starch", "corn-starch": written apart what the table writes in one. */
-const joinedUp = (key: string): Food | null => {
+/** "corn starch", "quails' eggs": written apart, or with a plural before the head, what the table writes plainly. */
+const writtenOtherwise = (key: string): Food | null => {
   const [first, second, third] = key.split(" ");
-  return second === undefined || third !== undefined ? null : keyed(`${first}${second}`);
+  if (first === undefined || second === undefined || third !== undefined) return null;
+  const owner = first.replace(/'s$/, "");
+  const single = owner !== first ? owner : (singularsOf(first)[0] ?? null);
+  return keyed(`${first}${second}`) ?? (single === null ? null : keyed(`${single} ${second}`));
 };
 
 /** Every name of the food table among the tokens from `from` to `to`, where a name may end after `to`. */
@@ -53,10 +56,10 @@ const matchesIn = (tokens: readonly Token[], from: number, to: number): readonly
     let key = "";
     for (let end = start; end < tokens.length && end < start + mostWords; end += 1) {
       const name = names[end];
-      if (name == null) break;
+      if (name == null || (end >= to && /^(?:for|to|or)$/.test(name))) break;
       key = name === "" || key === "" ? key + name : `${key} ${name}`;
       if (name === "") continue;
-      const food = keyed(key) ?? joinedUp(key);
+      const food = keyed(key) ?? writtenOtherwise(key);
       if (food !== null) found.push({ food, from: start, to: end + 1 });
     }
   }

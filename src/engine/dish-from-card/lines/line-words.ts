@@ -22,7 +22,10 @@ const notDone = words(
 /** True for a word that says what was done to a food, listed or by its ending ("scalded"). */
 export const isDoneWord = (word: string): boolean =>
   preparationWords.has(word) ||
-  (/^[a-z-]{3,}ed$/.test(word) && !notDone.has(word) && !/seed$|weed$/.test(word));
+  (/^[a-z-]{3,}ed$/.test(word) &&
+    !notDone.has(word) &&
+    !otherFoodWords.has(word) &&
+    !/seed$|weed$/.test(word));
 
 /** Foods that mean their dried or ground form when a teaspoon of them is asked for and nothing says fresh; common practice. */
 export const driedByTheSpoon: ReadonlyMap<string, string> = new Map([
@@ -49,7 +52,7 @@ export const qualityWords = words(`
   carefully evenly diagonally lengthways lengthwise crosswise crossways neatly newly freshly-ground
   good best nice quality good-quality high-quality fine decent proper favourite favorite organic free-range unwaxed
   assorted additional extra more of the your my our any other optional approx plump young tender enough some lean firm
-  untreated unflavored unflavoured unsweetened tough sweet spicy mild hot-or-mild cut each
+  untreated unflavored unflavoured unsweetened tough sweet spicy mild hot-or-mild cut each mixed
   homemade home-made shop-bought store-bought bought quick-cook handful
   medium-sized good-sized bite-sized bite-size thick thin heaped prepared prepped
   assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);

@@ -68,7 +68,11 @@ export const readModifiers = (
     ) {
       size = lower;
       at += isDashSized(tokens, at) ? 3 : 1;
-    } else if (qualityWords.has(lower) || (token.kind === "mark" && token.text !== "%") || lower === "and")
+    } else if (
+      qualityWords.has(lower) ||
+      (token.kind === "mark" && token.text !== "%") ||
+      ["and", "or", "but"].includes(lower)
+    )
       at += 1;
     else break;
   }

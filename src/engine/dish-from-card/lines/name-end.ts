@@ -19,11 +19,12 @@ export const nameEnd = (tokens: readonly Token[], from: number, end: number): nu
     const token = tokens[i];
     if (token === undefined) break;
     if (endsAtMark(tokens, i, end)) return i;
+    if (/^[x\u00d7]$/i.test(token.text) && i > from && tokens[i + 1]?.kind === "number") return i;
     if (token.kind === "number" && i > from && tokens[i + 1]?.text !== "%")
       return !named && lowerAt(tokens, i - 1) === "or" ? i - 1 : i;
     if (token.kind === "word" && i > from) {
       const { lower } = token;
-      const joint = lower === "or" || lower === "and" || lower === "cut";
+      const joint = ["or", "and", "but", "cut"].includes(lower);
       if (lower === "and" && isParticiple(tokens[i - 1]) && leadsToParticiple(tokens, i + 1, end)) continue;
       if (named && lower === "and") return i;
       if (lower === "of" && ["any", "your", "choice", "some"].includes(lowerAt(tokens, i + 1))) return i;
@@ -31,7 +32,8 @@ export const nameEnd = (tokens: readonly Token[], from: number, end: number): nu
       if (named && joint && (lower !== "cut" || lowerAt(tokens, i + 1) !== "")) return i;
     }
     if (token.text === "&" && named) return i;
-    if (token.kind === "word" && !isModifier(token) && !["or", "and"].includes(token.lower)) named = true;
+    if (token.kind === "word" && !isModifier(token) && !["or", "and", "but"].includes(token.lower))
+      named = true;
   }
   return end;
 };

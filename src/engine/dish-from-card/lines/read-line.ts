@@ -1,9 +1,11 @@
+import { partsOf } from "../../larder/food-parts.ts";
 import { findFood, foodById } from "../../larder/foods.ts";
+import { isDash } from "../../measure/read-number.ts";
 import { type Token, tokensOf } from "../../measure/tokens.ts";
 import type { Food } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
-import { driedByTheSpoon } from "./line-words.ts";
+import { driedByTheSpoon, portionWords } from "./line-words.ts";
 import { isOnlyModifiers, slice } from "./modifiers.ts";
 import { readAmounts } from "./read-amounts.ts";
 import { type Phrase, readPhrase } from "./read-phrase.ts";
@@ -84,6 +86,12 @@ const readTail = (
     );
     return;
   }
+  if (/^[x\u00d7]$/i.test(first)) {
+    const read = readAmounts(tokens, from + 1, region);
+    if (read !== null)
+      readings[readings.length - 1] = { ...last, amounts: [...last.amounts, ...read.amounts] };
+    return;
+  }
   const remark = readRemark(line, tokens, from, tokens.length, region, false);
   const named = last.food === null && remark.food?.name === "" ? { ...last, food: remark.food.food } : last;
   readings[readings.length - 1] = withRemark(named, { ...remark, food: null });
@@ -95,6 +103,16 @@ const each = (tokens: readonly Token[]): boolean => tokens.some((t) => t.lower =
 const turned = (reading: Reading, phrase: Phrase): Food | null =>
   findFood(`${phrase.name} ${reading.name}`) ?? findFood(`${reading.name} ${phrase.name}`);
 
+/** "2 lemons, zest and juice": the parts that are wanted; null when the clause says anything else. */
+const portionClause = (tokens: readonly Token[]): string | null => {
+  const parts = tokens.flatMap((t) => portionWords.get(t.lower) ?? []);
+  const others = tokens.filter((t) => !portionWords.has(t.lower));
+  const plain = others.every(
+    (t) => t.kind === "mark" || /^(?:and|only|grated|finely|the|of|both)$/.test(t.lower),
+  );
+  return parts.length > 0 && plain ? parts.join(" and ") : null;
+};
+
 const addClause = (
   line: string,
   clause: Clause,
@@ -105,6 +123,11 @@ const addClause = (
   const last = readings.at(-1);
   if (last === undefined) return;
   const { tokens } = clause;
+  const portion = last.food === null ? null : portionClause(tokens);
+  if (portion !== null && last.food !== null && partsOf(last.food.id, portion).length > 0) {
+    readings[readings.length - 1] = { ...last, portion };
+    return;
+  }
   const remark = readRemark(line, tokens, 0, tokens.length, region, true);
   const { food } = remark;
   const all = (change: (r: Reading) => Reading): void => {
@@ -147,7 +170,8 @@ const addClause = (
   readTail(line, tokens, food.next, readings, region, eachLine);
 };
 
-const labels = /^(?:optional(?:ly)?|garnish|to serve|to garnish|to finish|topping|for .+|plus|and|also)$/;
+const labels =
+  /^(?:if you like|if liked|if desired|optional(?:ly)?|garnish|to serve|to garnish|to finish|topping|for .+|plus|and|also)$/;
 
 /** "2 kg mixed roots: carrots, parsnips": the foods after the colon share what stands before it. */
 const listed = (readings: readonly Reading[], line: string): readonly Reading[] => {
@@ -202,7 +226,8 @@ const withoutInnerCommas = (clauses: readonly Clause[], region: Region): readonl
 
 /** Reads one ingredient line into its foods. Empty when the line holds no words. */
 export const readLine = (line: string, region: Region): readonly Reading[] => {
-  const tokens = tokensOf(line).filter((t) => !(t.kind === "mark" && ignoredMarks.has(t.text)));
+  const all = tokensOf(line).filter((t) => !(t.kind === "mark" && ignoredMarks.has(t.text)));
+  const tokens = isDash(all[0]) && all[0]?.text !== "~" ? all.slice(1) : all;
   const clauses = withoutInnerCommas(clausesOf(line, tokens), region);
   let at = clauses.findIndex((c) => c.kind === "main");
   if (at < 0) return [];
@@ -212,7 +237,7 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
   // "Optional: basil", "To serve: lemon wedges".
   const label = slice(line, clauses[at]?.tokens ?? [], 0, clauses[at]?.tokens.length ?? 0).toLowerCase();
   if (labels.test(label) && clauses[at + 1] !== undefined) {
-    if (label.startsWith("optional")) optional = true;
+    if (/^(?:optional|if)/.test(label)) optional = true;
     else if (label !== "plus" && label !== "and" && label !== "also") purpose = label;
     at += 1;
   }

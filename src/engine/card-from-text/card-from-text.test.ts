@@ -1,0 +1,313 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Card } from "../model/card.ts";
+import { cardFromText, mostCharacters } from "./card-from-text.ts";
+
+/** Title | yields | times | roles with their parts and how many lines each has. */
+const outline = (card: Card): string =>
+  [
+    card.title?.text ?? "–",
+    card.yields.map((y) => y.text).join(" + ") || "–",
+    card.times.map((t) => t.text).join(" + ") || "–",
+    card.blocks.map((b) => `${b.role}${b.part === null ? "" : ` (${b.part})`} ${b.lines.length}`).join(", "),
+  ].join(" | ");
+
+const cards: readonly { readonly is: string; readonly text: string; readonly outline: string }[] = [
+  {
+    is: "md",
+    text: "# Leek and mussel broth\n\nServes 4 | Prep 15 min | Cook 25 min\n\n## Ingredients\n\n- 1 kg mussels, scrubbed\n- 2 leeks, sliced\n- 200 ml dry cider\n\n## Method\n\n1. Sweat the leeks in butter for 8 minutes.\n2. Add the mussels and the cider, cover and steam for 4 minutes.\n\n## Notes\n\nThrow away any mussel that stays shut.\n",
+    outline:
+      "Leek and mussel broth | Serves 4 | Prep 15 min + Cook 25 min | ingredients 3, method 2, notes 1",
+  },
+  {
+    is: "caps",
+    text: "PLUM CRUMBLE\nSERVES 6\n\nINGREDIENTS\n800 g plums\n100 g sugar\nFOR THE CRUMBLE\n200 g flour\n100 g butter\n\nMETHOD\nHalve the plums and lay them in a dish with the sugar.\nRub the butter into the flour and scatter over.\nBake at 180C for 40 minutes.\n",
+    outline: "PLUM CRUMBLE | SERVES 6 | – | ingredients 2, ingredients (crumble) 2, method 3",
+  },
+  {
+    is: "none",
+    text: "Barley salad\nfor 8 people\n\n400 g pearl barley\n2 cucumbers\na bunch of mint\njuice of 2 lemons\n\nBoil the barley for 30 minutes, then drain and cool it.\nDice the cucumbers, chop the mint and mix everything with the lemon juice.\n",
+    outline: "Barley salad | for 8 people | – | ingredients 4, method 2",
+  },
+  {
+    is: "para",
+    text: "Quick pickled onions\n\nSlice 2 red onions thinly. Warm 200 ml cider vinegar with 50 g sugar and 1 tsp salt until it dissolves, about 3 minutes. Pour over the onions and leave for 1 hour. They keep for 2 weeks in the fridge.\n",
+    outline: "Quick pickled onions | – | – | method 3, keeping 1",
+  },
+  {
+    is: "spoken",
+    text: "right, so you want two onions, chopped, and a good slosh of cider, about a hundred and fifty ml. Sweat the onions in forty grams of butter till they're soft, ten minutes or so, then in goes the cider and six hundred grams of mussels. Lid on, four minutes, done. That'll feed four easily.\n",
+    outline: "– | feed four easily | – | method 4",
+  },
+  {
+    is: "colon",
+    text: "Walnut tart\nMakes one 23 cm tart\nPastry:\n200g flour\n100g butter\n1 egg\nFilling:\n200g walnuts\n150ml cream\nMethod:\n1) Make the pastry and chill for 30 minutes.\n2) Mix the filling and pour it in.\n3) Bake at 170C for 35 minutes.\nTo serve: crème fraîche.\n",
+    outline:
+      "Walnut tart | Makes one 23 cm tart | – | ingredients (pastry) 3, ingredients (filling) 2, method 3, to-serve 1",
+  },
+  {
+    is: "clutter",
+    text: "Jump to Recipe\nPrint\nPumpkin soup\nby Hattie Marlow\n4.8 from 112 votes\nPrep Time: 10 mins\nCook Time: 30 mins\nServings: 4\nCourse: Soup\nCalories: 210\nINGREDIENTS\n1x 2x 3x\n□ 1 pumpkin\n□ 1 onion\n□ 1 litre stock\nINSTRUCTIONS\nChop the pumpkin and onion.\nSimmer in the stock for 25 minutes.\nBlend until smooth.\nShare this\n",
+    outline: "Pumpkin soup | Servings: 4 | Prep Time: 10 mins + Cook Time: 30 mins | ingredients 3, method 3",
+  },
+  {
+    is: "stepword",
+    text: "Dal\n\nIngredients:\n250 g red lentils\n1 tsp turmeric\n\nStep 1: Rinse the lentils.\nStep 2: Simmer with the turmeric for 20 minutes.\n",
+    outline: "Dal | – | – | ingredients 2, method 2",
+  },
+  {
+    is: "crlf",
+    text: "Flatbreads\r\n\r\nMakes 8\r\n\r\nIngredients\r\n300g flour\r\n200g yogurt\r\n\r\nMethod\r\nMix to a dough.\r\nFry for 2 minutes a side.\r\n",
+    outline: "Flatbreads | Makes 8 | – | ingredients 2, method 2",
+  },
+  {
+    is: "bom tabs",
+    text: "﻿Mint sauce\n\tServes 6\n\n\t1 bunch\tmint\n\t2 tbsp\tsugar\n\t100 ml\tvinegar\n\n\tChop the mint and stir everything together.",
+    outline: "Mint sauce | Serves 6 | – | ingredients 3, method 1",
+  },
+  {
+    is: "table",
+    text: "Shortbread\n\n| Amount | Food |\n| --- | --- |\n| 250 g | butter |\n| 120 g | sugar |\n| 350 g | flour |\n\n1. Cream the butter and sugar.\n2. Work in the flour. Bake at 160C for 20 minutes.\n",
+    outline: "Shortbread | – | – | ingredients 3, method 2",
+  },
+  {
+    is: "inline list",
+    text: "Chimichurri\nServes 6\n\nIngredients: 1 bunch parsley, finely chopped, 3 cloves garlic, crushed, 100 ml olive oil, 2 tbsp red wine vinegar, salt\n\nMethod: Stir everything together. Leave for an hour before serving.\n",
+    outline: "Chimichurri | Serves 6 | – | ingredients 5, method 1",
+  },
+  {
+    is: "old",
+    text: "TO MAKE A PLAIN PEA SOUP.\n\nINGREDIENTS.—1 pint of split peas, 2 onions, 1 head of celery, 3 quarts of water, pepper and salt to taste.\n\nMode.—Soak the peas overnight. Boil all gently for 3 hours, then rub through a sieve and season.\n\nSufficient for 8 persons.\n",
+    outline: "TO MAKE A PLAIN PEA SOUP | Sufficient for 8 persons | – | ingredients 5, method 1",
+  },
+  {
+    is: "wrapped",
+    text: "Beef in stout\n\nServes 6\n\n1.2 kg beef shin, cut into large\n  chunks\n2 onions, sliced\n500 ml stout\n\nBrown the beef in batches in a hot pan with a little oil and then lift it\nout on to a plate. Soften the onions in the same pan for ten minutes.\n\nPour in the stout, bring it to the boil and cook in the oven at 150C for\nthree hours until it falls apart.\n",
+    outline: "Beef in stout | Serves 6 | – | ingredients 3, method 2",
+  },
+  {
+    is: "paras keeping",
+    text: "Roast peppers\n\n6 red peppers\n60 ml olive oil\n\nRoast the peppers at 220C for 25 minutes, until black in places.\n\nPeel them and dress with the oil.\n\nKeeps 4 days in the fridge.\n",
+    outline: "Roast peppers | – | – | ingredients 2, method 2, keeping 1",
+  },
+  {
+    is: "emoji",
+    text: "Charred corn\n\n🍽️ Servings: 4\n⏲️ Prep time: 10 min\n🍳 Cook time: 15 min\n\nIngredients\n• 4 ears of corn\n• 50 g butter\nDirections\n1 Grill the corn for 12 minutes, turning.\n2 Roll in the butter.\n",
+    outline: "Charred corn | Servings: 4 | Prep time: 10 min + Cook time: 15 min | ingredients 2, method 2",
+  },
+  {
+    is: "numalone",
+    text: "Poached pears\nServes 4\nIngredients\n4 pears\n500 ml red wine\nMethod\n1\nPeel the pears.\n2\nSimmer in the wine for 30 minutes.\n",
+    outline: "Poached pears | Serves 4 | – | ingredients 2, method 2",
+  },
+  {
+    is: "bold",
+    text: "**Tomato relish**\n\n*Makes 3 jars*\n\n**You will need**\n1 kg tomatoes\n300 g sugar\n200 ml vinegar\n\n**What to do**\nBoil everything for 1 hour till thick.\n",
+    outline: "Tomato relish | Makes 3 jars | – | ingredients 3, method 1",
+  },
+  {
+    is: "underline",
+    text: "Kedgeree\n========\n\nServes 4\n\nIngredients\n-----------\n400 g smoked haddock\n300 g rice\n\nMethod\n------\nPoach the fish for 8 minutes. Cook the rice and fold together.\n",
+    outline: "Kedgeree | Serves 4 | – | ingredients 2, method 1",
+  },
+  {
+    is: "no title",
+    text: "500 g potatoes\n100 g butter\nBoil the potatoes for 20 minutes and mash with the butter.\n",
+    outline: "– | – | – | ingredients 2, method 1",
+  },
+  {
+    is: "serve list",
+    text: "Lamb skewers\n\n800 g lamb, diced\n2 tbsp oil\n\nTo serve:\nflatbreads\nlemon wedges\n\nGrill the lamb for 8 minutes. Serve with the flatbreads and lemon.\n",
+    outline: "Lamb skewers | – | – | ingredients 2, ingredients (to serve) 2, method 1",
+  },
+  {
+    is: "parts method",
+    text: "Layer cake\n\nFor the sponge\n200 g butter\n200 g sugar\n4 eggs\n200 g self-raising flour\n\nFor the icing\n100 g butter\n200 g icing sugar\n\nFor the sponge\n1. Cream the butter and sugar, beat in the eggs, fold in the flour.\n2. Bake at 180C for 25 minutes.\n\nFor the icing\n3. Beat the butter and sugar together. Spread over the cold cake.\n",
+    outline:
+      "Layer cake | – | – | ingredients (sponge) 4, ingredients (icing) 2, method (sponge) 2, method (icing) 1",
+  },
+  {
+    is: "inline num",
+    text: "Omelette\nServes 1\n3 eggs\n10 g butter\nMethod: 1. Beat the eggs. 2. Melt the butter in a pan. 3. Pour in the eggs and cook for 2 minutes.\n",
+    outline: "Omelette | Serves 1 | – | ingredients 2, method 3",
+  },
+  {
+    is: "serves time",
+    text: "Braised chicory\nServes 4 - 45 mins\n\n4 heads chicory\n30 g butter\n200 ml stock\n\nBrown the chicory in the butter, then braise in the stock for 35 minutes.\n",
+    outline: "Braised chicory | Serves 4 | 45 mins | ingredients 3, method 1",
+  },
+  {
+    is: "yield100",
+    text: "Baked beans for a crowd\nYield 100 Portion 1/2 Cup\n\nBeans, haricot, dry 5 kg\nOnions, chopped 1 kg\nWater 12 l\n\nSoak the beans overnight.\nSimmer with the onions for 2 hours.\n",
+    outline: "Baked beans for a crowd | Yield 100 Portion 1/2 Cup | – | ingredients 3, method 2",
+  },
+  {
+    is: "fills",
+    text: "Lemon curd tart\nFills a 23 cm tin\n\n4 lemons\n200 g sugar\n5 eggs\n\nWhisk and bake at 150C for 30 minutes.\n",
+    outline: "Lemon curd tart | Fills a 23 cm tin | – | ingredients 3, method 1",
+  },
+  {
+    is: "family",
+    text: "Baked rice\n\nUsually enough for a family of five.\n\n300 g pudding rice\n1.2 litres milk\n\nBake at 150C for 2 hours.\n",
+    outline: "Baked rice | Usually enough for a family of five | – | ingredients 2, method 1",
+  },
+  {
+    is: "swaps",
+    text: "Nut roast\nServes 8\nIngredients\n300 g mixed nuts\n200 g breadcrumbs\nMethod\nChop the nuts and mix with the breadcrumbs. Bake at 180C for 45 minutes.\nKeeping\n3 days in the fridge.\nSwaps\nCoeliac: replace the breadcrumbs with the same weight of gluten-free breadcrumbs.\n",
+    outline: "Nut roast | Serves 8 | – | ingredients 2, method 1, keeping 1, swaps 1",
+  },
+  {
+    is: "question",
+    text: "Would you like the recipe?\n\nYou need 200 g of flour and 3 eggs. Whisk them with 500 ml milk and fry thin pancakes, a minute each side. It makes about 12.\n",
+    outline: "Would you like the recipe? | makes about 12 | – | method 1",
+  },
+  {
+    is: "lead",
+    text: "Fennel slaw\n\nThis one is for hot days. It wants to be sharp, and it wants eating at once.\n\n2 fennel bulbs\n1 lemon\n3 tbsp olive oil\n\nShave the fennel and dress it with the lemon and the oil.\n",
+    outline: "Fennel slaw | – | – | notes 1, ingredients 3, method 1",
+  },
+  {
+    is: "semicolon",
+    text: "Green sauce\nServes 10\nIngredients: a large bunch of parsley; 2 tbsp capers; 4 anchovy fillets; 200 ml olive oil\nChop it all and loosen with the oil.\n",
+    outline: "Green sauce | Serves 10 | – | ingredients 4, method 1",
+  },
+  {
+    is: "title serves",
+    text: "Fish pie (serves 6)\n\n900 g fish\n1 kg potatoes\n600 ml milk\n\nPoach the fish in the milk for 10 minutes. Mash the potatoes and bake on top at 200C for 30 minutes.\n",
+    outline: "Fish pie | serves 6 | – | ingredients 3, method 1",
+  },
+  {
+    is: "tosser",
+    text: "Tray of roots\n\n2 kg mixed roots: carrots, parsnips, beetroot\n4 tbsp oil\nSalt\n\nRoast at 200C for 50 minutes.\n\nTip: turn them once.\n",
+    outline: "Tray of roots | – | – | ingredients 3, method 1, notes 1",
+  },
+  {
+    is: "two cols",
+    text: "Ragu\n\nBeef mince – 500 g\nPork mince – 250 g\nPassata – 700 ml\nRed wine – 1 glass\n\nBrown the meat. Add the rest and simmer for 2 hours.\n",
+    outline: "Ragu | – | – | ingredients 4, method 1",
+  },
+  {
+    is: "long para",
+    text: "Stew\n\nServes 4\n\n600 g lamb\n2 onions\n1 tin tomatoes\n\nBrown the lamb in a little oil over a high heat for 8 minutes. Take it out and soften the onions in the same pan for 10 minutes. Put the lamb back, add the tomatoes and half a tin of water. Simmer for 1 hour 30 minutes with the lid on, until the meat is tender. Season and serve with bread.\n",
+    outline: "Stew | Serves 4 | – | ingredients 3, method 5",
+  },
+  {
+    is: "makes",
+    text: "Ginger biscuits\nmakes 24\n\n100 g butter\n1 tbsp ground ginger\n100 g golden syrup\n350 g self-raising flour\n\nmelt the butter and syrup. stir in the flour and ginger. roll into balls and bake at 180C for 12 minutes.\n",
+    outline: "Ginger biscuits | makes 24 | – | ingredients 4, method 1",
+  },
+  {
+    is: "equipment",
+    text: "Gravlax\nServes 12\nYou will also need\na deep tray\ncling film\nIngredients\n1 side of salmon, about 1.2 kg\n100 g salt\n100 g sugar\n1 bunch of dill\nMethod\nCover the salmon with the rest and chill for 48 hours.\n",
+    outline: "Gravlax | Serves 12 | – | notes 1, ingredients 4, method 1",
+  },
+  {
+    is: "french",
+    text: "Crème caramel\nServes 6\n\n½ litre milk\n4 œufs\n120 g sugar\n\nBake in a water bath at 150 °C for 40 minutes.\n",
+    outline: "Crème caramel | Serves 6 | – | ingredients 3, method 1",
+  },
+  {
+    is: "onlylist",
+    text: "Shopping for the picnic\n\n2 baguettes\n200 g ham\n1 lettuce\n",
+    outline: "Shopping for the picnic | – | – | ingredients 3",
+  },
+  {
+    is: "letter",
+    text: "Rhubarb fool\nHi Dot,\nhere is the fool you asked for, it serves about six.\n600 g rhubarb\n120 g sugar\n300 ml double cream\nStew the rhubarb with the sugar for 10 minutes and let it go cold. Whip the cream and fold together.\nLove, Bea\n",
+    outline: "Rhubarb fool | serves about six | – | notes 1, ingredients 3, method 2",
+  },
+];
+
+const wordsOf = (card: Card) => [
+  ...(card.title === null ? [] : [card.title]),
+  ...card.yields,
+  ...card.times,
+  ...card.blocks.flatMap((b) => [...(b.heading === null ? [] : [b.heading]), ...b.lines]),
+];
+
+describe("laying out a text", () => {
+  it.each(cards)("$is", ({ text, outline: expected }) => {
+    const { value } = cardFromText(text, "card");
+    expect(outline(value)).toBe(expected);
+    for (const words of wordsOf(value)) expect(text.slice(words.span.start, words.span.end)).toBe(words.text);
+  });
+
+  it("leaves list marks and numbers out of the lines", () => {
+    const text =
+      "Soup\n\n- 2 onions\n* 1 leek\n[ ] salt\n\n1. Chop.\n2) Boil for 10 minutes.\nStep 3: Blend it well.";
+    const { blocks } = cardFromText(text, "card").value;
+    expect(blocks.flatMap((b) => b.lines.map((l) => l.text))).toEqual([
+      "2 onions",
+      "1 leek",
+      "salt",
+      "Chop.",
+      "Boil for 10 minutes.",
+      "Blend it well.",
+    ]);
+  });
+
+  it("says what it could not lay out", () => {
+    const codes = (text: string) => cardFromText(text, "card").findings.map((f) => f.code);
+    expect(codes("")).toEqual(["text-empty"]);
+    expect(codes(" \n\t\n")).toEqual(["text-empty"]);
+    expect(codes("\u0000\u0001\u0002\u0003PK\u0004\u0005")).toEqual(["text-not-readable"]);
+    expect(codes("Plums\n\n6 plums")).toEqual(["method-missing", "yield-missing"]);
+    expect(codes("6 plums\nBake the plums at 180C for 20 minutes.")).toContain("title-missing");
+  });
+
+  it("reads the first part of a text that is too long, and says how much", () => {
+    const text = `Soup\nServes 4\n${"2 onions\n".repeat(10_000)}`;
+    const { value, findings } = cardFromText(text, "card");
+    const found = findings.find((f) => f.code === "text-not-readable");
+    expect(found?.facts).toEqual({ reason: "too-long", kept: mostCharacters });
+    expect(value.text).toBe(text);
+    for (const words of wordsOf(value)) expect(words.span.end).toBeLessThanOrEqual(mostCharacters);
+  });
+
+  it("takes time in line with the length of the text, whatever it holds", () => {
+    // A tenth of the longest text must not take more than a small share of a second for any of these.
+    for (const piece of [
+      "a",
+      " ",
+      "1 ",
+      "(",
+      "- ",
+      "1. ",
+      "a, ",
+      "serves ",
+      "**",
+      "for the ",
+      ". A",
+      "\n\n",
+      "1/2",
+      "½ x ",
+      "it serves 4 ",
+    ]) {
+      const started = performance.now();
+      cardFromText(piece.repeat(Math.ceil(mostCharacters / piece.length)), "card");
+      expect(performance.now() - started, JSON.stringify(piece)).toBeLessThan(3000);
+    }
+  });
+
+  it("shows the text's own words at every span, for any text", () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.oneof(
+            fc.constantFrom(...cards.flatMap((c) => c.text.split("\n"))),
+            fc.string({ unit: "binary", maxLength: 30 }),
+          ),
+          {
+            maxLength: 40,
+          },
+        ),
+        fc.constantFrom("\n", "\r\n", "\n\n", " "),
+        (parts, glue) => {
+          const text = parts.join(glue);
+          for (const words of wordsOf(cardFromText(text, "card").value))
+            expect(text.slice(words.span.start, words.span.end)).toBe(words.text);
+        },
+      ),
+    );
+  });
+});
