@@ -143,17 +143,14 @@ const takeClasses = (
   fresh: Fresh[],
   again: Again[],
 ): void => {
-  for (let i = 0; i < clause.tokens.length; i += 1) {
-    if (
-      clause.mentions.some((m) => i >= m.from && i < m.to) ||
-      clause.hints.some((m) => i >= m.from && i < m.to)
-    )
-      continue;
-    const found = classAt(clause.tokens, i, reader.classes, reader.partMembers, stem);
-    if (found === null || i === clause.verbAt) continue;
-    if (clause.cueAt !== null && i >= clause.cueAt.from && i < clause.cueAt.to) continue;
+  const { tokens, verbAt, mentions, hints, cueAt } = clause.lent ?? clause;
+  for (let i = 0; i < tokens.length; i += 1) {
+    if (mentions.some((m) => i >= m.from && i < m.to) || hints.some((m) => i >= m.from && i < m.to)) continue;
+    const found = classAt(tokens, i, reader.classes, reader.partMembers, stem);
+    if (found === null || i === verbAt) continue;
+    if (cueAt !== null && i >= cueAt.from && i < cueAt.to) continue;
     // "the ingredients (quark, eggs, sugar)": the brackets say which.
-    if (found.kind === "all" && clause.mentions.length > 1) continue;
+    if (found.kind === "all" && mentions.length > 1) continue;
     const inPart =
       part === null || found.kind === "class"
         ? found.members
@@ -170,8 +167,7 @@ const takeClasses = (
         ingredient: m,
         share: reader.remaining[m] ?? 1,
         implied: false,
-        from: found.from,
-        to: found.to,
+        ...placeOf(clause, found),
       });
       reader.remaining[m] = 0;
     }
@@ -180,7 +176,7 @@ const takeClasses = (
       const pool = poolOf(reader, m);
       if (pool === null || seen.has(m) || again.some((a) => a.pool === pool)) continue;
       seen.add(m);
-      again.push({ ingredient: m, pool, share: 1, from: found.from, to: found.to });
+      again.push({ ingredient: m, pool, share: 1, ...placeOf(clause, found) });
     }
   }
 };
@@ -199,3 +195,10 @@ export const takeImplied = (
       reader.remaining[ingredient] = 0;
       return { ingredient, share, implied: true, from, to };
     });
+
+/** Where the words of a class stand; the verb, when they are lent by the clause behind. */
+const placeOf = (
+  clause: Clause,
+  found: { readonly from: number; readonly to: number },
+): { from: number; to: number } =>
+  clause.lent === null ? { from: found.from, to: found.to } : { from: clause.verbAt, to: clause.verbTo };

@@ -170,6 +170,11 @@ export const findCue = (
       )
         break;
       if (word(tokens, to) === "," && tokens[to + 1]?.kind === "number") break;
+      if (
+        /^(,|and)$/.test(word(tokens, to)) &&
+        /^(when|once|then|if)$/.test(word(tokens, to + (word(tokens, to + 1) === "and" ? 2 : 1)))
+      )
+        break;
       to += 1;
     }
     while (to > i + 1 && joints.has(word(tokens, to - 1))) to -= 1;

@@ -330,6 +330,7 @@ const kindOf = (tokens: readonly Token[], from: number, next: number): TimeKind 
   if (/^(last|final)$/.test(one) && !/^(a|one|for)$/.test(two)) return "last";
   if (one === "first" || (one === "the" && two === "after") || one === "after")
     return one === "first" ? "length" : "wait";
+  if (one === "at") return "wait";
   if (
     (/^(about|around|another|approximately)$/.test(one) && two === "after") ||
     (one === "about" && three === "after")

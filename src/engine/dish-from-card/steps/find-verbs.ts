@@ -83,6 +83,12 @@ const hitAt = (
 ): VerbHit | null => {
   const here = word(tokens, i);
   const readings = verbReadings(here);
+  // "keep stirring", "continue cooking": the second verb says what is done.
+  if (
+    /^(keep|start|begin|continue|try|avoid|stop)$/.test(here) &&
+    verbReadings(word(tokens, i + 1)).some((r) => r.form === "ing")
+  )
+    return null;
   const letting = /^(let|leave|allow|leaves|left)$/.test(here);
   if (readings.length === 0 && !letting) return null;
 

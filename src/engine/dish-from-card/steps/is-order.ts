@@ -71,6 +71,8 @@ export const isOrder = (
   if (prev === "to") {
     const b = before(tokens, at);
     const planner = word(tokens, b);
+    // "Use a fork to crush them": the second verb is the work.
+    if (hits.at(-1)?.verb === "use" || word(tokens, 0) === "use" || word(tokens, 0) === "using") return true;
     return planners.has(planner) || planner === "is" || /^(it's|best|time|possible|able)$/.test(planner);
   }
   if (/^(start|go|help|come|let's)$/.test(prev) && at === 0) return true;

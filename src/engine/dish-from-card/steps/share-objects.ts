@@ -1,4 +1,5 @@
 import type { Clause } from "./clauses.ts";
+import { joiningTechniques, steeringTechniques } from "./word-sets.ts";
 
 /** "Peel, core and slice the apples": verbs in a row share the foods that the last of them names. */
 export const shareObjects = (clauses: readonly Clause[]): readonly Clause[] => {
@@ -6,22 +7,26 @@ export const shareObjects = (clauses: readonly Clause[]): readonly Clause[] => {
   for (let k = shared.length - 2; k >= 0; k -= 1) {
     const clause = shared[k];
     const next = shared[k + 1];
-    if (clause?.hit == null || next === undefined || clause.mentions.length > 0) continue;
-    if (!clause.hit.technique.miseEnPlace || next.mentions.length === 0) continue;
-    if (
-      clause.tokens
-        .slice(clause.verbTo)
-        .some(
-          (t) =>
-            t.kind === "word" && !/^(and|then|lightly|finely|roughly|well|carefully|thinly)$/.test(t.text),
-        )
-    )
+    if (clause?.hit == null || next?.hit == null || clause.mentions.length > 0 || clause.hit.letting)
       continue;
-    // The places of the mentions lie in the next clause; the verb alone stands for them here.
+    if (joiningTechniques.has(next.hit.technique.id) || steeringTechniques.has(clause.hit.technique.id))
+      continue;
+    if (!endsAtVerb(clause) || clause.hit.verb.includes(" ")) continue;
+    const lender = next.lent ?? next;
+    // The places of the mentions lie in the lender; the verb alone stands for them here.
     shared[k] = {
       ...clause,
-      mentions: next.mentions.map((m) => ({ ...m, from: clause.verbAt, to: clause.verbAt + 1 })),
+      mentions: lender.mentions.map((m) => ({ ...m, from: clause.verbAt, to: clause.verbAt + 1 })),
+      lent: lender,
     };
   }
   return shared;
 };
+
+const endsAtVerb = (clause: Clause): boolean =>
+  !clause.tokens
+    .slice(clause.verbTo)
+    .some(
+      (t) =>
+        t.kind === "word" && !/^(and|then|lightly|finely|roughly|well|carefully|thinly|or)$/.test(t.text),
+    );

@@ -80,7 +80,13 @@ export const takesObject = (tokens: readonly Token[], i: number, isFood: (i: num
   let at = i;
   while (isAdverb(word(tokens, at))) at += 1;
   const next = word(tokens, at);
-  if (determiners.has(next) || /^(dry|wet|everything|oven)$/.test(next) || isTool(next)) return true;
+  if (determiners.has(next) || /^(dry|wet|everything|oven)$/.test(next)) return true;
+  // "Butter a dish" without its article; "casserole dish" is no order.
+  if (
+    isTool(next) &&
+    /^(butter|oil|flour|grease|line|heat|shake|cover|warm|wipe|preheat)$/.test(word(tokens, i - 1))
+  )
+    return true;
   if (numberAt(tokens, at) !== null) return true;
   return isFood(at);
 };
