@@ -30,7 +30,11 @@ export const miseOf = (work: Work): readonly Mise[] =>
     const grams = measured.reduce((sum, m) => sum + (m.edible?.likely ?? 0), 0);
     const pieces = measured.reduce((sum, m) => sum + (m.pieces?.likely ?? 0), 0);
     if (grams === 0 && pieces === 0) return [];
-    const each = jobs.map((job) => lengthOf(job.technique, grams / 1000, pieces));
+    const bought = measured.reduce((sum, m) => sum + (m.asPurchased?.likely ?? 0), 0);
+    // What is trimmed off is in the hands as well.
+    const each = jobs.map(({ technique }) =>
+      lengthOf(technique, (technique.mass === "trims" ? Math.max(bought, grams) : grams) / 1000, pieces),
+    );
     const sum = (side: "low" | "likely" | "high"): number => each.reduce((total, e) => total + e[side], 0);
     const shelf = ingredient.food === null ? null : (foodById(ingredient.food)?.shelf ?? null);
     return [

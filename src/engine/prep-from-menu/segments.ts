@@ -156,6 +156,10 @@ const onBurner = (action: Action, technique: Technique | null, lot: Lot, kitchen
 
 const onMachine = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
   const machine = machineFor(`${action.vessel ?? ""} ${action.verb} ${technique?.id ?? ""}`, kitchen);
+  // What hands can do as well is done by hand where there is no machine for it.
+  if (machine === null && technique !== null && technique.station !== "machine") {
+    return atRest("hands", action, technique, lot, kitchen);
+  }
   const length = sized(action, technique, lot, kitchen, lot.batches ?? 1);
   const uses = machine === null ? [] : [useOf(machine)];
   const handling = technique?.handling ?? 0;
