@@ -46,11 +46,11 @@ const eveningText = (evening: Evening, paint: Paint): string => {
       ],
       ["left", "right", "left"],
     ) +
-    guestsText(evening)
+    guestsText(evening, paint)
   );
 };
 
-const guestsText = (evening: Evening): string => {
+const guestsText = (evening: Evening, paint: Paint): string => {
   const { grid, guestsToSwap } = evening.declaration;
   if (guestsToSwap.length === 0) return "";
   const title = (source: string): string => evening.dishes.find((d) => d.source === source)?.title ?? source;
@@ -62,7 +62,7 @@ const guestsText = (evening: Evening): string => {
     );
     return wrap(`${guest} (${listText(needs)}): ${listText(dishes)}`, "  ");
   });
-  return `Guests who need another version, or must be asked\n${lines.join("")}`;
+  return `\n${paint.bold("Guests who need another version, or must be asked")}\n${lines.join("")}`;
 };
 
 /** How many remarks are told in one screen. */

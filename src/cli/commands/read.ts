@@ -3,6 +3,7 @@ import { readJson } from "#wire/read-json.ts";
 import { stationLabels } from "#words/labels.ts";
 import { listText, numberText, percentText } from "#words/number-text.ts";
 import { celsiusText, massText, rangeText } from "#words/quantity-text.ts";
+import { writeUpHeadings } from "#words/write-up-text.ts";
 import { type Command, commonOptions } from "../command.ts";
 import { readInput, troubleText } from "../load-sitting.ts";
 import { regionNames } from "../region-names.ts";
@@ -93,15 +94,18 @@ const dishText = (dish: Dish, region: string, paint: Paint): string => {
     })
     .join("");
   const steps = dish.steps
-    .map(
-      (step) =>
+    .map((step, i) => {
+      const opensService = step.phase === "to-serve" && dish.steps[i - 1]?.phase !== "to-serve";
+      return (
+        (opensService ? `  ${paint.bold(writeUpHeadings.toServe)}\n` : "") +
         wrap(`${step.index + 1}. ${step.text}`, "  ", "     ") +
         tableText(
           step.actions.map((action) => actionRow(action, dish, region)),
           ["left", "left", "left", "left"],
           "       ",
-        ),
-    )
+        )
+      );
+    })
     .join("");
   const tail = [...dish.keeping.map((k) => k.text), ...dish.swaps.map((s) => s.text)];
   return (
