@@ -114,6 +114,7 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     case "oven":
       if (id === "toast") return named("toast-in-oven", base);
       if (id === "keep-warm" || id === "preheat") return base;
+      if (clause.hit?.verb.startsWith("keep") === true) return named("keep-warm", base);
       if (/^(stand|cool|rest|prove)$/.test(id))
         return clause.settings.length > 0 && id === "stand" ? named("bake", base) : base;
       if (id === "pat-dry") return named("dehydrate", base);

@@ -1,6 +1,7 @@
 import { foodById } from "../../larder/foods.ts";
 import type { Ingredient } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
+import { numberAt } from "./number-at.ts";
 import type { Token } from "./tokens.ts";
 
 /** A word that stands for several ingredients ("the vegetables", "dry ingredients"); `members` are places in the list. */
@@ -125,6 +126,11 @@ export const classAt = (
     if (/^(wet|liquid)$/.test(one)) return { kind: "class", members: index.wet, from: i - 1, to: i + 1 };
     if (back.some((w) => /^(remaining|rest|other|remainder)$/.test(w)))
       return { kind: "rest", members: index.all, from: i, to: i + 1 };
+    // "the first five ingredients": in the order of the list.
+    const first = back.indexOf("first");
+    const count = first === 1 ? numberAt(tokens, i - 1) : null;
+    if (count !== null && count.value >= 2)
+      return { kind: "class", members: index.all.slice(0, Math.round(count.value)), from: i - 2, to: i + 1 };
     const part = partMembers(one);
     if (part.length > 0) return { kind: "class", members: part, from: i - 1, to: i + 1 };
     const some = back.some((w) => /^(these|those|first|above|following)$/.test(w));

@@ -58,7 +58,7 @@ export const findProducts = (
     if (!behindDeterminer(clause, i) && partMembers.length === 0) continue;
     if (/^(pan|tin|dish|tray|bowl|processor|board|brush|cutter|cloth)$/.test(stem(word(clause, i + 1))))
       continue;
-    const product = resolve(reader, noun, partMembers);
+    const product = firstMixture(reader, clause, i) ?? resolve(reader, noun, partMembers);
     if (product === null) continue;
     const share = shareBefore(clause, i);
     products.push({
@@ -80,11 +80,22 @@ const behindDeterminer = (clause: Clause, i: number): boolean => {
   for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
     const here = word(clause, at);
     if (here === "a" || here === "an") return false;
-    if (determiners.has(here)) return true;
+    if (determiners.has(here) || here === "first") return true;
     if (clause.tokens[at]?.kind !== "word" || /^(in|into|to|and|with|of|on|over|for|from)$/.test(here))
       return false;
   }
   return i === clause.verbAt + 1;
+};
+
+/** "Add to the first mixture": the oldest bowl that still stands beside the one in hand. */
+const firstMixture = (
+  reader: StepReader,
+  clause: Clause,
+  i: number,
+): { pool: Pool | null; members: readonly number[] } | null => {
+  if (word(clause, i - 1) !== "first" || !/^(mixture|bowl|batter)$/.test(word(clause, i))) return null;
+  const pool = livePools(reader.kitchen).find((p) => p !== reader.kitchen.current && p.contents.size > 0);
+  return pool === undefined ? null : { pool, members: [] };
 };
 
 const resolve = (

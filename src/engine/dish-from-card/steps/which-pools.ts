@@ -123,6 +123,9 @@ const isTarget = (clause: Clause, from: number): boolean => {
   return false;
 };
 
+const behindWith = (clause: Clause, from: number): boolean =>
+  word(clause, from - 1) === "with" || word(clause, from - 2) === "with";
+
 const unique = (pools: readonly (Pool | null | undefined)[]): readonly Pool[] =>
   [...new Set(pools)].filter((p): p is Pool => p != null && p.left > 0.001);
 
@@ -187,6 +190,10 @@ export const poolsOf = (
       pronoun || (joining && !others) ? current : null,
     ]);
   }
+  // "Wash the rice, add to water with salt": what is in hand goes in.
+  const objects = fresh.filter((f) => !isTarget(clause, f.from) && !behindWith(clause, f.from));
+  if (joining && named.length === 0 && fresh.length > 0 && objects.length === 0 && place.before !== null)
+    return unique([current]);
   // "Stir the sugar into the vinegar": both from the list, so a vessel of their own.
   if (
     joining &&
