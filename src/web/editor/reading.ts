@@ -4,7 +4,7 @@ import { cardLine } from "../state/engine-client.ts";
 import type { CardAnswer } from "../state/engine-talk.ts";
 
 /** Milliseconds without a key before the card is read. */
-const pause = 30;
+const pause = 12;
 
 /** What the engine understands of a card, following it as it is typed; null until the first answer. */
 export const useReading = (text: string, source: string, region: Region): CardAnswer | null => {
