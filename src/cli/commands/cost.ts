@@ -1,7 +1,7 @@
 import type { Evening } from "#engine/index.ts";
 import { moneyText } from "#words/money-text.ts";
 import { countText, listText, percentText } from "#words/number-text.ts";
-import { heading } from "../show/heading.ts";
+import { heading, titlesOf } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { tableText, wrap } from "../show/table.ts";
 import { sittingCommand } from "../sitting-command.ts";
@@ -20,7 +20,7 @@ export const costCommand = sittingCommand({
 const costText = (evening: Evening, paint: Paint): string => {
   const { cost } = evening;
   const money = (minor: number): string => moneyText(minor, cost.currency);
-  const title = (source: string): string => evening.dishes.find((d) => d.source === source)?.title ?? source;
+  const title = titlesOf(evening);
   const dishes = tableText(
     cost.dishes.map((dish) => [
       title(dish.dish),

@@ -12,7 +12,7 @@ import { capital, listText } from "#words/number-text.ts";
 import { massText } from "#words/quantity-text.ts";
 import { allergenDeferral } from "#words/safety-text.ts";
 import { labelFigureText, nutrientLabels } from "#words/write-up-text.ts";
-import { heading, versionTitle } from "../show/heading.ts";
+import { heading, titlesOf, versionTitle } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { tableText, wrap } from "../show/table.ts";
 import { sittingCommand } from "../sitting-command.ts";
@@ -38,7 +38,7 @@ const declareText = (evening: Evening, paint: Paint): string => {
 /** Each guest with a need: what answers other than "nothing found", then the dishes with that answer. */
 const gridText = (evening: Evening, paint: Paint): string => {
   const { grid } = evening.declaration;
-  const title = (source: string): string => evening.dishes.find((d) => d.source === source)?.title ?? source;
+  const title = titlesOf(evening);
   return [...new Set(grid.map((verdict) => verdict.guest))]
     .map((guest) => {
       const needs = evening.menu.sitting.guests.find((g) => g.name === guest)?.needs ?? [];

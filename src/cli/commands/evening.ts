@@ -2,7 +2,7 @@ import type { Evening } from "#engine/index.ts";
 import { planJson } from "#wire/plan-json.ts";
 import { moneyText } from "#words/money-text.ts";
 import { listText } from "#words/number-text.ts";
-import { heading } from "../show/heading.ts";
+import { heading, titlesOf } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { type Remark, tallyOf } from "../show/remarks.ts";
 import { tableText, wrap } from "../show/table.ts";
@@ -53,7 +53,7 @@ const eveningText = (evening: Evening, paint: Paint): string => {
 const guestsText = (evening: Evening, paint: Paint): string => {
   const { grid, guestsToSwap } = evening.declaration;
   if (guestsToSwap.length === 0) return "";
-  const title = (source: string): string => evening.dishes.find((d) => d.source === source)?.title ?? source;
+  const title = titlesOf(evening);
   const answers = { swap: "swap", check: "ask", no: "nothing serves" } as const;
   const lines = guestsToSwap.map((guest) => {
     const needs = evening.menu.sitting.guests.find((g) => g.name === guest)?.needs ?? [];

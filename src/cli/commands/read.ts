@@ -143,10 +143,14 @@ const actionRow = (action: Action, dish: Dish, region: string): readonly string[
   const time =
     action.minutes === null
       ? ""
-      : `${action.minutes.assumed ? "~" : ""}${rangeText(action.minutes.low, action.minutes.high, "min")}`;
+      : `${action.minutes.assumed ? "~" : ""}${rangeText(tidyMinutes(action.minutes.low), tidyMinutes(action.minutes.high), "min")}`;
   const heat = action.celsius === null ? (action.heat ?? "") : celsiusText(action.celsius, region);
   const core = action.core === null ? "" : `core ${celsiusText(action.core, region)}`;
   const batches = action.batches === null ? "" : `in ${numberText(action.batches)} batches`;
   const where = [stationLabels[action.station], heat, core, batches].filter((w) => w !== "").join(", ");
   return [action.verb, time, where, listText(uses)];
 };
+
+/** Whole minutes from five up, half ones below: a cook's clock shows no more. */
+const tidyMinutes = (minutes: number): number =>
+  minutes >= 5 ? Math.round(minutes) : Math.ceil(minutes * 2) / 2;

@@ -2,7 +2,7 @@ import type { CriticalLimit, Evening, SafetyPoint } from "#engine/index.ts";
 import { hazardCautions, hazardLabels } from "#words/labels.ts";
 import { capital, listText } from "#words/number-text.ts";
 import { deferral, limitText, sourcesNote } from "#words/safety-text.ts";
-import { heading } from "../show/heading.ts";
+import { heading, titlesOf } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { wrap } from "../show/table.ts";
 import { sittingCommand } from "../sitting-command.ts";
@@ -22,15 +22,15 @@ const cautions: Readonly<Record<string, string>> = hazardCautions;
 
 const safetyText = (evening: Evening, paint: Paint): string => {
   const { safety } = evening;
+  const title = titlesOf(evening);
   const dishes = [...new Set(safety.points.map((point) => point.dish))].map((source) => {
-    const title = evening.dishes.find((dish) => dish.source === source)?.title ?? source;
     // The same is true of each version and each wait; it is said once.
     const points = new Set(
       safety.points
         .filter((point) => point.dish === source)
         .map((point) => pointText(point, safety.region, paint)),
     );
-    return `\n${paint.bold(title)}\n${[...points].join("")}`;
+    return `\n${paint.bold(title(source))}\n${[...points].join("")}`;
   });
   return `${heading(evening, paint)}${dishes.join("")}\n${wrap(`${deferral} ${sourcesNote}`, "")}`;
 };
