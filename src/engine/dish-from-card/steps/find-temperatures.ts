@@ -14,7 +14,7 @@ export type TemperaturePhrase = {
   readonly to: number;
 };
 
-// UK oven charts (nannymcphee.co.uk, hintsandthings.co.uk): the middle of each word's range.
+// A setting within the range that UK oven charts (nannymcphee.co.uk, hintsandthings.co.uk) give each word.
 const ovenWords: Readonly<Record<string, number>> = {
   "very cool": 120,
   "very slow": 120,
