@@ -4,7 +4,7 @@ import { latestSpot } from "./place.ts";
 import { put, remember, restore, type Schedule, setSlip, take } from "./schedule.ts";
 
 /** A course is never planned later than this after its due time, minutes. */
-const mostSlip = 6 * 60;
+export const mostSlip = 6 * 60;
 /** Throws allowed for each task of a course while it is put in. */
 const throwsEach = 6;
 /** Spots looked at for each throw, so that the work of one insertion is bounded. */

@@ -1,4 +1,4 @@
-import { freshState, settle, tasksOf, tryAt } from "./build.ts";
+import { freshState, mostSlip, settle, tasksOf, tryAt } from "./build.ts";
 import type { Chance } from "./chance.ts";
 import { byLatest, insertAll } from "./insert.ts";
 import { type Cost, compareCosts, costOf } from "./objective.ts";
@@ -55,6 +55,13 @@ const bringIn = (schedule: Schedule, chance: Chance): void => {
   const around =
     chance(2) === 0 ? between(schedule, Math.max(window.from, window.to - 240), window.to + 60) : [];
   const nodes = [...new Set([...missing, ...kin, ...around])];
+  const goal = model.nodes[node]?.course ?? 0;
+  if (model.goals.length > 0 && chance(3) === 0) {
+    // Better late than not at all: its course may land later when that gives it a place.
+    const later = Math.min(mostSlip, (schedule.slip[goal] ?? 0) + 1 + chance(90));
+    tryAt(schedule, goal, [...new Set([...nodes, ...tasksOf(schedule, goal)])], later, null);
+    return;
+  }
   for (const n of nodes) take(schedule, n);
   const noise = model.nodes.map(() => chance(30));
   insertAll(
