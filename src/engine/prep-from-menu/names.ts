@@ -1,6 +1,7 @@
+import type { Dish, Ingredient } from "../model/dish.ts";
 import type { Task } from "../model/prep.ts";
 import { type Draft, totalMinutes } from "./drafts.ts";
-import type { Unit, Work } from "./work.ts";
+import type { Portioned, Unit, Work } from "./work.ts";
 
 /** Foods named on a task; more make a list nobody reads. */
 const mostObjects = 3;
@@ -28,4 +29,19 @@ const foodsOf = (unit: Unit, work: Work): readonly string[] =>
   unit.action.uses
     .flatMap((use) => (use.ingredient === null ? [] : (work.dish.ingredients[use.ingredient] ?? [])))
     .sort((a, b) => (b.grams?.likely ?? 0) - (a.grams?.likely ?? 0))
-    .map((ingredient) => ingredient.name);
+    .flatMap((ingredient) => unit.versions.flatMap((version) => served(ingredient, version, work.dish)));
+
+/**
+ * What goes in where a version swaps an ingredient out; a cook's list must never name what a guest may not have.
+ * Foods that go and foods that come are paired in their order where there are as many of each.
+ */
+const served = (ingredient: Ingredient, version: Portioned, dish: Dish): readonly string[] => {
+  const swap = version.swaps
+    .flatMap((s) => dish.swaps[s] ?? [])
+    .find((s) => s.out.includes(ingredient.index));
+  if (swap === undefined) return [ingredient.name];
+  const names = swap.comes.map((c) => c.name);
+  return names.length === swap.out.length
+    ? names.slice(swap.out.indexOf(ingredient.index)).slice(0, 1)
+    : names;
+};
