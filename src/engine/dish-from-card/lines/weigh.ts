@@ -108,10 +108,13 @@ const pieceOf = (weighable: Weighable, unit: string, region: Region): Estimate<n
     const first = food.pieces[0];
     return first === undefined ? null : sized(around(first.grams), size);
   }
+  const row = measureFor(unit, region, food);
+  const weighed = row?.size != null && row.per === "g" ? row.size : null;
+  // A row for this very food knows how far it varies; the food's own piece comes before a row for any food.
+  if (weighed !== null && (row?.foods.length ?? 0) > 0) return sized(weighed, size);
   const own = food.pieces.find((p) => p.name === unit);
   if (own !== undefined) return sized(around(own.grams), size);
-  const row = measureFor(unit, region, food);
-  if (row?.size != null && row.per === "g") return sized(row.size, size);
+  if (weighed !== null) return sized(weighed, size);
   const first = food.pieces[0];
   const whole = ["head", "bulb", "piece", "ball", "loaf", "link", "round", "ear"].includes(unit);
   return whole && first !== undefined ? sized(around(first.grams), size) : null;

@@ -122,7 +122,7 @@ export const measureRows: readonly string[] = [
   "piece\tpiece\tpiece;pieces;pc;pcs;pce\t\t\tg\t10 15 30\tginger\tgng",
   "wedge\tpiece\twedge;wedges\t\t\tg\t10 14 20\tlemon lime\tcp",
   "link\tpiece\tlink;links\t\t\tg\t50 67 113\tpork-sausage italian-sausage\tcp",
-  "thumb\tpiece\tthumb;thumbs;thumb sized piece;thumb sized pieces;thumb size piece;thumb sized knob;thumb length\t\t\tg\t5 15 30\t\tgng",
+  "thumb\tpiece\tthumb;thumbs;thumb sized piece;thumb sized pieces;thumb size piece;thumb sized knob;thumb length\t\t\tg\t5 15 30\tginger turmeric\tgng",
   "round\tpiece\tround;rounds\t\t\tg\t10 20 40\t\tcp",
   "scrape\tvague\tscrape;scraping;scrapes;gratings;grating;grate\t\t\tg\t0.1 0.25 0.5\t\tcp",
   "pinch\tvague\tpinch;pinches;pn\t\t\tml\t0.31 0.31 0.62\t\tspoon",
