@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkFromPlan } from "#engine/check-from-plan/check-from-plan.ts";
-import type { Plan, Prep } from "#engine/index.ts";
+import { moment, type Plan, type Prep } from "#engine/index.ts";
 import { planFromPrep } from "#engine/plan-from-prep/plan-from-prep.ts";
-import { randomPrep } from "../sittings/random-prep.ts";
+import { goal, lag, prepOf, randomPrep, segment, task } from "../sittings/random-prep.ts";
 
 const effort = { tries: 30, seed: 7 };
 const planned = (prep: Prep): Plan => planFromPrep(prep, effort).value;
@@ -73,4 +73,93 @@ describe("a plan", () => {
       { numRuns: 50 },
     );
   });
+
+  it("stays whole when the kitchen gets more burners", () => {
+    fc.assert(
+      fc.property(randomPrep, (prep) => {
+        const before = planned(prep);
+        fc.pre(before.unplaced.length === 0);
+        const resources = prep.resources.map((r) =>
+          r.id === "burner" ? { ...r, capacity: r.capacity + 3 } : r,
+        );
+        const more = { ...prep, resources };
+        expect(planned(more).unplaced).toEqual([]);
+        // The old plan stands in the larger kitchen too.
+        expect(checkFromPlan(more, before)).toEqual([]);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("is as good as trying every start, on work small enough to try them all", () => {
+    fc.assert(
+      fc.property(tiny, ({ lengths, gap, most, due }) => {
+        const prep = tinyPrep(lengths, gap, most, due);
+        const best = everyStart(lengths, gap, most, due);
+        const plan = planFromPrep(prep, { tries: 150, seed: 1 }).value;
+        if (best === null) expect(plan.unplaced.length).toBeGreaterThan(0);
+        else {
+          expect(plan.unplaced).toEqual([]);
+          expect([plan.objective.lateMinutes, plan.objective.holdMinutes]).toEqual(best);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
 });
+
+const opens = 600;
+const closes = opens + 40;
+
+/** Two jobs for one cook, each of which must rest and may not wait too long before the plate. */
+const tiny = fc.record({
+  lengths: fc.tuple(
+    fc.integer({ min: 1, max: 8 }),
+    fc.integer({ min: 1, max: 8 }),
+    fc.integer({ min: 1, max: 4 }),
+  ),
+  gap: fc.tuple(fc.integer({ min: 0, max: 6 }), fc.integer({ min: 0, max: 6 })),
+  most: fc.tuple(fc.integer({ min: 0, max: 9 }), fc.integer({ min: 0, max: 9 })),
+  due: fc.integer({ min: 1, max: 30 }),
+});
+type Pair = readonly [number, number];
+
+const tinyPrep = (lengths: readonly [number, number, number], gap: Pair, most: Pair, due: number): Prep =>
+  prepOf(
+    [
+      task("a", 0, [segment(lengths[0], "hands")]),
+      task("b", 0, [segment(lengths[1], "hands")]),
+      task("plate", 0, [segment(lengths[2], "hands")], { kind: "plate", finishing: true }),
+    ],
+    [lag("a", "plate", gap[0], gap[0] + most[0]), lag("b", "plate", gap[1], gap[1] + most[1])],
+    [goal(0, opens + due, ["plate"])],
+    {
+      holds: [
+        { task: "a", plate: "plate", weight: 2, hot: true },
+        { task: "b", plate: "plate", weight: 1, hot: true },
+      ],
+      crew: [{ name: "Ada", shifts: [{ from: moment(opens), to: moment(closes) }] }],
+    },
+  );
+
+/** The least lateness, and the least weighted wait at that lateness, over every start of every task; null when none fits. */
+const everyStart = (
+  [la, lb, lp]: readonly [number, number, number],
+  gap: Pair,
+  most: Pair,
+  due: number,
+): Pair | null => {
+  let best: Pair | null = null;
+  for (let p = Math.max(0, due - lp); p + lp <= closes - opens; p++) {
+    for (let a = 0; a + la <= p; a++) {
+      for (let b = 0; b + lb <= p; b++) {
+        if (a < b + lb && b < a + la) continue;
+        const waits: Pair = [p - a - la, p - b - lb];
+        if (waits.some((w, i) => w < gap[i as 0 | 1] || w > gap[i as 0 | 1] + most[i as 0 | 1])) continue;
+        const found: Pair = [p + lp - due, 2 * waits[0] + waits[1]];
+        if (best === null || found[0] < best[0] || (found[0] === best[0] && found[1] < best[1])) best = found;
+      }
+    }
+  }
+  return best;
+};
