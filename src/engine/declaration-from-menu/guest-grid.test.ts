@@ -79,6 +79,14 @@ describe("the guest-by-dish grid", () => {
     expect(guestsToSwap).toEqual(["Odette", "Max"]);
   });
 
+  it("never answers yes to a need where no food was read on the card", () => {
+    for (const lines of [[], [line(0, "baking paper", null, null, { equipment: true })]]) {
+      const d = dish("d", lines);
+      const made = menu([{ dish: d, versions: [asWritten(d)] }], [guest("Ana", "no-nuts"), guest("Eve")]);
+      expect(answers(made)).toEqual(["check", "yes"]);
+    }
+  });
+
   it("keeps the word of a menu that found no version for a guest", () => {
     const d = dish("d", [line(0, "carrots", "carrot", 100)]);
     const made = menu(

@@ -27,9 +27,15 @@ const verdict = (guest: Guest, onMenu: MenuDish, cards: Cards): GuestVerdict => 
   if (against.length > 0) return say("check", against, version);
   // The menu found something against every version; its word stands even where nothing is found here.
   if (refused.length > 0 && served === null) return say("no", refusals(onMenu, refused), null);
+  // A card on which no food was read says nothing for or against anybody.
+  if (!dish.ingredients.some((i) => !i.equipment) && guest.needs.length > 0)
+    return say("check", unread(guest, dish.title), version);
   if (version.swaps.length === 0) return say("yes", [], version);
   return say("swap", written === null ? [] : reasons(written), version);
 };
+
+const unread = (guest: Guest, title: string): GuestVerdict["because"] =>
+  guest.needs.map((need) => ({ need, ingredient: null, name: title, grade: "unknown" as const }));
 
 const refusals = (onMenu: MenuDish, refused: MenuDish["unserved"]): GuestVerdict["because"] =>
   refused.flatMap(({ need, ingredients }) =>
