@@ -37,6 +37,8 @@ export type Clause = {
   readonly every: Minutes | null;
   readonly minding: "hands" | "mind" | null;
   readonly meanwhile: boolean;
+  /** What an order before it announced: "make the white sauce: melt the butter …". */
+  readonly aim: string | null;
   /** The clause whose foods this one works on too; null when it names its own. */
   readonly lent: Clause | null;
   /** The first of its sentence, and the sentence's place in the step. */
@@ -139,6 +141,7 @@ const clauseFrom = (
     vessel: vessel?.words ?? null,
     cueAt: cue,
     cue: cue === null ? null : cueText(text, tokens, cue.from, cue.to),
+    aim: null,
     lent: null,
     batches: findBatches(tokens),
     every: every === undefined ? null : minutes(every.minutes.likely),

@@ -186,7 +186,11 @@ export const findMentions = (
       /^(like|resembles?|resembling|as)$/.test(prev) ||
       (prev === "of" && /^(size|colour|color|consistency|texture|thickness)$/.test(word(tokens, i - 2))) ||
       (/^(a|an)$/.test(prev) && word(tokens, i - 2) === "of" && /^(size|shape)$/.test(word(tokens, i - 3)));
-    if (compared || isTool(next) || isTool(word(tokens, found.to - 1))) {
+    if (
+      compared ||
+      isTool(next) ||
+      ((found.candidates[0]?.strength ?? 0) < 4.5 && isTool(word(tokens, found.to - 1)))
+    ) {
       i = found.to;
       continue;
     }

@@ -143,6 +143,7 @@ const resolve = (
 
 /** The name that a clause gives to what it makes ("to form a dough", "for the sauce"); null when it gives none. */
 export const findMakes = (clause: Clause): string | null => {
+  if (clause.aim !== null) return clause.aim;
   for (let i = 0; i < clause.tokens.length; i += 1) {
     const noun = stem(word(clause, i));
     if (!productNouns.has(noun) || anonymous.has(noun)) continue;

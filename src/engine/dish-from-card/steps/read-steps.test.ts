@@ -273,6 +273,20 @@ describe("what it uses", () => {
     expect(last?.uses[0]).toMatchObject({ product: "s2a1", named: 0, implied: false });
   });
 
+  it("takes a line whose name ends like a tool, and not the tool", () => {
+    expect(uses("lasagne sheets, butter", "Layer the lasagne sheets.", "Put it in the butter dish.")).toEqual(
+      ["lasagne sheets", "s1a1"],
+    );
+  });
+
+  it("leaves out an order that only announces the others", () => {
+    const all = actions("butter, flour", "Meanwhile, make the sauce: melt the butter and stir in the flour.");
+    expect(all.map((a) => [a.technique, a.makes, a.alongside])).toEqual([
+      ["melt", "sauce", true],
+      ["add", null, false],
+    ]);
+  });
+
   it("takes no ingredient from a comparison, a cue or a tool", () => {
     expect(
       uses(

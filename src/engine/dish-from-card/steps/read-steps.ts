@@ -7,6 +7,7 @@ import type { Action, Ingredient, Step } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
 import { act } from "./act.ts";
+import { withoutAnnouncement } from "./announcement.ts";
 import { chooseTechnique } from "./choose-technique.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import { shareObjects } from "./share-objects.ts";
@@ -76,7 +77,7 @@ export const readSteps = (
 
 const clausesOfLine = (text: string, reader: StepReader, region: Region): readonly Clause[] =>
   sentencesOf(text, tokenise(text)).flatMap((sentence, place) =>
-    shareObjects(clausesOf(text, sentence, place, reader.names, isFood, region)),
+    shareObjects(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
   );
 
 const actionsOf = (reader: StepReader, line: Line, step: number): readonly Action[] => {

@@ -1,0 +1,20 @@
+import type { Clause } from "./clauses.ts";
+import { findMakes } from "./find-products.ts";
+
+/**
+ * "Meanwhile, make the sauce: melt the butter …": the first order only announces the others, which say how. It is
+ * left out, and what it says of time and of what is made goes to the order behind it.
+ */
+export const withoutAnnouncement = (clauses: readonly Clause[]): readonly Clause[] => {
+  const [first, second, ...others] = clauses;
+  if (first?.hit == null || second?.hit == null) return clauses;
+  if (first.hit.technique.id !== "make" || first.mentions.length > 0 || first.times.length > 0)
+    return clauses;
+  if (!/[:,]|\bby$/.test(lastMark(first))) return clauses;
+  return [
+    { ...second, opens: true, meanwhile: first.meanwhile || second.meanwhile, aim: findMakes(first) },
+    ...others,
+  ];
+};
+
+const lastMark = (clause: Clause): string => clause.tokens.at(-1)?.text ?? "";
