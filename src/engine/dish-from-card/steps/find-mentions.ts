@@ -132,6 +132,9 @@ export const portioningBefore = (tokens: readonly Token[], from: number, floor: 
     if (isSmall(here)) return { kind: "some" };
     const part = fractions[here];
     if (part !== undefined) {
+      // "half the butter", "half of it": the fraction stands right before what it divides.
+      if (at + 1 < from && !/^(of|the|your|this|that|these|those|its|their|each)$/.test(word(tokens, at + 1)))
+        break;
       if (word(tokens, at - 1) === "other") return { kind: "rest" };
       const times = numberBefore(tokens, at, floor);
       if (here === "half" && times !== null && times > 1) return { kind: "plain" };

@@ -4,7 +4,15 @@ import { numberAt } from "./number-at.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
 import { before, isBase, negations, readingAt, word } from "./verb-reading.ts";
-import { beings, determiners, nounVerbs, prepositions, subordinators, weakVerbs } from "./word-sets.ts";
+import {
+  beings,
+  determiners,
+  joints,
+  nounVerbs,
+  prepositions,
+  subordinators,
+  weakVerbs,
+} from "./word-sets.ts";
 
 const lettingVerbs = new Set(["let", "leave", "allow"]);
 
@@ -175,8 +183,10 @@ const hitAt = (
   if (
     readings.some((r) => r.form === "third") &&
     cueFrom < 0 &&
-    hits.length === 0 &&
     prevAt >= 0 &&
+    (hits.length === 0 ||
+      (/^(it|this|that|everything|everyone)$/.test(prev) &&
+        joints.has(word(tokens, before(tokens, prevAt))))) &&
     spokenSubject(tokens, i)
   ) {
     const found = readingAt(tokens, i, (r) => r.form === "third");

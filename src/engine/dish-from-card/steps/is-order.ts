@@ -87,6 +87,14 @@ export const isOrder = (
   // "In a large bowl combine …", "Once soft add …": the clause opened with something else.
   const start = clauseStart(tokens, i);
   const opening = word(tokens, start);
+  // "After an hour and a half stir the barley in."
+  if (
+    /^(after|for)$/.test(opening) &&
+    /^(half|quarter)$/.test(prev) &&
+    hits.length === 0 &&
+    takesObject(tokens, i + 1, isFood)
+  )
+    return true;
   if (prepositions.has(opening) || subordinators.has(opening)) {
     if (hits.some((h) => h.at >= start)) return false;
     if (
@@ -118,7 +126,13 @@ export const isOrder = (
 
 const clauseStart = (tokens: readonly Token[], i: number): number => {
   let at = i;
-  while (at > 0 && !/^[,:()]$/.test(word(tokens, at - 1)) && !/^(and|then|but)$/.test(word(tokens, at - 1)))
+  const halves = (k: number): boolean =>
+    word(tokens, k) === "a" && /^(half|quarter)$/.test(word(tokens, k + 1));
+  while (
+    at > 0 &&
+    !/^[,:()]$/.test(word(tokens, at - 1)) &&
+    (!/^(and|then|but)$/.test(word(tokens, at - 1)) || halves(at))
+  )
     at -= 1;
   while (at < i && isAdverb(word(tokens, at))) at += 1;
   return at;

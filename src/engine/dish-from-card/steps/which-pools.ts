@@ -29,7 +29,11 @@ export const burners: ReadonlySet<string> = new Set(["burner", "grill", "fryer"]
 /** Techniques that bring all that is ready together on the plate. */
 export const finishing: ReadonlySet<string> = new Set(["serve", "plate"]);
 
-const hasPronoun = (clause: Clause): boolean =>
+const hasPronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
+  // "The onions go in, let them soften": the pronoun means what was just named.
+  !fresh.some((f) => f.from < clause.verbAt) && hasBarePronoun(clause);
+
+const hasBarePronoun = (clause: Clause): boolean =>
   clause.tokens.some(
     (t, i) => i >= clause.verbAt && pronouns.has(t.text) && !/^(this|that|these|those)$/.test(t.text),
   ) ||
@@ -156,7 +160,8 @@ export const poolsOf = (
   const vesselPool =
     sameVessel(clause) || /^(the|your|that)$/.test(articleOf(clause)) ? poolInVessel(reader, clause) : null;
   // "Mash with the butter": what is in hand is mashed.
-  const pronoun = hasPronoun(clause) || (word(clause, clause.verbTo) === "with" && clause.hit !== null);
+  const pronoun =
+    hasPronoun(clause, fresh) || (word(clause, clause.verbTo) === "with" && clause.hit !== null);
   const joining =
     joiningTechniques.has(technique.id) ||
     ((clause.hit?.verb.split(" ").length ?? 1) > 1 &&
@@ -240,6 +245,14 @@ export const poolsOf = (
         ? [hint[0]]
         : [current],
     );
+  if (
+    kitchen.emptied !== null &&
+    burners.has(chosen.station) &&
+    !vessel &&
+    !clause.meanwhile &&
+    kitchen.emptied.part === place.part
+  )
+    return unique([kitchen.emptied]);
   if (vesselPool !== null && (burners.has(chosen.station) || sameVessel(clause))) return unique([vesselPool]);
   if (vessel || clause.meanwhile) return [];
   if (pronoun && technique.miseEnPlace !== true && !/^(fry|boil|sweat)$/.test(technique.id))

@@ -61,7 +61,7 @@ export const usuallyVerbs = set(
 
 /** Verbs that say little; they count only when the sentence has no other. */
 export const weakVerbs = set(
-  "use have get see try look need find choose procure select do go ensure buy check watch taste smell make-sure develop age mature stay offer present",
+  "use have get see try look need find choose procure select do ensure buy check watch taste smell make-sure develop age mature stay offer present",
 );
 
 /** Verbs of putting something somewhere. */
