@@ -20,7 +20,8 @@ export const build = (schedule: Schedule, chance: Chance | null): void => {
 export const tasksOf = (schedule: Schedule, goal: number): readonly number[] => {
   const found: number[] = [];
   for (let node = 0; node < schedule.model.taskCount; node++) {
-    if (schedule.model.nodes[node]?.course === goal) found.push(node);
+    const task = schedule.model.nodes[node];
+    if (task?.course === goal && task.anyStarts.length > 0) found.push(node);
   }
   return found;
 };

@@ -28,7 +28,8 @@ export const clashingLags = (
   }
 };
 
-const without = (model: Model, out: ReadonlySet<number>): Model => {
+/** The model with some tasks given up: they have no start, and nothing waits for them. */
+export const without = (model: Model, out: ReadonlySet<number>): Model => {
   const stays = (arc: { readonly from: number; readonly to: number }): boolean =>
     !out.has(arc.from) && !out.has(arc.to);
   return {

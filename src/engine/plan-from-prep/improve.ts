@@ -46,8 +46,13 @@ const quieten = (schedule: Schedule, found: Cost): void => {
 const bringIn = (schedule: Schedule, chance: Chance): void => {
   const { model, spots, paths } = schedule;
   const missing: number[] = [];
-  for (let node = 0; node < model.taskCount; node++) if (!spots[node]) missing.push(node);
-  const node = missing[chance(missing.length)] ?? 0;
+  for (let node = 0; node < model.taskCount; node++)
+    if (!spots[node] && model.nodes[node]?.anyStarts.length !== 0) missing.push(node);
+  const node = missing[chance(missing.length)];
+  if (node === undefined) {
+    shake(schedule, chance);
+    return;
+  }
   const kin = paths
     .kin(node)
     .filter((n) => n < model.taskCount && model.nodes[n]?.dish === model.nodes[node]?.dish);

@@ -2,10 +2,11 @@ import type { Finding } from "../findings/finding.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { Plan } from "../model/plan.ts";
 import type { Prep } from "../model/prep.ts";
-import { build, settle } from "./build.ts";
+import { build, mostSlip, settle } from "./build.ts";
 import { chanceFrom } from "./chance.ts";
 import { clashingLags } from "./clashing-lags.ts";
 import { compile } from "./compile.ts";
+import { withoutHopeless } from "./hopeless.ts";
 import { improve } from "./improve.ts";
 import { planFindings } from "./plan-findings.ts";
 import { emptySchedule } from "./schedule.ts";
@@ -16,7 +17,8 @@ export type PlanEffort = { readonly tries: number; readonly seed: number };
 
 /** Places every task. The plan it returns has not been checked; the pipeline has the checker do that. */
 export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
-  const { paths, model, rings } = clashingLags(compile(prep));
+  const { model: kept, rings } = clashingLags(compile(prep));
+  const { model, paths } = withoutHopeless(kept, mostSlip);
   const schedule = emptySchedule(model, paths);
   build(schedule, null);
   settle(schedule);

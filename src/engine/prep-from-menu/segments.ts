@@ -50,6 +50,10 @@ const moderate = celsius(180);
 /** Lays one action out on hands and stations, for this much food, in this kitchen. */
 export const layAction = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
   if (technique?.id === "preheat") return { segments: [], wait: false, loads: once, missing: [] };
+  // How long a thing is stored is how long it keeps, and no work.
+  if (technique?.id === "store") {
+    return { segments: [byHand(technique.minutes.likely)], wait: false, loads: once, missing: [] };
+  }
   switch (action.station) {
     case "oven":
       return onOven(action, technique, lot, kitchen);
