@@ -4,7 +4,7 @@ import { attentionLabels } from "#words/labels.ts";
 import { taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
 import type { PlanNames } from "./names.ts";
-import type { Bar, DayWindow, Row } from "./rows.ts";
+import { attended, type Bar, type DayWindow, type Row } from "./rows.ts";
 
 const rowPad = 8;
 const headHeight = 58;
@@ -103,35 +103,50 @@ const BarShape = ({
   move,
 }: Props & { row: Row; bar: Bar; top: number }) => {
   const key = keyOfBar(row, bar);
-  const from = Math.max(bar.from, window.from);
-  const x = (from - window.from) * pixelsPerMinute;
-  const width = Math.max(3, (Math.min(bar.to, window.to) - from) * pixelsPerMinute - 1);
-  const heat = row.group === "ovens" && bar.celsius !== null ? `${celsiusText(bar.celsius)} ` : "";
+  const at = (moment: number): number =>
+    (Math.min(Math.max(moment, window.from), window.to) - window.from) * pixelsPerMinute;
+  const x = at(bar.from);
+  const width = Math.max(3, at(bar.to) - x - 1);
+  const heat = row.group === "ovens" && bar.celsius !== null ? celsiusText(bar.celsius) : "";
   const text = taskText(bar.task);
   const h = laneHeight(row) - 4;
+  const attentions = [...new Set(bar.parts.map((p) => attentionLabels[p.attention]))].join(", then ");
   return (
     // biome-ignore lint/a11y/useSemanticElements: a shape in a drawing cannot be a button element.
     <g
       role="button"
-      class={`bar bar-${bar.attention} course-${bar.task.course % 8}${row.group === "other" ? " row-small" : ""}`}
+      class={`bar${attended(bar) ? "" : " bar-alone"} course-${bar.task.course % 8}${row.group === "other" ? " row-small" : ""}`}
       data-key={key}
       tabindex={key === stop ? 0 : -1}
       aria-pressed={key === selected}
-      aria-label={`${text}, ${names.dish(bar.task.dish)}, ${row.name}, ${clockText(bar.from)} to ${clockText(bar.to)} (${durationText(bar.to - bar.from)}), ${attentionLabels[bar.attention]}${heat === "" ? "" : `, ${heat}`}, for ${names.course(bar.task.course)}`}
+      aria-label={`${text}, ${names.dish(bar.task.dish)}, ${row.name}, ${clockText(bar.from)} to ${clockText(bar.to)} (${durationText(bar.to - bar.from)}), ${attentions}${heat === "" ? "" : `, ${heat}`}, for ${names.course(bar.task.course)}`}
       onClick={() => select(key, bar)}
       onKeyDown={(e) => move(key, e)}
     >
       <title>{`${clockText(bar.from)} ${text}`}</title>
-      <rect class="fill" x={x} y={top} width={width} height={h} rx="4" />
-      {bar.attention === "mind" && (
-        <rect x={x} y={top} width={width} height={h} rx="4" fill="url(#mind-lines)" />
-      )}
+      <rect class="ground" x={x} y={top} width={width} height={h} rx="4" />
+      {bar.parts.map((part) => {
+        if (part.attention === "none") return null;
+        const from = at(part.from);
+        const wide = Math.max(1, Math.min(at(part.to), x + width) - from);
+        return (
+          <rect
+            key={part.from}
+            class={`part-${part.attention}`}
+            x={from}
+            y={top}
+            width={wide}
+            height={h}
+            {...(part.attention === "mind" ? { fill: "url(#mind-lines)" } : {})}
+          />
+        );
+      })}
       <rect class="edge" x={x} y={top} width={width} height={h} rx="4" />
       {width > 26 && (
         <svg x={x} y={top} width={width - 3} height={h} aria-hidden="true">
           <text x="6" y={h / 2 + 5} class="bar-text">
             <tspan class="bar-course">{bar.task.course + 1}</tspan>
-            <tspan dx="5">{heat + text}</tspan>
+            <tspan dx="5">{heat === "" ? text : `${heat} ${text}`}</tspan>
           </text>
         </svg>
       )}

@@ -6,7 +6,7 @@ import { taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
 import { AttentionMark } from "../parts/marks.tsx";
 import { type PlanNames, versionText } from "./names.ts";
-import { type Bar, barsOf } from "./rows.ts";
+import { attended, attentionOf, type Bar, barsOf } from "./rows.ts";
 
 /** Stretches of one cook's work: segments of a task that follow without a break are one. */
 type Stretch = { readonly bars: readonly Bar[]; readonly again: boolean };
@@ -14,7 +14,7 @@ type Stretch = { readonly bars: readonly Bar[]; readonly again: boolean };
 const stretchesOf = (bars: readonly Bar[]): readonly Stretch[] => {
   const stretches: { bars: Bar[]; again: boolean }[] = [];
   for (const bar of bars) {
-    if (bar.attention === "none") continue;
+    if (!attended(bar)) continue;
     const last = stretches.at(-1);
     if (last !== undefined && last.bars.at(-1)?.segment === bar.segment - 1) last.bars.push(bar);
     else stretches.push({ bars: [bar], again: last !== undefined });
@@ -81,6 +81,7 @@ const StretchRow = ({ bars, again, oven, names }: Stretch & { oven: string | nul
   const last = bars.at(-1);
   if (first === undefined || last === undefined) return null;
   const { task } = first;
+  const most = bars.some((b) => attentionOf(b) === "hands") ? "hands" : "mind";
   const next = task.segments[last.segment + 1];
   const stations = [...new Set(bars.map((b) => task.segments[b.segment]?.station ?? "hands"))]
     .filter((s) => s !== "hands")
@@ -104,7 +105,7 @@ const StretchRow = ({ bars, again, oven, names }: Stretch & { oven: string | nul
         <span class="soft small">{names.course(task.course)}</span>
       </td>
       <td class="how">
-        <AttentionMark of={first.attention} /> {attentionLabels[first.attention]}
+        <AttentionMark of={most} /> {attentionLabels[most]}
         {(stations.length > 0 || celsius !== null) && (
           <span class="soft small">
             {capital(

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Attention, Task } from "#engine/index.ts";
-import { type Bar, dayWindows, lanesOf, type Row } from "./rows.ts";
+import { type Bar, dayWindows, joined, lanesOf, type Row } from "./rows.ts";
 
-const bar = (from: number, to: number, attention: Attention = "hands"): Bar => ({
+const bar = (from: number, to: number, attention: Attention = "hands", segment = 0): Bar => ({
   task: { id: `${from}-${to}` } as Task,
-  segment: 0,
+  segment,
   from,
   to,
-  attention,
+  parts: [{ from, to, attention }],
   celsius: null,
 });
 
@@ -40,6 +40,16 @@ describe("lanes", () => {
         expect(lanes.length).toBe(atOnce);
       }),
     );
+  });
+});
+
+describe("joined", () => {
+  it("makes one bar of segments that follow, and begins anew after one that lies elsewhere", () => {
+    const one = joined([bar(0, 2), bar(2, 9, "mind", 1), bar(40, 42, "hands", 3)]);
+    expect(one.map((b) => [b.from, b.to, b.parts.map((p) => p.attention)])).toEqual([
+      [0, 9, ["hands", "mind"]],
+      [40, 42, ["hands"]],
+    ]);
   });
 });
 

@@ -1,13 +1,17 @@
 import type { Attention, Placed, Plan, Prep, Task, TaskId } from "#engine/index.ts";
 
-/** One segment of a placed task, as it is drawn in a row. */
+/** A stretch of a bar with one kind of attention. */
+export type BarPart = { readonly from: number; readonly to: number; readonly attention: Attention };
+
+/** Segments of a placed task that follow each other in one row, drawn as one bar. */
 export type Bar = {
   readonly task: Task;
+  /** The first of its segments. */
   readonly segment: number;
   /** Moments. */
   readonly from: number;
   readonly to: number;
-  readonly attention: Attention;
+  readonly parts: readonly BarPart[];
   /** The setting, in ovens. */
   readonly celsius: number | null;
 };
@@ -24,14 +28,38 @@ export type Row = {
 
 /** When each segment of a placed task runs. */
 export const barsOf = (placed: Placed, task: Task): readonly Bar[] =>
-  task.segments.map((segment, i) => ({
-    task,
-    segment: i,
-    from: placed.segments[i] ?? placed.start,
-    to: placed.segments[i + 1] ?? placed.end,
-    attention: segment.attention,
-    celsius: segment.uses.find((u) => u.celsius !== null)?.celsius ?? null,
-  }));
+  task.segments.map((segment, i) => {
+    const from = placed.segments[i] ?? placed.start;
+    const to = placed.segments[i + 1] ?? placed.end;
+    return {
+      task,
+      segment: i,
+      from,
+      to,
+      parts: [{ from, to, attention: segment.attention }],
+      celsius: segment.uses.find((u) => u.celsius !== null)?.celsius ?? null,
+    };
+  });
+
+/** The attention of a single segment's bar. */
+export const attentionOf = (bar: Bar): Attention => bar.parts[0]?.attention ?? "none";
+
+/** Joins the bars of one task that follow each other without a break, so that a task is one thing to look at. */
+export const joined = (bars: readonly Bar[]): readonly Bar[] => {
+  const done: Bar[] = [];
+  for (const bar of bars) {
+    const last = done.at(-1);
+    if (last !== undefined && last.segment + last.parts.length === bar.segment)
+      done[done.length - 1] = {
+        ...last,
+        to: bar.to,
+        parts: [...last.parts, ...bar.parts],
+        celsius: last.celsius ?? bar.celsius,
+      };
+    else done.push(bar);
+  }
+  return done;
+};
 
 /** Spreads bars over as few lanes as they need, each bar in the first that is free. */
 export const lanesOf = (bars: readonly Bar[]): readonly (readonly Bar[])[] => {
@@ -44,6 +72,9 @@ export const lanesOf = (bars: readonly Bar[]): readonly (readonly Bar[])[] => {
   return lanes;
 };
 
+/** True when somebody is at it. */
+export const attended = (bar: Bar): boolean => bar.parts.some((p) => p.attention !== "none");
+
 /** All rows of a plan: each cook, then burners, each oven, and the other equipment that is used. */
 export const rowsOf = (prep: Prep, plan: Plan): readonly Row[] => {
   const tasks = new Map<TaskId, Task>(prep.tasks.map((t) => [t.id, t]));
@@ -55,7 +86,7 @@ export const rowsOf = (prep: Prep, plan: Plan): readonly Row[] => {
     id,
     name,
     group,
-    lanes: lanesOf(placed.flatMap(({ place, bars }) => bars.filter((b) => pick(place, b)))),
+    lanes: lanesOf(placed.flatMap(({ place, bars }) => joined(bars.filter((b) => pick(place, b))))),
   });
   const uses = (bar: Bar, resource: string): boolean =>
     bar.task.segments[bar.segment]?.uses.some((u) => u.resource === resource) ?? false;
@@ -66,7 +97,7 @@ export const rowsOf = (prep: Prep, plan: Plan): readonly Row[] => {
   );
   return [
     ...prep.crew.map((c) =>
-      row(`cook-${c.name}`, c.name, "hands", (p, b) => p.cook === c.name && b.attention !== "none"),
+      row(`cook-${c.name}`, c.name, "hands", (p, b) => p.cook === c.name && attended(b)),
     ),
     ...equipment.filter((r) => r.group === "burners"),
     ...prep.ovens.map((o) => row(`oven-${o.id}`, o.id, "ovens", (p, b) => p.oven === o.id && inOven(b))),

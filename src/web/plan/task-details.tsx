@@ -1,11 +1,11 @@
-import type { Plan, TaskId } from "#engine/index.ts";
+import type { Plan, Station, TaskId } from "#engine/index.ts";
 import { clockText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
 import { AttentionMark } from "../parts/marks.tsx";
 import { type PlanNames, versionText } from "./names.ts";
-import { barsOf } from "./rows.ts";
+import { attentionOf, barsOf } from "./rows.ts";
 
 /** A task, its segments, and why it stands where it stands. */
 export const TaskDetails = ({
@@ -34,16 +34,19 @@ export const TaskDetails = ({
           <ul class="plain segments">
             {barsOf(placed, task).map((bar) => (
               <li key={bar.segment}>
-                <AttentionMark of={bar.attention} />
+                <AttentionMark of={attentionOf(bar)} />
                 <span>
                   <b>
                     {bar.segment === 0 ? momentText(names.date, bar.from) : clockText(bar.from)} to{" "}
                     {clockText(bar.to)}
                   </b>{" "}
-                  {durationText(bar.to - bar.from)},{" "}
-                  {stationLabels[task.segments[bar.segment]?.station ?? "hands"]}
-                  {bar.celsius === null ? "" : ` at ${celsiusText(bar.celsius)}`},{" "}
-                  {attentionLabels[bar.attention]}
+                  {[
+                    durationText(bar.to - bar.from),
+                    stationText(task.segments[bar.segment]?.station ?? "hands", bar.celsius),
+                    attentionLabels[attentionOf(bar)],
+                  ]
+                    .filter((words) => words !== "")
+                    .join(", ")}
                 </span>
               </li>
             ))}
@@ -63,3 +66,9 @@ export const TaskDetails = ({
     </section>
   );
 };
+
+/** Where a segment is done and how hot; nothing for hands, which its attention says already. */
+const stationText = (station: Station, celsius: number | null): string =>
+  station === "hands"
+    ? ""
+    : `${stationLabels[station]}${celsius === null ? "" : ` at ${celsiusText(celsius)}`}`;
