@@ -99,7 +99,7 @@ describe("the work of a menu", () => {
     expect(at(8)).toBeCloseTo(10, 5);
   });
 
-  it("waits by itself: a chill takes no hands, and what follows comes after", () => {
+  it("waits by itself: a chill takes hands only to put it in, and what follows comes after", () => {
     const mousse = cooked(
       "mousse",
       4,
@@ -112,7 +112,10 @@ describe("the work of a menu", () => {
     const { prep } = worked([mousse]);
     const chill = find(prep, "chill");
     expect(chill.kind).toBe("wait");
-    expect(chill.segments.every((s) => s.attention === "none")).toBe(true);
+    expect(chill.segments.map((s) => [s.attention, s.minutes.likely])).toEqual([
+      ["hands", 1],
+      ["none", 180],
+    ]);
     expect(prep.lags.some((l) => l.before === chill.id && l.after === "mousse/plate")).toBe(true);
   });
 

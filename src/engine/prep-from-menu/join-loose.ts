@@ -1,4 +1,7 @@
+import { exactly } from "../measure/estimate.ts";
+import { minutes } from "../measure/units.ts";
 import type { Action, Step } from "../model/dish.ts";
+import { nowAndThen, nowAndThenTechniques } from "./kitchen-rates.ts";
 
 /** Actions of a dish in the order they are written. */
 export type Flat = readonly { readonly step: Step; readonly action: Action }[];
@@ -11,8 +14,8 @@ export const joinLoose = (flat: Flat): Flat => {
   const followed = new Set(
     flat.flatMap(({ action }) => [...action.after, ...action.uses.flatMap((use) => use.product ?? [])]),
   );
-  return flat.map(({ step, action }, i) => {
-    const before = flat[i - 1];
+  return stirredWaits(flat).map(({ step, action }, i, all) => {
+    const before = all[i - 1];
     if (!before || action.alongside || step.phase !== before.step.phase || step.part !== before.step.part) {
       return { step, action };
     }
@@ -27,3 +30,20 @@ export const joinLoose = (flat: Flat): Flat => {
     return { step, action: { ...action, after, uses: takes as Action["uses"] } };
   });
 };
+
+/** "Stand it in iced water and stir now and then for an hour" is one hour, not the usual stand and then an hour. */
+const stirredWaits = (flat: Flat): Flat =>
+  flat.map(({ step, action }, i) => {
+    const next = flat[i + 1]?.action;
+    const stirred =
+      next !== undefined &&
+      nowAndThenTechniques.has(next.technique ?? "") &&
+      (next.minutes?.likely ?? 0) > nowAndThen &&
+      next.after.includes(action.id);
+    if (!stirred || action.attention === "hands" || action.minutes?.assumed === false)
+      return { step, action };
+    return { step, action: { ...action, minutes: { ...exactly(minutes(setDown)), assumed: false } } };
+  });
+
+/** Minutes to set a pot where it is to stand. */
+const setDown = 2;

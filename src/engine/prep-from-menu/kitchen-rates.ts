@@ -26,6 +26,7 @@ export const burnerEfficiency = 0.4;
 export const kilosPerPot = 8;
 /** Stirring and turning for longer than this is done now and then, and leaves the hands free between. Minutes. */
 export const nowAndThen = 20;
+export const nowAndThenTechniques: ReadonlySet<string> = new Set(["stir", "turn", "skim", "baste"]);
 /** Plating: minutes to lay out the pass, then for each portion by how much is put on the plate. */
 export const plateSetUp = 1;
 export const plateComponent = 0.2;

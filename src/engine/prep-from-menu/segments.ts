@@ -14,6 +14,7 @@ import {
   kilosPerTray,
   longSimmer,
   nowAndThen,
+  nowAndThenTechniques,
   portionsPerShelf,
   shortWait,
 } from "./kitchen-rates.ts";
@@ -201,8 +202,6 @@ const onOne = (
   };
 };
 
-const turning = new Set(["stir", "turn", "skim", "baste"]);
-
 const atRest = (
   station: Station,
   action: Action,
@@ -211,7 +210,7 @@ const atRest = (
   kitchen: Kitchen,
 ): Laid => {
   const length = sized(action, technique, lot, kitchen);
-  if (turning.has(technique?.id ?? "") && length.likely > nowAndThen) {
+  if (nowAndThenTechniques.has(technique?.id ?? "") && length.likely > nowAndThen) {
     return { segments: [plain(length, "none", station)], wait: true, loads: once, missing: [] };
   }
   if (action.attention !== "none") {
@@ -221,8 +220,10 @@ const atRest = (
     station === "fridge" ? kitchen.fridgeLitres : station === "freezer" ? kitchen.freezerLitres : 0;
   const cold = station === "fridge" || station === "freezer";
   const amount = Math.min(litres, Math.max(1, Math.ceil(lot.kilos * fridgeLitresPerKilo)));
+  const alone = plain(length, "none", station, cold && litres > 0 ? [useOf(station, amount)] : []);
   return {
-    segments: [plain(length, "none", station, cold && litres > 0 ? [useOf(station, amount)] : [])],
+    // Somebody has to be there to put it in.
+    segments: cold ? [byHand(Math.max(1, technique?.handling ?? 1)), alone] : [alone],
     wait: length.likely > shortWait,
     loads: once,
     missing: cold && litres === 0 ? [station] : [],
