@@ -74,7 +74,9 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     .flatMap((d) => {
       const draft = drafts[d];
       if (!draft) return [];
-      const limit = limitToPlate(work, draft, warmthOf(draft));
+      const stays = limitToPlate(work, draft, warmthOf(draft));
+      const turns = (turnsOf(draft, kitchen) - 1) * (totalMinutes(segmentsOf(draft)) + 10);
+      const limit = { ...stays, most: stays.most + turns };
       return (ids.get(d) ?? []).map((task) => ({ task, limit, draft }));
     });
   const holds: Hold[] = [];
@@ -106,6 +108,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     takers,
     lasts: lasts.map(({ task, limit }) => ({ task, limit })),
     findings: [
+      ...turnFindings(work, drafts, kitchen),
       ...missingFindings(work, missing),
       ...keepingFindings(work, lasts),
       ...assumedFindings(work, units),
@@ -113,16 +116,29 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
   };
 };
 
+/** Times the ovens are filled for a draft; 1 when all its trays go in at once. */
+const turnsOf = (draft: Draft, kitchen: Kitchen): number => {
+  const shelves = kitchen.ovens.reduce((sum, oven) => sum + oven.shelves, 0);
+  const all = draft.loads.reduce((sum, load) => sum + load, 0);
+  return draft.loads.length > 1 ? Math.ceil(all / Math.max(1, shelves)) : 1;
+};
+
 /** Loads that go into the oven one after the other cannot all be fresh from it, or all go in at once. */
 const inTurns = (limit: Limit, before: Draft, after: Draft, kitchen: Kitchen): Limit => {
-  const shelves = kitchen.ovens.reduce((sum, oven) => sum + oven.shelves, 0);
-  const extra = (draft: Draft): number => {
-    const all = draft.loads.reduce((sum, load) => sum + load, 0);
-    const rounds = draft.loads.length > 1 ? Math.ceil(all / Math.max(1, shelves)) : 1;
-    return rounds > 1 ? (rounds - 1) * (totalMinutes(segmentsOf(draft)) + 10) : 0;
-  };
+  const extra = (draft: Draft): number =>
+    (turnsOf(draft, kitchen) - 1) * (totalMinutes(segmentsOf(draft)) + 10);
   return { ...limit, most: limit.most + extra(before) + extra(after) };
 };
+
+const turnFindings = (work: Work, drafts: readonly Draft[], kitchen: Kitchen): readonly Finding[] =>
+  drafts.flatMap((draft) => {
+    const turns = turnsOf(draft, kitchen);
+    if (turns === 1) return [];
+    const facts = { title: work.dish.title, station: "oven", turns };
+    return [
+      makeFinding("station-in-turns", work.dish.source, spanOf(draft.units) ?? work.dish.titleSpan, facts),
+    ];
+  });
 
 /** Drafts that become tasks; what hands do at the pass is part of plating. */
 const keptDrafts = (drafts: readonly Draft[], plated: boolean): ReadonlySet<number> => {
