@@ -1,4 +1,5 @@
 import { makeFinding } from "../../findings/make-finding.ts";
+import type { Use } from "../../model/dish.ts";
 import { placedActions } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 
@@ -8,11 +9,17 @@ const tolerance = 1.05;
 /** Ingredients of which the method takes more than the list holds. */
 export const moreUsedThanListed: Rule = {
   code: "more-used-than-listed",
-  check: (dish) =>
-    dish.ingredients.flatMap((i) => {
-      const uses = placedActions(dish).flatMap(({ action }) =>
-        action.uses.filter((u) => u.ingredient === i.index),
-      );
+  check: (dish) => {
+    const usesOf = new Map<number, Use[]>();
+    for (const { action } of placedActions(dish))
+      for (const use of action.uses) {
+        if (use.ingredient === null) continue;
+        const uses = usesOf.get(use.ingredient) ?? [];
+        uses.push(use);
+        usesOf.set(use.ingredient, uses);
+      }
+    return dish.ingredients.flatMap((i) => {
+      const uses = usesOf.get(i.index) ?? [];
       const share = uses.reduce((sum, u) => sum + u.share, 0);
       const last = uses.at(-1);
       if (share <= tolerance || last === undefined) return [];
@@ -30,5 +37,6 @@ export const moreUsedThanListed: Rule = {
           },
         ),
       ];
-    }),
+    });
+  },
 };
