@@ -1,4 +1,5 @@
 import type { Estimate } from "./estimate.ts";
+import { smallNumbers, tenNumbers } from "./number-words.ts";
 import type { Token } from "./tokens.ts";
 
 /** A number read from tokens: its estimate, the token after it, and how it was written. */
@@ -10,37 +11,6 @@ export type NumberRead = Estimate<number> & {
   readonly vague: boolean;
 };
 
-const small: ReadonlyMap<string, number> = new Map([
-  ["one", 1],
-  ["two", 2],
-  ["three", 3],
-  ["four", 4],
-  ["five", 5],
-  ["six", 6],
-  ["seven", 7],
-  ["eight", 8],
-  ["nine", 9],
-  ["ten", 10],
-  ["eleven", 11],
-  ["twelve", 12],
-  ["thirteen", 13],
-  ["fourteen", 14],
-  ["fifteen", 15],
-  ["sixteen", 16],
-  ["seventeen", 17],
-  ["eighteen", 18],
-  ["nineteen", 19],
-]);
-const tens: ReadonlyMap<string, number> = new Map([
-  ["twenty", 20],
-  ["thirty", 30],
-  ["forty", 40],
-  ["fifty", 50],
-  ["sixty", 60],
-  ["seventy", 70],
-  ["eighty", 80],
-  ["ninety", 90],
-]);
 const parts: ReadonlyMap<string, number> = new Map([
   ["half", 1 / 2],
   ["halves", 1 / 2],
@@ -73,10 +43,10 @@ const sure = (value: number, next: number, article = false): NumberRead => ({
 const hyphenated = (word: string): number | null => {
   const [first, second] = word.split("-");
   if (second === undefined) return null;
-  const ten = tens.get(first ?? "");
-  const one = small.get(second);
+  const ten = tenNumbers.get(first ?? "");
+  const one = smallNumbers.get(second);
   if (ten !== undefined && one !== undefined && one < 10) return ten + one;
-  const over = small.get(first ?? "");
+  const over = smallNumbers.get(first ?? "");
   const part = parts.get(second);
   return over !== undefined && part !== undefined ? over * part : null;
 };
@@ -93,9 +63,10 @@ const countingWords = (
   for (let i = at; i < tokens.length; i += 1) {
     const word = lowerAt(tokens, i);
     const joined = word === "and" && current !== null && total + current >= 100;
-    if (joined && (small.has(lowerAt(tokens, i + 1)) || tens.has(lowerAt(tokens, i + 1)))) continue;
-    const unit = small.get(word);
-    const ten = tens.get(word);
+    if (joined && (smallNumbers.has(lowerAt(tokens, i + 1)) || tenNumbers.has(lowerAt(tokens, i + 1))))
+      continue;
+    const unit = smallNumbers.get(word);
+    const ten = tenNumbers.get(word);
     const pair = hyphenated(word);
     if (word === "hundred" && current !== null && current < 100) current *= 100;
     else if (word === "thousand" && current !== null && current < 1000) {
@@ -121,7 +92,9 @@ const partAfter = (tokens: readonly Token[], at: number): { value: number; next:
   if (!["and", "&"].includes(lowerAt(tokens, at))) return none;
   const first = tokens[at + 1];
   if (first?.kind === "number" && first.value < 1) return { value: first.value, next: at + 2 };
-  const over = ["a", "an", "one"].includes(first?.lower ?? "") ? 1 : (small.get(first?.lower ?? "") ?? 0);
+  const over = ["a", "an", "one"].includes(first?.lower ?? "")
+    ? 1
+    : (smallNumbers.get(first?.lower ?? "") ?? 0);
   const part = parts.get(lowerAt(tokens, at + 2));
   if (over > 0 && part !== undefined) return { value: over * part, next: at + 3 };
   const bare = parts.get(first?.lower ?? "");
