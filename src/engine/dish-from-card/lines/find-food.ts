@@ -142,25 +142,23 @@ export const findFoodIn = (tokens: readonly Token[], from: number, to: number): 
   return isOtherFood(tokens, from, best) ? null : best;
 };
 
-/** "leg of lamb": the table may have it the other way round ("lamb leg"). */
+const longestPart = 2;
+const longestWhole = 4;
+
+/** "leg of lamb": the table may have it the other way round ("lamb leg"). Only the words next to the first "of" are tried. */
 export const findTurned = (tokens: readonly Token[], from: number, to: number): FoodMatch | null => {
-  for (let of = from + 1; of < to - 1; of += 1) {
-    if (tokens[of]?.lower !== "of") continue;
-    for (let start = from; start < of; start += 1) {
-      const part = tokens
-        .slice(start, of)
-        .map((t) => t.text)
-        .join(" ");
-      for (let end = to; end > of + 1; end -= 1) {
-        const rest = tokens
-          .slice(of + 1, end)
-          .filter((t) => !/^(?:the|a|an)$/.test(t.lower))
-          .map((t) => t.text)
-          .join(" ");
-        const food = findFood(`${rest} ${part}`);
-        if (food !== null) return { food, from: start, to: end };
-      }
+  const of = tokens.findIndex((t, i) => i > from && i < to - 1 && t.lower === "of");
+  if (of < 0) return null;
+  const words = (start: number, end: number): string =>
+    tokens
+      .slice(start, end)
+      .filter((t) => !/^(?:the|a|an)$/.test(t.lower))
+      .map((t) => t.text)
+      .join(" ");
+  for (let start = Math.max(from, of - longestPart); start < of; start += 1)
+    for (let end = Math.min(to, of + 1 + longestWhole); end > of + 1; end -= 1) {
+      const food = findFood(`${words(of + 1, end)} ${words(start, of)}`);
+      if (food !== null) return { food, from: start, to: end };
     }
-  }
   return null;
 };

@@ -151,7 +151,9 @@ const weighVolume = (
   const measured = ["ml", "l", "cl", "dl"].includes(amount.unit ?? "");
   const found = densityOf(weighable.food, measured);
   if (found === null) return null;
-  const level = weighable.level === null ? null : measureFor(weighable.level, "uk", null);
+  // Only the first amount is heaped; a figure that explains it is exact.
+  const filledWord = amount === weighable.amounts[0] ? weighable.level : null;
+  const level = filledWord === null ? null : measureFor(filledWord, "uk", null);
   const filled = level?.size == null ? millilitres : times(millilitres, level.size);
   const count = spreadOf(amount, amount.approximate);
   const plain = found.known && found.density.low === found.density.high && level?.size == null;

@@ -71,11 +71,12 @@ export const readYield = (words: Words, region: Region): Yield | null => {
     return of("tin", counted === null ? amount : { low: counted, likely: counted, high: counted }, noun);
   }
   const size = unit === null || kind === null ? null : (measureFor(unit, region, null)?.size ?? null);
+  const afterUnit = wordsFrom(words.text, tokens, glued + 1);
   const serves = /\b(?:serves?|servings?|feeds|portions?|sufficient|enough|for|covers|serve[sd]?)\b/.test(
     before,
   );
   if (size !== null && kind === "mass" && !/^serv/.test(before))
-    return of("mass", scaleEstimate(amount, size.likely), rest);
+    return of("mass", scaleEstimate(amount, size.likely), afterUnit);
   if (
     size !== null &&
     kind === "volume" &&
@@ -84,7 +85,7 @@ export const readYield = (words: Words, region: Region): Yield | null => {
     unit !== "scoop" &&
     unit !== "part"
   )
-    return of("volume", scaleEstimate(amount, size.likely), rest);
+    return of("volume", scaleEstimate(amount, size.likely), afterUnit);
   if (
     unit === "cup" &&
     !serves &&
@@ -92,7 +93,7 @@ export const readYield = (words: Words, region: Region): Yield | null => {
     !/^yield \d+ portion/i.test(words.text) &&
     size !== null
   )
-    return of("volume", scaleEstimate(amount, size.likely), rest);
+    return of("volume", scaleEstimate(amount, size.likely), afterUnit);
   const plain = rest === "" || eaters.test(next) || /^portion\b/i.test(rest);
   if (/^(?:servings?|portions?|serves|feeds)/.test(before.trim()) || plain || serves) {
     // "Servings: 6 patties" counts patties; "Serves 4 generously" counts people.
