@@ -26,7 +26,7 @@ export const miseTasks = (
       id: own,
       kind: "mise",
       dish: work.dish.source,
-      version: asWritten,
+      version: main.version ?? asWritten,
       course: work.course,
       verb: [...new Set(main.verbs)].slice(0, 2).join(", "),
       objects: group.map((m) => m.ingredient.name),
@@ -58,12 +58,13 @@ export const miseTasks = (
 const groupMise = (all: readonly Mise[]): readonly (readonly Mise[])[] => {
   const long = leastTask * 4;
   const groups: Mise[][] = all.filter((m) => m.minutes.likely >= long).map((m) => [m]);
-  for (const fast of [true, false]) {
+  // Fruit browns, so it is not cut with what can be cut the day before; what comes for a need is cut on its own.
+  const kindOf = (m: Mise): string => `${m.version ?? ""}|${m.most < 24 * 60}`;
+  for (const kind of new Set(all.map(kindOf))) {
     let group: Mise[] = [];
     let sum = 0;
     for (const m of all) {
-      // Fruit browns, so it is not cut with what can be cut the day before.
-      if (m.minutes.likely >= long || m.most < 24 * 60 !== fast) continue;
+      if (m.minutes.likely >= long || kindOf(m) !== kind) continue;
       if (sum + m.minutes.likely > mostTask) {
         groups.push(group);
         group = [];

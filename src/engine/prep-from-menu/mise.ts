@@ -14,12 +14,43 @@ export type Mise = {
   readonly verbs: readonly string[];
   readonly grams: number;
   readonly minutes: { readonly low: number; readonly likely: number; readonly high: number };
+  /** The version whose swap brings it in; null for the lines of the card. What comes for a need is cut on its own. */
+  readonly version: string | null;
   /** How long it keeps once done. */
   readonly most: number;
 };
 
 /** Mise en place that the lines of a card ask for ("peeled and diced"). */
-export const miseOf = (work: Work): readonly Mise[] =>
+export const miseOf = (work: Work): readonly Mise[] => [...fromLines(work), ...fromSwaps(work)];
+
+/** Vegetables and fruit that a swap brings in are cleaned and cut, though no line says so (common practice, no source). */
+const fromSwaps = (work: Work): readonly Mise[] =>
+  work.versions.flatMap((version) => {
+    const out = version.swaps.flatMap((s) => work.dish.swaps[s]?.out ?? []);
+    const ingredient = out.flatMap((o) => work.dish.ingredients[o] ?? [])[0];
+    return version.ingredients.flatMap((m): readonly Mise[] => {
+      const shelf = m.food === null ? null : (foodById(m.food)?.shelf ?? null);
+      const fresh = shelf === "vegetables" || shelf === "fruit";
+      if (m.ingredient !== null || m.card !== null || !ingredient || !fresh || /cooked/.test(m.name))
+        return [];
+      const bought = (m.asPurchased?.likely ?? m.edible?.likely ?? 0) / 1000;
+      const jobs = ["peel", "chop"].flatMap((id) => techniqueById(id) ?? []);
+      const each = jobs.map((technique) => lengthOf(technique, bought, 0));
+      const sum = (side: "low" | "likely" | "high"): number => each.reduce((total, e) => total + e[side], 0);
+      return [
+        {
+          ingredient: { ...ingredient, name: m.name },
+          version: version.id,
+          verbs: ["clean", "cut"],
+          grams: m.edible?.likely ?? 0,
+          minutes: { low: sum("low"), likely: sum("likely"), high: sum("high") },
+          most: shelf === "fruit" ? waits.cutFruit : waits.cut,
+        },
+      ];
+    });
+  });
+
+const fromLines = (work: Work): readonly Mise[] =>
   work.dish.ingredients.flatMap((ingredient): readonly Mise[] => {
     if (ingredient.equipment || ingredient.card !== null) return [];
     const jobs = jobsOf(ingredient);
@@ -40,6 +71,7 @@ export const miseOf = (work: Work): readonly Mise[] =>
     return [
       {
         ingredient,
+        version: null,
         verbs: jobs.map((job) => job.verb),
         grams,
         minutes: { low: sum("low"), likely: sum("likely"), high: sum("high") },

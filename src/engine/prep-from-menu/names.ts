@@ -13,23 +13,34 @@ const rank = (unit: Unit): number => {
   return station === "machine" ? 1 : 0;
 };
 
-/** The verb of the action that gives a task its name (what cooks, else what takes longest), and what it is done to. */
+/**
+ * The verb of the action that gives a task its name (what cooks, else what takes longest), and what it is done to:
+ * the foods that went in by then, or the part or the dish when those are the least of it.
+ */
 export const nameOf = (draft: Draft, work: Work): Pick<Task, "verb" | "objects"> => {
   const weight = (unit: Unit): number => totalMinutes(unit.segments) + rank(unit) * 5;
   const main = draft.units.reduce((a, b) => (weight(b) > weight(a) ? b : a), draft.units[0] as Unit);
-  const own = foodsOf(main, work);
-  const all = own.length > 0 ? own : draft.units.flatMap((unit) => foodsOf(unit, work));
-  const made = draft.units.flatMap((unit) => unit.action.makes ?? []);
-  const objects = all.length > 0 ? all : made.length > 0 ? made : [work.dish.title];
+  const foods = draft.units
+    .slice(0, draft.units.indexOf(main) + 1)
+    .flatMap((unit) => foodsOf(unit, work))
+    .sort((a, b) => b.grams - a.grams);
+  const kilos = foods.reduce((sum, food) => sum + (food.grams * main.factor) / 1000, 0);
+  const most = foods.length > 0 && kilos >= main.kilos / 2;
+  const objects = most ? foods.flatMap((food) => food.names) : [main.step.part ?? work.dish.title];
   return { verb: main.action.verb, objects: [...new Set(objects)].slice(0, mostObjects) };
 };
 
-/** The foods an action takes, the heaviest first, seasoning and fat for the pan last. */
-const foodsOf = (unit: Unit, work: Work): readonly string[] =>
+/** The foods an action takes, with what their line weighs on the card. */
+const foodsOf = (
+  unit: Unit,
+  work: Work,
+): readonly { readonly names: readonly string[]; readonly grams: number }[] =>
   unit.action.uses
     .flatMap((use) => (use.ingredient === null ? [] : (work.dish.ingredients[use.ingredient] ?? [])))
-    .sort((a, b) => (b.grams?.likely ?? 0) - (a.grams?.likely ?? 0))
-    .flatMap((ingredient) => unit.versions.flatMap((version) => served(ingredient, version, work.dish)));
+    .map((ingredient) => ({
+      names: unit.versions.flatMap((version) => served(ingredient, version, work.dish)),
+      grams: ingredient.grams?.likely ?? 0,
+    }));
 
 /**
  * What goes in where a version swaps an ingredient out; a cook's list must never name what a guest may not have.
