@@ -65,7 +65,8 @@ export const readJson = (dish: Dish, findings: readonly Finding[], file: string)
         uses: action.uses.map((use) => ({
           ingredient: use.ingredient,
           product: use.product,
-          name: use.ingredient === null ? null : (dish.ingredients[use.ingredient]?.name ?? null),
+          named: use.named ?? null,
+          name: dish.ingredients[use.ingredient ?? use.named ?? -1]?.name ?? null,
           share: use.share,
           implied: use.implied,
         })),
