@@ -48,6 +48,20 @@ const gratin = (more: Partial<Dish> = {}) =>
   );
 
 describe("the work of a menu", () => {
+  it("tells the work of a dish apart that is served in two courses", () => {
+    const courses = [19, 20].map((hour) => ({
+      name: `At ${hour}`,
+      at: moment(hour * 60),
+      dishes: ["gratin"],
+    }));
+    const { prep } = worked([gratin()], 4, { courses });
+    expect(new Set(prep.tasks.map((t) => t.id)).size).toBe(prep.tasks.length);
+    expect(prep.courses.map((c) => c.plateTasks.length)).toEqual([1, 1]);
+    const plan = planFromPrep(prep, { tries: 5, seed: 1 }).value;
+    expect(plan.unplaced).toEqual([]);
+    expect(checkFromPlan(prep, plan)).toEqual([]);
+  });
+
   it("loads the oven by hand, leaves it alone, takes it out", () => {
     const bake = find(worked([gratin()]).prep, "bake");
     expect(bake.segments.map((s) => s.attention)).toEqual(["hands", "none", "hands"]);

@@ -8,6 +8,9 @@ export type MenuFacts = {
   "pieces-assumed": { title: string; pieces: number; noun: string };
   "swap-missing": { guest: string; need: string; title: string; ingredient: string };
   "need-unknown": { need: string; near: string; guest: string };
+  "guests-beyond-covers": { guests: number; covers: number };
+  "course-empty": { course: string };
+  "dish-for-nobody": { title: string };
   "not-scaled": { name: string };
   "batches-needed": { verb: string; batches: number; because: BatchReason };
   "card-unknown": { name: string };
@@ -26,6 +29,9 @@ export const menuSeverity: { readonly [C in keyof MenuFacts]: Severity } = {
   "pieces-assumed": "note",
   "swap-missing": "warn",
   "need-unknown": "warn",
+  "guests-beyond-covers": "warn",
+  "course-empty": "warn",
+  "dish-for-nobody": "warn",
   "not-scaled": "warn",
   "batches-needed": "note",
   "card-unknown": "warn",

@@ -27,7 +27,7 @@ export const guestNeeds = (sitting: Sitting): Outcome<readonly GuestNeeds[], Fin
     const known: Need[] = [];
     const unknown: string[] = [];
     guest.needs.forEach((words, n) => {
-      const need = needById(words) ?? needByWords(words);
+      const need = needOf(words);
       if (need !== null) {
         if (!known.includes(need)) known.push(need);
         return;
@@ -45,3 +45,17 @@ export const guestNeeds = (sitting: Sitting): Outcome<readonly GuestNeeds[], Fin
   });
   return { value, findings };
 };
+
+/**
+ * The sitting with each need by its id in the table, however it was put, so that all that follows finds it again.
+ * Words that the table does not know stay as they are.
+ */
+export const withKnownNeeds = (sitting: Sitting): Sitting => ({
+  ...sitting,
+  guests: sitting.guests.map((guest) => ({
+    ...guest,
+    needs: [...new Set(guest.needs.map((words) => needOf(words)?.id ?? words))],
+  })),
+});
+
+const needOf = (words: string): Need | null => needById(words) ?? needByWords(words);

@@ -233,4 +233,32 @@ describe("menuFromDishes", () => {
     );
     expect(bought!.edible!.likely).toBeLessThan(grams(1000));
   });
+
+  it("hands needs on by their ids, however they were put", () => {
+    const guests = [guest("Ann", "nut-free", "no nuts"), guest("Ben", "moonlight")];
+    const { value } = menuFromDishes(sitting(["tart"], 8, { guests }), [tart]);
+    expect(value.sitting.guests.map((g) => g.needs)).toEqual([["no-nuts"], ["moonlight"]]);
+  });
+
+  it("says when more guests are named than there are covers", () => {
+    const guests = [guest("Ann"), guest("Ben"), guest("Cas")];
+    const out = menuFromDishes(sitting(["tart"], 2, { guests }), [tart]);
+    expect(out.findings).toMatchObject([
+      { code: "guests-beyond-covers", path: "covers", facts: { guests: 3, covers: 2 } },
+    ]);
+    expect(out.value.dishes[0]!.versions[0]!.portions).toBe(3);
+  });
+
+  it("says when nothing of a dish is made, for nobody may have it", () => {
+    const plain = { ...tart, swaps: [] };
+    const out = menuFromDishes(sitting(["tart"], 1, { guests: [guest("Ann", "vegan")] }), [plain]);
+    expect(out.value.dishes[0]!.versions).toEqual([]);
+    expect(out.findings.find((f) => f.code === "dish-for-nobody")?.path).toBe("courses/0/dishes/0");
+  });
+
+  it("says when a course has no dish", () => {
+    expect(menuFromDishes(sitting([], 8), []).findings).toMatchObject([
+      { code: "course-empty", path: "courses/0" },
+    ]);
+  });
 });

@@ -10,7 +10,7 @@ import { countBatches } from "./count-batches.ts";
 import { lineBook } from "./dish-lines.ts";
 import { dishPortions } from "./dish-portions.ts";
 import { dishFinder } from "./find-dish.ts";
-import { guestNeeds } from "./guest-needs.ts";
+import { guestNeeds, withKnownNeeds } from "./guest-needs.ts";
 import { makeVersions, type VersionLines } from "./make-versions.ts";
 
 /**
@@ -21,7 +21,7 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
   const finder = dishFinder(dishes);
   const book = lineBook(finder, sitting.region);
   const guests = guestNeeds(sitting);
-  const findings: Finding[] = [...guests.findings];
+  const findings: Finding[] = [...guests.findings, ...countFindings(sitting)];
   const served: (Omit<MenuDish, "versions"> & { readonly versions: readonly VersionLines[] })[] = [];
 
   sitting.courses.forEach((course, c) => {
@@ -30,7 +30,7 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
       if (dish === null) {
         const facts = { dish: id, near: finder.near(id) };
         const path = `courses/${c}/dishes/${d}`;
-        findings.push(makeFinding("dish-unknown", sitting.source, { start: 0, end: 0 }, facts, { path }));
+        findings.push(makeFinding("dish-unknown", sitting.source, nowhere, facts, { path }));
         return;
       }
       const yields = dishPortions(dish);
@@ -39,6 +39,12 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
         countBatches(dish, version.id, version.factor, sitting.kitchen),
       );
       findings.push(...yields.findings, ...made.findings, ...batchFindings(dish, batches));
+      if (made.versions.length === 0) {
+        const path = `courses/${c}/dishes/${d}`;
+        findings.push(
+          makeFinding("dish-for-nobody", sitting.source, nowhere, { title: dish.title }, { path }),
+        );
+      }
       served.push({ dish, course: c, versions: made.versions, batches, unserved: made.unserved });
     });
   });
@@ -50,13 +56,37 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
   });
   return {
     value: {
-      sitting,
+      sitting: withKnownNeeds(sitting),
       dishes: served.map((dish) => ({ ...dish, versions: dish.versions.map((v) => v.version) })),
       components,
       spare: sitting.spare,
     },
     findings: combineFindings(findings, book.findings()),
   };
+};
+
+// What is said of the sitting has its place by the path.
+const nowhere = { start: 0, end: 0 };
+
+/** What does not add up in the sitting itself. */
+const countFindings = (sitting: Sitting): readonly Finding[] => {
+  const say = { guests: sitting.guests.length, covers: sitting.covers };
+  const empty = sitting.courses.flatMap((course, c) =>
+    course.dishes.length > 0
+      ? []
+      : [
+          makeFinding(
+            "course-empty",
+            sitting.source,
+            nowhere,
+            { course: course.name },
+            { path: `courses/${c}` },
+          ),
+        ],
+  );
+  return say.guests > say.covers
+    ? [makeFinding("guests-beyond-covers", sitting.source, nowhere, say, { path: "covers" }), ...empty]
+    : empty;
 };
 
 const batchFindings = (dish: Dish, batches: readonly Batches[]): readonly Finding[] =>

@@ -39,7 +39,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
   const tasks: Task[] = [];
   const lags: DraftLag[] = [];
   const ids = new Map<number, readonly string[]>();
-  const id = (name: string): string => `${dish.source}/${name}`;
+  const id = (name: string): string => `${work.key}/${name}`;
 
   drafts.forEach((draft, d) => {
     if (!kept.has(d)) return;

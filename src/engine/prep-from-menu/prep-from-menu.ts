@@ -21,7 +21,11 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
     const plate = made[w]?.plate;
     if (plate) plates.set(work.course, [...(plates.get(work.course) ?? []), plate]);
   });
-  const bySource = new Map(works.map((work, w) => [work.dish.source, made[w]]));
+  const bySource = new Map<string, DishTasks[]>();
+  works.forEach(({ dish }, w) => {
+    const own = made[w];
+    if (own) bySource.set(dish.source, [...(bySource.get(dish.source) ?? []), own]);
+  });
   const lags = loosen(tasks, [
     ...made.flatMap((m) => m.lags),
     ...componentLags(menu, bySource),
@@ -50,31 +54,35 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
 /** A component is done before whatever takes it, and keeps as its own card says. */
 const componentLags = (
   menu: Menu,
-  bySource: ReadonlyMap<string, DishTasks | undefined>,
+  bySource: ReadonlyMap<string, readonly DishTasks[]>,
 ): readonly DraftLag[] =>
-  menu.components.flatMap((component) => {
-    const own = bySource.get(component.dish.source);
-    return component.usedBy.flatMap((user): readonly DraftLag[] => {
-      const other = bySource.get(user.dish);
-      if (!own || !other) return [];
-      const all = user.ingredient === null ? [] : (other.takers.get(user.ingredient) ?? []);
-      const takers = all.length > 0 ? all : other.tasks.slice(-1).map((task) => task.id);
-      return own.lasts.flatMap(({ task, limit }) =>
-        takers.map(
-          (taker): DraftLag => ({
-            before: task,
-            beforeEdge: "end",
-            after: taker,
-            afterEdge: "start",
-            least: minutes(0),
-            most: minutes(limit.stated ? limit.most : Math.max(limit.most, waits.component)),
-            reason: limit.where === "fridge" ? "fridge-limit" : "hold-limit",
-            soft: !limit.stated,
-          }),
-        ),
-      );
-    });
-  });
+  menu.components.flatMap((component) =>
+    component.usedBy.flatMap((user) =>
+      // A component comes first, also where its card is served as a dish besides.
+      (bySource.get(component.dish.source)?.slice(0, 1) ?? []).flatMap((own) =>
+        (bySource.get(user.dish) ?? []).flatMap((other) => lagsToTakers(own, other, user.ingredient)),
+      ),
+    ),
+  );
+
+const lagsToTakers = (own: DishTasks, other: DishTasks, ingredient: number | null): readonly DraftLag[] => {
+  const all = ingredient === null ? [] : (other.takers.get(ingredient) ?? []);
+  const takers = all.length > 0 ? all : other.tasks.slice(-1).map((task) => task.id);
+  return own.lasts.flatMap(({ task, limit }) =>
+    takers.map(
+      (taker): DraftLag => ({
+        before: task,
+        beforeEdge: "end",
+        after: taker,
+        afterEdge: "start",
+        least: minutes(0),
+        most: minutes(limit.stated ? limit.most : Math.max(limit.most, waits.component)),
+        reason: limit.where === "fridge" ? "fridge-limit" : "hold-limit",
+        soft: !limit.stated,
+      }),
+    ),
+  );
+};
 
 /** Plates of one course end close together: within the time one cook would need for all of them. */
 const together = (ids: readonly string[], tasks: readonly Task[]): readonly DraftLag[] => {

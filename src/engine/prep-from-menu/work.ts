@@ -15,6 +15,8 @@ export type Portioned = {
 /** A dish or a component whose work is to be laid out. */
 export type Work = {
   readonly dish: Dish;
+  /** Its own among all the work: a dish may be served in two courses, or twice in one. */
+  readonly key: string;
   readonly course: number;
   readonly versions: readonly Portioned[];
   readonly batches: readonly Batches[];
@@ -50,12 +52,17 @@ export type Unit = {
 };
 
 /** Dishes and components of a menu as work, components first. */
-export const worksOf = (menu: Menu): readonly Work[] => [
-  ...menu.components.map(fromComponent),
-  ...menu.dishes.map(fromDish),
-];
+export const worksOf = (menu: Menu): readonly Work[] => {
+  const seen = new Map<string, number>();
+  return [...menu.components.map(fromComponent), ...menu.dishes.map(fromDish)].map((work) => {
+    const { source } = work.dish;
+    const times = (seen.get(source) ?? 0) + 1;
+    seen.set(source, times);
+    return { ...work, key: times === 1 ? source : `${source}#${times}` };
+  });
+};
 
-const fromComponent = (component: Component): Work => ({
+const fromComponent = (component: Component): Omit<Work, "key"> => ({
   dish: component.dish,
   course: component.course,
   versions: [
@@ -71,7 +78,7 @@ const fromComponent = (component: Component): Work => ({
   plated: false,
 });
 
-const fromDish = (menuDish: MenuDish): Work => ({
+const fromDish = (menuDish: MenuDish): Omit<Work, "key"> => ({
   dish: menuDish.dish,
   course: menuDish.course,
   versions: menuDish.versions.filter((version) => version.portions > 0),

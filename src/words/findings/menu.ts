@@ -38,6 +38,18 @@ export const menuSentences: SentencesOf<MenuFacts> = {
         ? "Write a need from the list in docs/formats.md."
         : `Write "${near}" if that is what you mean.`,
   }),
+  "guests-beyond-covers": ({ guests, covers }) => ({
+    says: `${countText(guests, "guest is", "guests are")} named and there ${covers === 1 ? "is" : "are"} ${countText(covers, "cover", "covers")}; everything is portioned for ${numberText(guests)}.`,
+    write: "Correct the covers or the guests.",
+  }),
+  "course-empty": ({ course }) => ({
+    says: `No dish stands under ${quoted(course)}, so nothing is made for it.`,
+    write: "Write its dishes, or take the course out.",
+  }),
+  "dish-for-nobody": ({ title }) => ({
+    says: `Nothing of ${quoted(title)} is made: something in it stands against every guest, or is not known.`,
+    write: "Write swaps on its card, or put another dish in its place.",
+  }),
   "not-scaled": ({ name }) => ({
     says: `${quoted(name)} has no amount that can be scaled.`,
     write: "Write its amount on the card.",
