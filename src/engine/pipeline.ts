@@ -1,4 +1,5 @@
 import { cardFromText } from "./card-from-text/card-from-text.ts";
+import { brokenFindings } from "./check-from-plan/broken-findings.ts";
 import { checkFromPlan } from "./check-from-plan/check-from-plan.ts";
 import { costFromPurchase } from "./cost-from-purchase/cost-from-purchase.ts";
 import { declarationFromMenu } from "./declaration-from-menu/declaration-from-menu.ts";
@@ -116,6 +117,7 @@ export const runEvening = (
       declaration.findings,
       prep.findings,
       planned.findings,
+      brokenFindings(plan.violations),
       safety.findings,
     ),
   };

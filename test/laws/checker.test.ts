@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { brokenFindings } from "#engine/check-from-plan/broken-findings.ts";
 import { checkFromPlan } from "#engine/check-from-plan/check-from-plan.ts";
 import { minutes, moment, type Placed, type Plan, type Prep, type Violation } from "#engine/index.ts";
 import { planFromPrep } from "#engine/plan-from-prep/plan-from-prep.ts";
@@ -313,6 +314,13 @@ const byHand: readonly {
     breaks: ["lag"],
   },
 ];
+
+it("hands a breach on as a finding that names its tasks", () => {
+  const found = brokenFindings([{ rule: "lag", tasks: ["a", "b"], at: moment(7), detail: "61 > 60" }]);
+  expect(found.map((f) => [f.code, f.severity, f.facts])).toEqual([
+    ["plan-broken", "stop", { rule: "lag", detail: "61 > 60 (a, b)" }],
+  ]);
+});
 
 describe("worked by hand", () => {
   for (const { what, prep, plan, breaks } of byHand) {
