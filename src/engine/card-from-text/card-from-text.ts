@@ -76,7 +76,7 @@ export const cardFromText = (text: string, source: SourceId): Outcome<Card, Find
         lines: cutLines(text, block, methodLines === 1),
       }),
     )
-    .flatMap(withoutKeeping)
+    .flatMap((block) => (methodLines === 1 ? withoutKeeping(block) : [block]))
     .filter((block) => block.lines.length > 0 || block.heading !== null);
   if (layout.title === null)
     findings.push(makeFinding("title-missing", source, { start: 0, end: 0 }, { assumed: source }));

@@ -8,7 +8,7 @@ import type { Region } from "../../model/sitting.ts";
 import type { SourceId, Span } from "../../model/span.ts";
 import type { Reading } from "./reading.ts";
 import { shifted } from "./shift.ts";
-import type { Weight } from "./weigh.ts";
+import { isBareGrams, type Weight } from "./weigh.ts";
 
 /** Where a reading stands: the source, the line's start in it, the line's words. */
 export type Place = {
@@ -135,7 +135,7 @@ const weightFinding = (reading: Reading, weight: Weight, place: Place): Finding 
   );
 };
 
-const letters = /^(?:t|T|D|c|C|ts|Tb|tb|spoons?|spoonfuls?|parts?)$/;
+const letters = /^(?:t|T|D|c|C|ts|Tb|tb)$/;
 
 /** Units that can be read in more than one way, with what they were taken for. */
 export const doubtfulUnit = (
@@ -150,8 +150,8 @@ export const doubtfulUnit = (
         .split(/[\s\d\u00bc-\u00be/\u2044-]+/)
         .at(-1) ?? "";
     const metricCup = amount.unit === "cup" && (place.region === "uk" || place.region === "eu");
-    if (!(letters.test(last) || metricCup) || amount.unit === null || measureKind(amount.unit) !== "volume")
-      continue;
+    const doubtful = /^[A-Za-z]b?s?$/.test(last) ? letters.test(last) : amount.unit === "spoon";
+    if (!(doubtful || metricCup) || amount.unit === null || measureKind(amount.unit) !== "volume") continue;
     const size = measureFor(amount.unit, place.region, null)?.size;
     if (size == null) continue;
     const end = shifted(amount.span, place.start);
@@ -160,7 +160,7 @@ export const doubtfulUnit = (
       end: end.start + written.lastIndexOf(last) + last.length,
     };
     const taken = `${amount.unit} (${roundForScales(size.likely)} ml)`;
-    const fixes = letters.test(last) ? [write("write-unit", at, amount.unit)] : [];
+    const fixes = doubtful && amount.unit !== "spoon" ? [write("write-unit", at, amount.unit)] : [];
     return {
       key: metricCup ? "cup" : last,
       finding: makeFinding("unit-doubtful", place.source, end, { words: written, taken }, { fixes }),
@@ -187,7 +187,19 @@ export const findingsOf = (
     return found;
   }
   found.push(...disagreements(reading, best, others, place));
-  if (best.basis === "vague") found.push(vagueFinding(reading, best, place));
+  if (best.amount !== null && isBareGrams(reading, best.amount)) {
+    const at = shifted(best.amount.span, place.start);
+    const fixes = [write("write-unit", { start: at.end, end: at.end }, " g")];
+    found.push(
+      makeFinding(
+        "unit-doubtful",
+        place.source,
+        at,
+        { words: words(place, best.amount.span), taken: "g" },
+        { fixes },
+      ),
+    );
+  } else if (best.basis === "vague") found.push(vagueFinding(reading, best, place));
   else if (best.assumed) found.push(weightFinding(reading, best, place));
   return found;
 };

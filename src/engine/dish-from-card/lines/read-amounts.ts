@@ -147,7 +147,7 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
     next += 1;
   }
   const second = tokens[next]?.kind === "number" ? readPack(tokens, next) : null;
-  if (read !== null && second !== null && (second.unit !== "piece" || read.article))
+  if (read !== null && second !== null)
     return {
       amount: amountOf(read, second.unit, approximate, tokens, start, second.next),
       next: second.next,
@@ -290,6 +290,7 @@ export const readAmounts = (tokens: readonly Token[], start: number, region: Reg
     if (!(rangeJoint || sums || second || adjacent)) break;
     const other = readOne(tokens, adjacent ? next : next + 1, region);
     if (other === null || other.amount.unit === "piece" || other.pack !== null) break;
+    if (second && measureKind(other.amount.unit ?? "") === "vague") break;
     if (rangeJoint && other.amount.unit === amount.unit && other.amount.high > amount.high) {
       amount = {
         ...amount,

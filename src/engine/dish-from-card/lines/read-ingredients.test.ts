@@ -111,6 +111,7 @@ describe("what is said about a line", () => {
     ["kitchen foil", []],
     ["1 quantity of brown chicken stock", []],
     ["2 T butter", ["unit-doubtful"]],
+    ["200 flour", ["unit-doubtful"]],
     ["2 tbsp butter", []],
   ] as const)("%s → %o", (line, expected) => {
     expect(codes(line)).toEqual(expected);
@@ -128,6 +129,7 @@ describe("what is said about a line", () => {
     ["100 g mayonaise", "100 g mayonnaise"],
     ["2 T butter", "2 tbsp butter"],
     ["salt", "4 g salt"],
+    ["200 flour", "200 g flour"],
   ])("mends %s to %s, and then has nothing left to say", (line, mended) => {
     const { findings } = read(line);
     expect(apply(line, findings[0])).toBe(mended);

@@ -197,6 +197,9 @@ const readWords = (
       if (lowerAt(tokens, next) === "of") break;
       next += 1;
     }
+    // "400 g flour (500 g if using yogurt)": another case, not another measure.
+    if (/^(?:if|when|for|per|or)$/.test(lowerAt(tokens, next)) && !standsAlone) return all({});
+    if (/^(?:if|when)$/.test(lowerAt(tokens, next))) return all({});
     if (next >= end) {
       const drained = /\bdrained\b/.test(lower);
       return all({

@@ -177,6 +177,17 @@ const weighVague = (weighable: Weighable, amount: Amount, unit: string, region: 
   return { grams: times(amount, sized(row.size, weighable.size)), basis: "vague", amount, assumed: true };
 };
 
+// Nobody counts so many of a food that has no pieces.
+const leastBareGrams = 25;
+
+/** "200 yogurt": a number without a unit, of a food that is never counted, is grams; the line is told so. */
+export const isBareGrams = (weighable: Weighable, amount: Amount): boolean =>
+  amount.unit === "piece" &&
+  amount.likely >= leastBareGrams &&
+  weighable.amounts.length === 1 &&
+  weighable.food !== null &&
+  weighable.food.pieces.length === 0;
+
 /** The weight that one of the amounts states; null when it cannot be told. */
 export const weighAmount = (weighable: Weighable, amount: Amount, region: Region): Weight | null => {
   const unit = amount.unit ?? "piece";
@@ -208,6 +219,8 @@ export const weighAmount = (weighable: Weighable, amount: Amount, region: Region
     return { grams: times(times(amount, contents), drained), basis: "pack", amount, assumed: true };
   }
   const each = pieceOf(weighable, unit, region);
+  if (each === null && isBareGrams(weighable, amount))
+    return { grams: times(amount, { low: 1, likely: 1, high: 1 }), basis: "weighed", amount, assumed: true };
   return each === null ? null : { grams: times(amount, each), basis: "pieces", amount, assumed: true };
 };
 

@@ -17,7 +17,7 @@ export const measureRows: readonly string[] = [
   "tbsp\tvolume\t\t\tuk eu\tml\t15 15 15\t\tnsw",
   "tbsp\tvolume\t\t\tau\tml\t20 20 20\t\tnsw",
   "dsp\tvolume\tdsp;dsps;dstspn;dessertspoon;dessertspoons;dessertspoonful;dessertspoonfuls;dessert spoon;dessert spoons\tD\t\tml\t10 10 12\t\tmem",
-  "saltspoon\tvolume\tsaltspoon;saltspoons;saltspoonful;saltspoonfuls;salt spoon\t\t\tml\t1.2 1.23 1.25\t\tvag",
+  "saltspoon\tvolume\tsaltspoon;saltspoons;saltspoonful;saltspoonfuls;salt spoon;salt spoonful;salt spoonfuls\t\t\tml\t1.2 1.23 1.25\t\tvag",
   "spoon\tvolume\tspoon;spoons;spoonful;spoonfuls\t\t\tml\t5 15 20\t\tcp",
   "cup\tvolume\tcup;cups;cupful;cupfuls;cupsful\tc;C\tus\tml\t236.5882365 236.5882365 236.5882365\t\tucum",
   "cup\tvolume\t\t\tuk eu\tml\t236.5882365 250 284.130625\t\tcp",
