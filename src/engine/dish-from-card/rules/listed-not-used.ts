@@ -2,8 +2,8 @@ import { makeFinding } from "../../findings/make-finding.ts";
 import type { Dish, Ingredient } from "../../model/dish.ts";
 import { nameAt } from "../steps/find-mentions.ts";
 import { nameIndexOf } from "../steps/name-index.ts";
-import { tokenise } from "../steps/tokens.ts";
 import type { Rule } from "./rule.ts";
+import { stepTokens } from "./step-tokens.ts";
 
 const everyday = /\b(salt|pepper|water|oil|ice)\b/;
 
@@ -45,7 +45,7 @@ const namedInMethod = (dish: Dish): ReadonlySet<number> => {
   const names = nameIndexOf(dish.ingredients);
   const found = new Set<number>();
   for (const step of dish.steps) {
-    const tokens = tokenise(step.text);
+    const tokens = stepTokens(step);
     for (let i = 0; i < tokens.length; i += 1) {
       const hit = nameAt(tokens, i, names);
       for (const c of hit?.candidates ?? [])

@@ -1,6 +1,6 @@
 import { makeFinding } from "../../findings/make-finding.ts";
-import { tokenise } from "../steps/tokens.ts";
 import type { Rule } from "./rule.ts";
+import { stepTokens } from "./step-tokens.ts";
 
 // Steps that open with one of these remark on the dish and order nothing.
 const remarks =
@@ -14,7 +14,7 @@ export const techniqueUnknown: Rule = {
   check: (dish) =>
     dish.steps.flatMap((step) => {
       if (step.actions.length > 0 || step.phase === "to-serve" || /[:?]\s*$/.test(step.text)) return [];
-      const words = tokenise(step.text).filter((t) => t.kind === "word");
+      const words = stepTokens(step).filter((t) => t.kind === "word");
       const first = words[0];
       if (first === undefined || words.length < fewest || remarks.test(first.text)) return [];
       const span = { start: step.span.start + first.at, end: step.span.start + first.end };

@@ -7,9 +7,10 @@ import type { Food } from "../../model/food.ts";
 import { isTool } from "../steps/find-details.ts";
 import { type NameIndex, nameIndexOf } from "../steps/name-index.ts";
 import { stem } from "../steps/stem.ts";
-import { type Token, tokenise } from "../steps/tokens.ts";
+import type { Token } from "../steps/tokens.ts";
 import { madeHere } from "./made-here.ts";
 import type { Rule } from "./rule.ts";
+import { stepTokens } from "./step-tokens.ts";
 
 type Unlisted = { readonly name: string; readonly food: Food; readonly start: number; readonly end: number };
 
@@ -69,7 +70,7 @@ const unlistedIn = (
   listed: ReadonlySet<string | null>,
   made: ReadonlySet<string>,
 ): readonly Unlisted[] => {
-  const tokens = tokenise(step.text);
+  const tokens = stepTokens(step);
   const found: Unlisted[] = [];
   for (const action of step.actions) {
     if (action.technique === null || !takes.has(action.technique)) continue;

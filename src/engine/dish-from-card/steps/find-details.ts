@@ -73,12 +73,21 @@ export const findVessel = (
   return null;
 };
 
+const stationWords = new Set(
+  (
+    "oven ovens fridge refrigerator larder freezer microwave grill broiler barbecue bbq griddle blender processor " +
+    "liquidiser liquidizer nutribullet mixer beaters kitchenaid electric dough fryer airfryer cooker crockpot crock-pot " +
+    "instant iced ice hob stove stovetop burner"
+  ).split(" "),
+);
+
 /** The place of work that the words of a clause name: "in the fridge", "under the grill", "in the mixer". */
 export const findStation = (
   tokens: readonly Token[],
 ): { readonly station: Station; readonly mixer: boolean } | null => {
   for (let i = 0; i < tokens.length; i += 1) {
     const here = word(tokens, i);
+    if (!stationWords.has(here)) continue;
     const next = word(tokens, i + 1);
     const inPlace = (): boolean => {
       for (let at = i - 1; at >= 0 && at >= i - 5; at -= 1) {

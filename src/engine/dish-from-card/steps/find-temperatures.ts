@@ -92,6 +92,8 @@ const coreWords = new Set(
  */
 export const findTemperatures = (tokens: readonly Token[], region: Region): readonly TemperaturePhrase[] => {
   const found: TemperaturePhrase[] = [];
+  if (!tokens.some((t) => t.kind === "number" || /^(ovens?|gas|mark|degrees?|deg)$/.test(t.text)))
+    return found;
   let i = 0;
   while (i < tokens.length) {
     const one = temperatureAt(tokens, i, region);

@@ -260,9 +260,13 @@ const rangeAt = (tokens: readonly Token[], i: number): Span | null => {
 
 const sides = /^(side|sides)$/;
 
+// Words of a time that holds no unit of its own.
+const timeWords = new Set("overnight half-hour half-an-hour half-minute half-an-minute".split(" "));
+
 /** Every time in a run of tokens, in order. Sizes, ages ("3-day-old") and counts are not times. */
 export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
   const found: TimePhrase[] = [];
+  if (!tokens.some((t) => unitMinutes[t.text] !== undefined || timeWords.has(t.text))) return found;
   let i = 0;
   while (i < tokens.length) {
     const span = rangeAt(tokens, i);
