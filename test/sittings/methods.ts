@@ -14,6 +14,8 @@ export type Told = {
   readonly batches?: number;
   readonly part?: string;
   readonly toServe?: boolean;
+  /** The least gap before it that the words state, minutes. */
+  readonly gap?: number;
 };
 
 const actionOf = (told: Told): Action => {
@@ -44,7 +46,7 @@ const actionOf = (told: Told): Action => {
     alongside: false,
     batches: (told.batches ?? null) as Action["batches"],
     every: null,
-    leastWait: null,
+    leastWait: told.gap === undefined ? null : minutes(told.gap),
   };
 };
 

@@ -180,6 +180,31 @@ describe("the work of a menu", () => {
     expect([before.most, after.most, after.reason]).toEqual([30, 2880, "fridge-limit"]);
   });
 
+  it("counts a night once: a stated gap is passed by the wait before it", () => {
+    const least = (chill: number): number =>
+      worked([
+        cooked(
+          "dough",
+          4,
+          [500],
+          [
+            { id: "a", technique: "chill", minutes: chill, takes: [0] },
+            { id: "b", technique: "shape", takes: ["a"], gap: 480 },
+          ],
+        ),
+      ]).prep.lags.find((l) => l.after === "dough/2")!.least;
+    expect([least(600), least(60)]).toEqual([0, 420]);
+  });
+
+  it("takes hours of one thing by hand for a wait", () => {
+    const dried = cooked("dried", 4, [500], [{ id: "a", technique: "pat-dry", minutes: 600, takes: [0] }]);
+    expect(
+      worked([dried])
+        .prep.tasks.find((t) => t.id === "dried/1")!
+        .segments.map((s) => s.attention),
+    ).toEqual(["none"]);
+  });
+
   it("does only that part twice which a swap changes", () => {
     const stew = cooked(
       "stew",

@@ -60,7 +60,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
         ? cooling(work, before, b, ids.get(b) ?? [], coolings, tasks, lags, id)
         : (ids.get(b) ?? []);
       for (const x of from) {
-        for (const y of ids.get(d) ?? []) lags.push(lagOf(x, y, link, limit));
+        for (const y of ids.get(d) ?? []) lags.push(lagOf(x, y, waitedOut(link, before), limit));
       }
     }
   });
@@ -225,12 +225,9 @@ const spanOf = (units: readonly Unit[]): Span | null => {
   };
 };
 
-const lagOf = (
-  before: string,
-  after: string,
-  link: { readonly takes: boolean; readonly wait: number },
-  limit: Limit,
-): DraftLag => ({
+type Link = { readonly takes: boolean; readonly wait: number };
+
+const lagOf = (before: string, after: string, link: Link, limit: Limit): DraftLag => ({
   before,
   beforeEdge: "end",
   after,
@@ -241,6 +238,13 @@ const lagOf = (
   reason: link.takes ? limit.reason : link.wait > 0 ? "stated-wait" : "method-order",
   soft: !limit.stated,
 });
+
+/** A gap that the words state ("next day") is passed by the wait before it, as far as that goes. */
+const waitedOut = (link: Link, before: Draft): Link => {
+  const segments = before.units.at(-1)?.segments ?? [];
+  const alone = segments.reduce((sum, s) => sum + (s.attention === "none" ? s.minutes.likely : 0), 0);
+  return { ...link, wait: Math.max(0, link.wait - alone) };
+};
 
 const coolFirst = (before: Draft, limit: Limit): boolean => {
   const warmth = warmthOf(before);

@@ -42,6 +42,9 @@ export const longestTask = 60;
 /** Part of a full heating that food needs which is hot already. */
 export const stillHot = 0.25;
 
+/** Nobody stands at one thing for longer than this; words that give it more mean a wait. Minutes. */
+export const longestByHand = 120;
+
 /** How long things may wait when the card does not say. Minutes. */
 export const waits = {
   /** Fried and grilled things lose their crispness: a pass window of minutes. */

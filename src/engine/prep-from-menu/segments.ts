@@ -12,6 +12,7 @@ import {
   kilosPerPan,
   kilosPerPot,
   kilosPerTray,
+  longestByHand,
   longSimmer,
   nowAndThen,
   nowAndThenTechniques,
@@ -210,7 +211,9 @@ const atRest = (
   kitchen: Kitchen,
 ): Laid => {
   const length = sized(action, technique, lot, kitchen);
-  if (nowAndThenTechniques.has(technique?.id ?? "") && length.likely > nowAndThen) {
+  const stated = action.minutes?.assumed === false ? action.minutes.likely : 0;
+  const nowAndAgain = nowAndThenTechniques.has(technique?.id ?? "") && length.likely > nowAndThen;
+  if (nowAndAgain || (action.attention === "hands" && stated > longestByHand)) {
     return { segments: [plain(length, "none", station)], wait: true, loads: once, missing: [] };
   }
   if (action.attention !== "none") {
