@@ -63,9 +63,9 @@ export const readJson = (dish: Dish, findings: readonly Finding[], file: string)
         technique: action.technique,
         verb: action.verb,
         uses: action.uses.map((use) => ({
-          ingredient: use.ingredient,
+          // Of a product that the words call by a listed food ("put the thighs back"), that food.
+          ingredient: use.ingredient ?? use.named ?? null,
           product: use.product,
-          named: use.named ?? null,
           name: dish.ingredients[use.ingredient ?? use.named ?? -1]?.name ?? null,
           share: use.share,
           implied: use.implied,
