@@ -216,6 +216,42 @@ const cards: readonly { readonly is: string; readonly text: string; readonly out
     text: "Rhubarb fool\nHi Dot,\nhere is the fool you asked for, it serves about six.\n600 g rhubarb\n120 g sugar\n300 ml double cream\nStew the rhubarb with the sugar for 10 minutes and let it go cold. Whip the cream and fold together.\nLove, Bea\n",
     outline: "Rhubarb fool | serves about six | – | notes 1, ingredients 3, method 2",
   },
+  {
+    is: "letterlike",
+    text: "Gran's lamb stew (for 6)\n\nGet yourself:\n- about 1.2 kilos of lamb neck, cut in chunks\n- 3 or 4 onions\n- a couple of carrots\n- a good glug of oil\n- a litre of lamb or chicken stock\n- handful of pearl barley\n- salt & pepper\n\nHow I do it:\nFry the lamb in the oil, in batches, till it's well browned - 10 mins each. Take it out.\nSoften onions and carrots, 10 mins.\nEverything back in with the stock and barley. 2 hrs on a low heat.\n\nBetter the next day. Keeps 3 days in the fridge.\n",
+    outline: "Gran's lamb stew | for 6 | – | ingredients 7, method 4",
+  },
+  {
+    is: "bold facts",
+    text: "# Brown butter tart\n**Yield:** 1 × 25 cm tart · **Time:** 1 h 20\n\n### Pastry\n* 250 g plain flour\n* 125 g unsalted butter (cold, diced)\n* 80 g icing sugar\n* 1 egg + 1 yolk\n\n### Filling\n* 150 g butter\n* 200 g light muscovado sugar\n* 3 eggs\n* 60 ml double cream\n* ½ tsp salt\n\n### Method\n1. **Pastry:** rub the butter into the flour and sugar. Add the egg and yolk, bring together and chill 1 hour.\n2. Roll out, line the tin and bake blind at 180 °C (160 °C fan) for 20 minutes.\n3. **Filling:** brown the butter, about 6 minutes, whisk in the sugar, eggs and cream.\n4. Bake at 160°C for 30 minutes.\n",
+    outline:
+      "Brown butter tart | **Yield:** 1 × 25 cm tart | **Time:** 1 h 20 | ingredients (pastry) 4, ingredients (filling) 5, method 4",
+  },
+  {
+    is: "kitchen shorthand",
+    text: "BEEF CHEEKS, RED WINE\nx12 covers\n\nbeef cheeks x 12\nred wine 2 btl\nveal stock 3L\nmirepoix 1kg\ntom paste 100g\nbay 3, thyme small bunch\n\n-trim, season, sear hard\n-sweat mirepoix, tom paste, 10min\n-deglaze w/ wine, reduce by half\n-stock in, cheeks in, lid, 150c 4hr\n-cool in liquor. hold 3 days fridge\n-pass + reduce liquor to glaze\n",
+    outline: "BEEF CHEEKS, RED WINE | x12 covers | – | ingredients 6, method 6",
+  },
+  {
+    is: "yield before the title",
+    text: "Makes 20\n\nCheese straws\n\nIngredients:\n320g sheet puff pastry\n100g mature Cheddar, finely grated\n1 tsp English mustard powder\nPinch cayenne\n1 egg, beaten\n\nDirections\nPreheat the oven to 200C/180C fan/gas 6.\n\nUnroll the pastry. Sprinkle over three-quarters of the cheese, the mustard and the cayenne. Fold in half and roll out again.\n\nCut into 20 strips, twist, brush with egg and sprinkle with the rest of the cheese.\n\nBake for 15 mins until golden.\n",
+    outline: "Cheese straws | Makes 20 | – | ingredients 5, method 4",
+  },
+  {
+    is: "talk without stops",
+    text: "today im going to show you how to make my garlic mushrooms so first of all you need about five hundred grams of mushrooms and three cloves of garlic and fifty grams of butter okay so slice the mushrooms and chop the garlic then melt the butter in a pan and fry the mushrooms for about eight minutes until they're golden add the garlic for the last minute and finish with a handful of parsley and that serves four as a starter",
+    outline: "– | serves four as a starter | – | method 1",
+  },
+  {
+    is: "list on one line",
+    text: "Apple chutney\n\n2kg apples, peeled, cored and chopped; 500g onions; 500g sultanas; 1 litre malt vinegar; 750g brown sugar; 1 tbsp ginger; 2 tsp salt\n\nPut the lot in a pan and boil gently for 2 hours. Pot while hot. Makes about 8 jars. Store for 2 months before eating.\n",
+    outline: "Apple chutney | Makes about 8 jars | – | ingredients 7, method 1",
+  },
+  {
+    is: "yield and time in the title",
+    text: "Pasta e ceci (serves 4, 40 minutes)\n\nolive oil\n1 onion, 1 stick celery, 1 carrot – finely chopped\n2 garlic cloves\n1 sprig rosemary\n2 x 400g tins chickpeas\n1 tbsp tomato purée\n150g small pasta\nparmesan\n\nCook the onion, celery and carrot in the oil for 10 minutes. Add the garlic and rosemary, 1 minute.\nAdd the purée, the chickpeas with their water and 500ml water. Simmer 15 minutes, blend half.\nAdd the pasta and cook until done. Serve with parmesan and oil.\n",
+    outline: "Pasta e ceci | serves 4 | – | ingredients 8, method 3",
+  },
 ];
 
 const wordsOf = (card: Card) => [

@@ -15,11 +15,11 @@ export type HeadingRead = {
 const roleWords: readonly (readonly [BlockRole, RegExp])[] = [
   [
     "ingredients",
-    /^(?:(?:the |main |all )?ingredients?(?: list)?|shopping list|what you(?:'|\u2019)?(?:ll| will)? need|you(?:'|\u2019)?(?:ll| will)? need|needed|components)$/,
+    /^(?:(?:the |main |all )?ingredients?(?: list)?|shopping list|what you(?:'|\u2019)?(?:ll| will)? need|you(?:'|\u2019)?(?:ll| will)? need|needed|components|get yourself|gather|you want|from the (?:shop|market))$/,
   ],
   [
     "method",
-    /^(?:(?:the |cooking )?(?:methods?|directions?|instructions?|procedure|process|mode|steps?|preparation|preparations|prep)|how to (?:make|cook|do)(?: it| this)?|what to do|to make|to cook|making it|method of (?:work|preparation)|the work)$/,
+    /^(?:(?:the |cooking )?(?:methods?|directions?|instructions?|procedure|process|mode|steps?|preparation|preparations|prep)|how (?:to|i|we) (?:make|cook|do)(?: it| this)?|what i do|what to do|to make|to cook|making it|method of (?:work|preparation)|the work)$/,
   ],
   [
     "to-serve",

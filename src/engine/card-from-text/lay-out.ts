@@ -65,7 +65,9 @@ const titleFrom = (words: Words): { title: Words; yields: readonly Words[] } => 
   const found =
     yieldInside(words.text) ??
     (() => {
-      const people = /\bfor \w+ (?:people|persons|guests)\b/i.exec(words.text);
+      const people = /\bfor \w+ (?:people|persons|guests)\b|(?<=\()for \d+(?=\))|\bfor \d+$/i.exec(
+        words.text,
+      );
       return people === null ? null : { start: people.index, end: people.index + people[0].length };
     })();
   if (found === null || found.start < 3) return { title: words, yields: [] };
@@ -99,6 +101,10 @@ const canBeTitle = (line: Line): boolean => {
   const capitals = words.text === words.text.toUpperCase() && /\p{Lu}{3}/u.test(words.text);
   return (capitals || !(line.step >= 4 && /[.!?]$/.test(words.text))) && !/[.!?]\s+\p{Lu}/u.test(words.text);
 };
+
+/** After a list without bullets, a bullet with an order is the first step ("- trim, season, sear hard"). */
+const turnsToWork = (line: Line, list: OpenBlock): boolean =>
+  line.bullet && line.verb && line.ingredient <= 3 && list.loose && list.lines.every((l) => !l.bullet);
 
 /** A sentence of talk between the lines of a list ("It's three of milk to one of cream."). */
 const isRemark = (line: Line): boolean =>
@@ -203,7 +209,7 @@ export const layOut = (lines: readonly Line[]): Layout => {
     const done = !kept && looksDone(line) && (line.step - line.ingredient >= 2 || line.number !== null);
     if (namesPart(lines, at)) begin("ingredients", line.words, line.words.text.toLowerCase(), false);
     else if (own !== null && !kept) beginWith(own, line);
-    else if (done && now.lines.length > 0) beginWith("method", line);
+    else if ((done || turnsToWork(line, now)) && now.lines.length > 0) beginWith("method", line);
     else if (isRemark(line)) beginWith("notes", line);
     else put(now, line);
   };
@@ -231,7 +237,8 @@ export const layOut = (lines: readonly Line[]): Layout => {
 
   lines.forEach((line, at) => {
     const now = blocks.at(-1) ?? null;
-    if (at === 0 && canBeTitle(line)) {
+    const opening = blocks.length === 0 && title === null && (at === 0 || (at <= 3 && yields.length > 0));
+    if (opening && canBeTitle(line)) {
       const read = titleFrom(unmarkedTitle(line));
       title = read.title;
       yields.push(...read.yields);

@@ -21,6 +21,23 @@ export const startsWithVerb = (tokens: readonly Token[]): boolean => {
   );
 };
 
+const amountFirst = /^\s*(?:\d|[\u00bc-\u00be\u2150-\u215e])/;
+
+/** Several amounts in a row on one line, cut by semicolons or commas: a list that was written along. */
+const isRunOn = (line: string): boolean =>
+  [";", ","].some((mark) => {
+    const pieces = line.split(mark);
+    return (
+      pieces.length >= 3 && pieces.filter((piece) => amountFirst.test(piece)).length * 5 >= pieces.length * 3
+    );
+  });
+
+const endsInAmount = (tokens: readonly Token[]): boolean => {
+  const [number, last] = tokens.slice(-2);
+  if (last?.kind === "number" && /^[x\u00d7]$/i.test(number?.text ?? "")) return true;
+  return number?.kind === "number" && last?.kind === "word" && findUnit(last.text) !== null;
+};
+
 const vagueStart =
   /^(?:a |an |some |the )?(?:good |generous |big |small |little |large )?(?:pinch|handful|bunch|knob|dash|splash|slosh|glug|drizzle|dollop|squeeze|sprig|few|couple|clove|slice|tin|can|jar|packet|thumb|bit|little|juice|zest|salt|pepper|oil|butter)\b/i;
 
@@ -41,8 +58,8 @@ export const ingredientLikeness = (line: string, bullet: boolean): number => {
   if (words > 24) score -= 3;
   if (/[.!]$/.test(line) && words > 5) score -= 2;
   if (/[.!?]\s+[A-Z]/.test(line)) score -= 2;
-  if (/,\s*\d+(?:\.\d+)?\s?(?:g|kg|ml|l|oz|lb)\b/i.test(line) || /\b\d+\s?(?:g|kg|ml|oz|lb)$/i.test(line))
-    score += 2;
+  if (endsInAmount(tokens) && words <= 8) score += 2;
+  if (isRunOn(line)) score += 8;
   if (words <= 4 && findFood(line.replace(/\(.*?\)|,.*$/g, "").trim()) !== null) score += 3;
   if (
     /\b(?:to taste|optional|for (?:greasing|dusting|frying|serving|garnish)|to (?:serve|garnish|finish))\b/i.test(

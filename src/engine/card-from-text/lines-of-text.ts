@@ -1,6 +1,7 @@
+import { tokensOf } from "../measure/tokens.ts";
 import type { Words } from "../model/span.ts";
 import { type HeadingRead, isRule, readHeading } from "./headings.ts";
-import { ingredientLikeness, isClutter, stepLikeness } from "./likeness.ts";
+import { ingredientLikeness, isClutter, startsWithVerb, stepLikeness } from "./likeness.ts";
 import { isNumberAlone, unmark } from "./list-marks.ts";
 import { type RawLine, rawLines } from "./raw-lines.ts";
 import { readFacts, type Stretch } from "./yield-words.ts";
@@ -18,6 +19,8 @@ export type Line = {
   /** How much it looks like an ingredient, and like a step; their difference decides. */
   readonly ingredient: number;
   readonly step: number;
+  /** Its first word orders something to be done. */
+  readonly verb: boolean;
 };
 
 /** A stretch of a line as words of the whole text. */
@@ -55,6 +58,7 @@ const readLine = (raw: RawLine, underlined: boolean, number: number | null): Lin
     afterBlank: raw.afterBlank,
     ingredient: ingredientLikeness(words.text, mark.bullet),
     step: stepLikeness(words.text, numbered !== null),
+    verb: startsWithVerb(tokensOf(words.text.slice(0, 60))),
   };
 };
 

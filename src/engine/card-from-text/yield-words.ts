@@ -9,7 +9,10 @@ const opening =
 const forPeople =
   /^(?:for|per)\s+(?:about\s+)?\S+(?:\s*(?:-|\u2013|to|or)\s*\S+)?\s+(?:people|persons?|guests|servings?|portions?|covers|diners|eaters|adults|heads)\b/i;
 const bareCount =
-  /^(?:about\s+)?[\d\u00bc-\u00be\w]+(?:\s*(?:-|\u2013|to|or)\s*\d+)?\+?\s+(?:servings?|portions?|people|persons?|covers|helpings|guests)\b[.!]?$/i;
+  /^(?:about\s+)?(?:x\s*)?[\d\u00bc-\u00be\w]+(?:\s*(?:-|\u2013|to|or)\s*\d+)?\+?\s+(?:servings?|portions?|people|persons?|covers|helpings|guests)\b[.!]?$/i;
+
+/** Words without the marks of emphasis that stand in them ("**Yield:** 8"). */
+const plain = (words: string): string => words.replace(/\*\*|__/g, "");
 
 const hasNumber = (words: string): boolean => {
   const tokens = tokensOf(words.slice(0, 80));
@@ -26,8 +29,9 @@ const hasNumber = (words: string): boolean => {
 };
 
 /** True when the whole of these words states a yield. */
-export const isYield = (words: string): boolean => {
-  if (words.length > 120) return false;
+export const isYield = (written: string): boolean => {
+  if (written.length > 120) return false;
+  const words = plain(written);
   if (forPeople.test(words) || bareCount.test(words)) return hasNumber(words);
   const found = opening.exec(words);
   if (found === null) return false;
@@ -44,7 +48,9 @@ const timeLabel =
   /^(?:(?:total|prep(?:aration)?|cook(?:ing)?|baking|bake|active|inactive|hands[- ]on|resting|chill(?:ing)?|proving|marinating|overall|setting|working|additional|freezing|soaking)(?: time)?|time(?:s)?(?: taken| needed)?|ready in|takes|done in)\s*[:=\u2013\u2014-]?\s*(?:about|around|approx\.?|roughly|under|at least|~)?\s*(?=\d|[\u00bc-\u00be]|(?:an?|one|two|three|four|five|six|ten|fifteen|twenty|thirty|half|overnight)\b)/i;
 
 /** True when the whole of these words states a time for the dish. */
-export const isTime = (words: string): boolean =>
+export const isTime = (written: string): boolean => isTimeOf(plain(written));
+
+const isTimeOf = (words: string): boolean =>
   words.length <= 90 &&
   (duration.test(words) ||
     (timeLabel.test(words) &&

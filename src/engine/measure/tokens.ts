@@ -109,8 +109,9 @@ export const tokensOf = (line: string): readonly Token[] => {
       at = figure.end;
       continue;
     }
-    const afterNumber = tokens.at(-1)?.kind === "number";
-    if (afterNumber && /^[x\u00d7]\s?\d/i.test(line.slice(at, at + 3))) {
+    // "2 x 400 g", and "x12 covers" at the start of a line.
+    const mayMultiply = tokens.length === 0 || tokens.at(-1)?.kind === "number";
+    if (mayMultiply && /^[x\u00d7]\s?\d/i.test(line.slice(at, at + 3))) {
       push("mark", at, at + 1);
       at += 1;
       continue;

@@ -3,7 +3,7 @@ import type { Card } from "../../model/card.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
 import { readAmounts } from "./read-amounts.ts";
-import { readPhrase } from "./read-phrase.ts";
+import { type Phrase, readPhrase } from "./read-phrase.ts";
 
 /** A stretch of the method that states an amount of a food, and the part it stands under. */
 export type MethodPhrase = { readonly words: Words; readonly part: string | null };
@@ -20,6 +20,25 @@ const explained = (tokens: readonly Token[], at: number, region: Region): number
     return 0;
   const read = readAmounts(tokens, at + 1, region);
   return read?.amounts.some((a) => a.unit !== "piece") === true ? (read.amounts.at(-1)?.span.end ?? 0) : 0;
+};
+
+const longestName = 5;
+
+/** The food that begins right after an amount, however the talk goes on: the longest that ends in a name. */
+const readSpoken = (
+  line: string,
+  tokens: readonly Token[],
+  from: number,
+  end: number,
+  region: Region,
+): Phrase | null => {
+  let best: Phrase | null = null;
+  for (let to = from + 1; to <= Math.min(end, from + longestName); to += 1) {
+    const phrase = readPhrase(line, tokens, 0, to, region);
+    const whole = phrase?.food != null && phrase.nameSpan.end === tokens[to - 1]?.end;
+    if (whole) best = phrase;
+  }
+  return best;
 };
 
 /**
@@ -47,7 +66,7 @@ export const phrasesInMethod = (card: Card, region: Region): readonly MethodPhra
         const stop = window.findIndex(
           (t, i) => i >= read.next && t.kind === "mark" && /[,.;:()]/.test(t.text),
         );
-        const phrase = readPhrase(line.text, window, 0, stop < 0 ? window.length : stop, region);
+        const phrase = readSpoken(line.text, window, read.next, stop < 0 ? window.length : stop, region);
         if (phrase?.food == null || seen.has(phrase.food.id)) {
           at += Math.max(1, read.next);
           continue;

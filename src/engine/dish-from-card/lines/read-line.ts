@@ -86,11 +86,18 @@ const readTail = (
     );
     return;
   }
-  if (/^[x\u00d7]$/i.test(first)) {
-    const read = readAmounts(tokens, from + 1, region);
-    if (read !== null)
-      readings[readings.length - 1] = { ...last, amounts: [...last.amounts, ...read.amounts] };
-    return;
+  // "beef cheeks x 12", "bay 3"
+  const times = /^[x\u00d7]$/i.test(first);
+  const counted = !times && tokens[from]?.kind === "number" && last.amounts.length === 0;
+  if (times || counted) {
+    const read = readAmounts(tokens, times ? from + 1 : from, region);
+    if (read !== null && (times || read.next >= tokens.length))
+      readings[readings.length - 1] = {
+        ...last,
+        amounts: [...last.amounts, ...read.amounts],
+        container: last.container ?? read.container,
+      };
+    if (times || (read !== null && read.next >= tokens.length)) return;
   }
   const remark = readRemark(line, tokens, from, tokens.length, region, false);
   const named = last.food === null && remark.food?.name === "" ? { ...last, food: remark.food.food } : last;

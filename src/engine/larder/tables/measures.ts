@@ -174,6 +174,7 @@ export const measureRows: readonly string[] = [
   "to taste\tvague\t\t\t\tg\t0.2 0.5 1.5\tblack-pepper white-pepper cayenne-pepper\tcp",
   "to taste\tvague\t\t\t\tg\t2 5 12\tshelf:herbs\tcp",
   "to taste\tvague\t\t\t\tg\t0.1 0.2 0.5\tbay-leaf\tcp",
+  "to taste\tvague\t\t\t\tml\t5 15 45\tshelf:oils\tcp",
   "for frying\tvague\t\t\t\tml\t15 30 60\tshelf:oils\tcp",
   "for frying\tvague\t\t\t\tg\t10 20 40\tunsalted-butter salted-butter ghee lard margarine\tcp",
   "for greasing\tvague\t\t\t\tg\t5 10 20\t\tcp",
