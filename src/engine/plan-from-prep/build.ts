@@ -1,7 +1,9 @@
 import type { Chance } from "./chance.ts";
-import { byLatest, type Insertion, insertAll } from "./insert.ts";
+import { byLatest, insertAll } from "./insert.ts";
+import type { Insertion } from "./insertion.ts";
+import { remember, restore } from "./memory.ts";
 import { latestSpot } from "./place.ts";
-import { put, remember, restore, type Schedule, setSlip, take } from "./schedule.ts";
+import { put, type Schedule, setSlip, take } from "./schedule.ts";
 
 /** A course is never planned later than this after its due time, minutes. */
 export const mostSlip = 6 * 60;

@@ -1,8 +1,9 @@
 import { minutes, moment } from "../measure/units.ts";
 import type { Cause } from "../model/plan.ts";
 import type { Prep } from "../model/prep.ts";
+import { clashAt, inTheWay } from "./clash.ts";
 import { calmEnd, crowdedShift } from "./place.ts";
-import { clashAt, inTheWay, put, type Schedule, type Spot, take } from "./schedule.ts";
+import { put, type Schedule, type Spot, take } from "./schedule.ts";
 
 /** What keeps a placed task from standing a minute later: lags that are tight, hands or places that are taken, shift, quiet hour. */
 export const because = (prep: Prep, schedule: Schedule, node: number, spot: Spot): readonly Cause[] => {

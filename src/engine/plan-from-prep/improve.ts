@@ -1,9 +1,11 @@
 import { freshState, mostSlip, settle, tasksOf, tryAt } from "./build.ts";
 import type { Chance } from "./chance.ts";
 import { byLatest, insertAll } from "./insert.ts";
+import { remember, restore } from "./memory.ts";
 import { type Cost, compareCosts, costOf } from "./objective.ts";
 import { calmEnd } from "./place.ts";
-import { remember, restore, type Schedule, take, windowOf } from "./schedule.ts";
+import { type Schedule, take } from "./schedule.ts";
+import { windowOf } from "./windows.ts";
 
 /** Takes some tasks out and puts them back in another order, again and again; keeps what is no worse. One try is one such repair. */
 export const improve = (schedule: Schedule, tries: number, chance: Chance): void => {

@@ -13,7 +13,7 @@ export type Paths = {
   readonly ring: { readonly nodes: readonly number[]; readonly excess: number } | null;
 };
 
-/** Floyd and Warshall's longest paths, one connected group at a time (Floyd, Algorithm 97, CACM 5(6), 1962). */
+/** Floyd and Warshall's longest paths, one connected group at a time (Floyd, Algorithm 97, CACM 5(6), 1962; from memory). */
 export const longestPaths = (count: number, arcs: readonly Arc[]): Paths => {
   const groups = groupsOf(count, arcs);
   const place = new Int32Array(count);

@@ -1,6 +1,8 @@
 import type { Chance } from "./chance.ts";
+import { clashAt } from "./clash.ts";
 import type { Model, Node } from "./model.ts";
-import { clashAt, latestOf, leavesRoom, type Schedule, type Spot, windowOf } from "./schedule.ts";
+import type { Schedule, Spot } from "./schedule.ts";
+import { latestOf, leavesRoom, windowOf } from "./windows.ts";
 
 /** Attempts at one interval before it is given up; each attempt jumps past what stands in the way. */
 const mostJumps = 400;

@@ -1,18 +1,19 @@
 import type { Finding } from "../findings/finding.ts";
-import { makeFinding } from "../findings/make-finding.ts";
 import { exactly } from "../measure/estimate.ts";
 import { minutes } from "../measure/units.ts";
 import type { Hold, Lag, Segment, Task, TaskKind } from "../model/prep.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import type { Span } from "../model/span.ts";
-import { attendedMinutes, type Draft, draftsOf, segmentsOf, totalMinutes } from "./drafts.ts";
+import { assumedFindings, keepingFindings, missingFindings, turnFindings } from "./dish-findings.ts";
+import { type Draft, draftsOf, segmentsOf, totalMinutes } from "./drafts.ts";
 import { waits } from "./kitchen-rates.ts";
 import { type Limit, limitBetween, limitToPlate, warmthOf } from "./limits.ts";
 import { miseTasks } from "./mise-tasks.ts";
 import { nameOf } from "./names.ts";
+import { inTurns, turnsOf } from "./oven-turns.ts";
 import { plateSegments, plateTouches } from "./plating.ts";
+import { spanOf } from "./span-of.ts";
 import { unitsOf } from "./units.ts";
-import { asWritten, type Unit, type Work } from "./work.ts";
+import { asWritten, type Work } from "./work.ts";
 
 /** A lag whose most is a habit and not the card's word: it may be let out when the method itself takes longer. */
 export type DraftLag = Lag & { readonly soft: boolean };
@@ -116,30 +117,6 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
   };
 };
 
-/** Times the ovens are filled for a draft; 1 when all its trays go in at once. */
-const turnsOf = (draft: Draft, kitchen: Kitchen): number => {
-  const shelves = kitchen.ovens.reduce((sum, oven) => sum + oven.shelves, 0);
-  const all = draft.loads.reduce((sum, load) => sum + load, 0);
-  return draft.loads.length > 1 ? Math.ceil(all / Math.max(1, shelves)) : 1;
-};
-
-/** Loads that go into the oven one after the other cannot all be fresh from it, or all go in at once. */
-const inTurns = (limit: Limit, before: Draft, after: Draft, kitchen: Kitchen): Limit => {
-  const extra = (draft: Draft): number =>
-    (turnsOf(draft, kitchen) - 1) * (totalMinutes(segmentsOf(draft)) + 10);
-  return { ...limit, most: limit.most + extra(before) + extra(after) };
-};
-
-const turnFindings = (work: Work, drafts: readonly Draft[], kitchen: Kitchen): readonly Finding[] =>
-  drafts.flatMap((draft) => {
-    const turns = turnsOf(draft, kitchen);
-    if (turns === 1) return [];
-    const facts = { title: work.dish.title, station: "oven", turns };
-    return [
-      makeFinding("station-in-turns", work.dish.source, spanOf(draft.units) ?? work.dish.titleSpan, facts),
-    ];
-  });
-
 /** Drafts that become tasks; what hands do at the pass is part of plating. */
 const keptDrafts = (drafts: readonly Draft[], plated: boolean): ReadonlySet<number> => {
   const kept = new Set<number>();
@@ -217,14 +194,6 @@ const amountOf = (draft: Draft): Task["amount"] => {
   return kilos > 0 ? { value: Math.round(kilos * 1000), unit: "g" } : null;
 };
 
-const spanOf = (units: readonly Unit[]): Span | null => {
-  if (units.length === 0) return null;
-  return {
-    start: Math.min(...units.map((u) => u.action.span.start)),
-    end: Math.max(...units.map((u) => u.action.span.end)),
-  };
-};
-
 type Link = { readonly takes: boolean; readonly wait: number };
 
 const lagOf = (before: string, after: string, link: Link, limit: Limit): DraftLag => ({
@@ -298,32 +267,4 @@ const takersOf = (
     }
   });
   return takers;
-};
-
-const missingFindings = (
-  work: Work,
-  missing: readonly { readonly station: string; readonly unit: Unit }[],
-): readonly Finding[] =>
-  missing.map(({ station, unit }) =>
-    makeFinding("station-missing", work.dish.source, unit.action.span, { title: work.dish.title, station }),
-  );
-
-const keepingFindings = (work: Work, lasts: readonly { readonly limit: Limit }[]): readonly Finding[] => {
-  const guessed = lasts.find((last) => !last.limit.stated);
-  if (!guessed || !work.plated) return [];
-  const facts = { title: work.dish.title, minutes: guessed.limit.most, where: guessed.limit.where };
-  return [makeFinding("keeping-assumed", work.dish.source, work.dish.titleSpan, facts)];
-};
-
-const assumedFindings = (work: Work, units: readonly Unit[]): readonly Finding[] => {
-  const said = new Set<string>();
-  return units.flatMap((unit) => {
-    const { action } = unit;
-    const length = attendedMinutes(unit.segments);
-    const asked = action.minutes === null || action.minutes.assumed;
-    if (!asked || length < 10 || said.has(action.id)) return [];
-    said.add(action.id);
-    const facts = { title: work.dish.title, verb: action.verb, minutes: Math.ceil(length) };
-    return [makeFinding("minutes-assumed", work.dish.source, action.span, facts)];
-  });
 };

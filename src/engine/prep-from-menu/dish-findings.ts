@@ -1,0 +1,53 @@
+import type { Finding } from "../findings/finding.ts";
+import { makeFinding } from "../findings/make-finding.ts";
+import type { Kitchen } from "../model/sitting.ts";
+import { attendedMinutes, type Draft } from "./drafts.ts";
+import type { Limit } from "./limits.ts";
+import { turnsOf } from "./oven-turns.ts";
+import { spanOf } from "./span-of.ts";
+import type { Unit, Work } from "./work.ts";
+
+/** Ovens that have to be filled in turns. */
+export const turnFindings = (work: Work, drafts: readonly Draft[], kitchen: Kitchen): readonly Finding[] =>
+  drafts.flatMap((draft) => {
+    const turns = turnsOf(draft, kitchen);
+    if (turns === 1) return [];
+    const facts = { title: work.dish.title, station: "oven", turns };
+    return [
+      makeFinding("station-in-turns", work.dish.source, spanOf(draft.units) ?? work.dish.titleSpan, facts),
+    ];
+  });
+
+/** Stations that the kitchen does not have. */
+export const missingFindings = (
+  work: Work,
+  missing: readonly { readonly station: string; readonly unit: Unit }[],
+): readonly Finding[] =>
+  missing.map(({ station, unit }) =>
+    makeFinding("station-missing", work.dish.source, unit.action.span, { title: work.dish.title, station }),
+  );
+
+/** A dish that does not say how long it holds. */
+export const keepingFindings = (
+  work: Work,
+  lasts: readonly { readonly limit: Limit }[],
+): readonly Finding[] => {
+  const guessed = lasts.find((last) => !last.limit.stated);
+  if (!guessed || !work.plated) return [];
+  const facts = { title: work.dish.title, minutes: guessed.limit.most, where: guessed.limit.where };
+  return [makeFinding("keeping-assumed", work.dish.source, work.dish.titleSpan, facts)];
+};
+
+/** Work of ten minutes and more whose length the words do not give. */
+export const assumedFindings = (work: Work, units: readonly Unit[]): readonly Finding[] => {
+  const said = new Set<string>();
+  return units.flatMap((unit) => {
+    const { action } = unit;
+    const length = attendedMinutes(unit.segments);
+    const asked = action.minutes === null || action.minutes.assumed;
+    if (!asked || length < 10 || said.has(action.id)) return [];
+    said.add(action.id);
+    const facts = { title: work.dish.title, verb: action.verb, minutes: Math.ceil(length) };
+    return [makeFinding("minutes-assumed", work.dish.source, action.span, facts)];
+  });
+};
