@@ -4,9 +4,8 @@ import {
   celsiusFromFahrenheit,
   celsiusFromGasMark,
   fahrenheitFromGasMark,
-  fanFromConventional,
+  fanDifference,
 } from "../../src/engine/measure/temperature.ts";
-import { celsius } from "../../src/engine/measure/units.ts";
 import type { Ingredient } from "../../src/engine/model/dish.ts";
 import type { Region } from "../../src/engine/model/sitting.ts";
 import type { Check } from "./check.ts";
@@ -149,7 +148,7 @@ export const checks: readonly Check[] = [
   {
     what: "gas 6 in a fan oven, °C",
     source: "Healthy Kids NSW: 20 degrees lower",
-    run: () => [fanFromConventional(celsiusFromGasMark(6) ?? celsius(0)), 180],
+    run: () => [(celsiusFromGasMark(6) ?? 0) - fanDifference, 180],
   },
   {
     what: "1 US cup of bread flour in g",

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fractionText } from "./fractions.ts";
 import { readRange } from "./read-number.ts";
 import { tokensOf } from "./tokens.ts";
 
@@ -59,9 +58,5 @@ describe("a number in words or figures", () => {
         }
       }),
     );
-  });
-
-  it("writes parts of a spoon as cooks do", () => {
-    expect([0.5, 1.5, 0.33, 2, 1.25, 0.41].map(fractionText)).toEqual(["½", "1½", "⅓", "2", "1¼", null]);
   });
 });

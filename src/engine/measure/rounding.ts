@@ -1,5 +1,5 @@
-/** Rounds half away from zero at so many decimals; what it is for is named by the functions that use it. */
-export const roundTo = (value: number, decimals: number): number => {
+// Half away from zero, at so many decimals.
+const roundTo = (value: number, decimals: number): number => {
   const factor = 10 ** decimals;
   // The hair undoes what binary fractions take away, so that 1.005 rounds as a reader of digits expects.
   const scaled = value * factor;

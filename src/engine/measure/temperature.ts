@@ -3,9 +3,6 @@ import { type Celsius, celsius } from "./units.ts";
 /** Fahrenheit to Celsius, exact. */
 export const celsiusFromFahrenheit = (fahrenheit: number): Celsius => celsius(((fahrenheit - 32) * 5) / 9);
 
-/** Celsius to Fahrenheit, exact. */
-export const fahrenheitFromCelsius = (degrees: Celsius): number => (degrees * 9) / 5 + 32;
-
 /** Fahrenheit of a gas mark: 25 × mark + 250 from 1 up, 225 for a quarter, 250 for a half. Null below a quarter or over 10. */
 export const fahrenheitFromGasMark = (mark: number): number | null => {
   if (mark >= 1 && mark <= 10) return 25 * mark + 250;
@@ -40,9 +37,3 @@ export const celsiusFromGasMark = (mark: number): Celsius | null => {
 
 /** How much lower a fan oven is set than one without, in degrees Celsius. Source: Healthy Kids NSW conversion chart. */
 export const fanDifference = 20;
-
-/** The setting without a fan that does what a fan oven does at this one. */
-export const conventionalFromFan = (fan: Celsius): Celsius => celsius(fan + fanDifference);
-
-/** The fan setting that does what an oven without a fan does at this one. */
-export const fanFromConventional = (degrees: Celsius): Celsius => celsius(degrees - fanDifference);
