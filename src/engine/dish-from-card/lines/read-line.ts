@@ -145,7 +145,11 @@ const addClause = (
     const named = bracketFood ? { ...last, food: food.food } : last;
     const amounts = remark.amounts.length > 0 && readings.length > 1 && (remark.each || eachLine);
     if (amounts) all((r) => ({ ...r, amounts: remark.amounts, shared: 1 }));
-    else if (readings.length > 1 && clause.kind === "comma" && remark.amounts.length === 0)
+    else if (
+      readings.length > 1 &&
+      remark.amounts.length === 0 &&
+      (clause.kind === "comma" || tokens[0]?.lower === "all")
+    )
       // "Salt and pepper, to taste": what is said after all of them is said of each.
       all((r) => withRemark(r, { ...remark, food: null }));
     else readings[readings.length - 1] = withRemark(named, { ...remark, food: null });
@@ -161,6 +165,8 @@ const addClause = (
       readings[readings.length - 1] = { ...last, amounts: food.amounts };
     return;
   }
+  // "Mace: mace is the dried flower of …" says more of the same food.
+  if (food.amounts.length === 0 && last.food?.id === food.food.id) return;
   // "salt, pepper", "2 onions, 1 carrot": a food of its own; "cheddar, grated parmesan" too.
   const own = food.amounts.length > 0;
   const shares = !own && !bare(last) && eachLine;

@@ -199,7 +199,11 @@ export const readPhrase = (
   const name = slice(line, tokens, nameFrom, nameTo);
   if (only?.unit === "batch" || cardWords.has(only?.unit ?? "")) card = name;
   const egg = match?.food.id === "egg-yolk" ? "yolk" : match?.food.id === "egg-white" ? "white" : null;
-  const named = tokens.slice(at, stop);
+  const last =
+    name
+      .toLowerCase()
+      .split(/[\s-]+/)
+      .at(-1) ?? "";
   return {
     amounts,
     each: read?.each ?? false,
@@ -215,7 +219,7 @@ export const readPhrase = (
     portion: portion ?? egg,
     preparation: [...preparation, ...lead.preparation, ...(own?.preparation ?? []), ...tail.preparation],
     state: [...lead.state, ...(own?.state ?? []), ...tail.state],
-    equipment: match === null && named.some((t) => equipmentWords.has(t.lower)),
+    equipment: match === null && equipmentWords.has(last),
     card,
     next: Math.max(stop, match?.to ?? 0),
   };

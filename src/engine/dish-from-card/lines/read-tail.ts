@@ -121,7 +121,7 @@ const readWords = (
   const lower = words.toLowerCase().replace(/\s+/g, " ");
   const all = (more: Partial<Remark>): Remark => ({ ...nothing, next: end, ...more });
   if (
-    /^(?:optional|opt|if (?:you like|liked|desired|wanted|using|available|you have)|or omit|can be omitted|not essential)\b/.test(
+    /^(?:(?:all |both )?optional|opt|if (?:you like|liked|desired|wanted|using|available|you have)|or omit|can be omitted|not essential)\b/.test(
       lower,
     )
   )

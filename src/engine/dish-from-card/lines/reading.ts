@@ -3,6 +3,7 @@ import { tokensOf } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import type { Span } from "../../model/span.ts";
+import { formWords } from "./line-words.ts";
 import { isOnlyModifiers } from "./modifiers.ts";
 import type { Phrase } from "./read-phrase.ts";
 import type { Remark } from "./read-tail.ts";
@@ -116,6 +117,8 @@ export const withSharedHead = (reading: Reading, other: Phrase): Reading => {
     return { ...reading, food: other.food, name: other.name, nameSpan: other.nameSpan };
   if (reading.name === "" || reading.name.split(/\s+/).length > 3) return reading;
   for (const end of lastWords(other.name)) {
+    // "sausage or chicken meat": a word of form is no head to share.
+    if (formWords.has(end.toLowerCase())) continue;
     const whole = `${reading.name} ${end}`;
     const food = findFood(whole);
     if (food !== null && food.id !== reading.food?.id && food.name !== "ghee")
