@@ -6,6 +6,7 @@ import { listedNotUsedExamples } from "./listed-not-used.examples.ts";
 import { moreUsedThanListedExamples } from "./more-used-than-listed.examples.ts";
 import { ratioBrokenExamples } from "./ratio-broken.examples.ts";
 import { rawEggExamples } from "./raw-egg.examples.ts";
+import { readingExamples } from "./reading.examples.ts";
 import type { Example } from "./rule.ts";
 import { techniqueUnknownExamples } from "./technique-unknown.examples.ts";
 import { temperatureDoubtfulExamples } from "./temperature-doubtful.examples.ts";
@@ -13,8 +14,9 @@ import { temperatureMissingExamples } from "./temperature-missing.examples.ts";
 import { timeMissingExamples } from "./time-missing.examples.ts";
 import { usedNotListedExamples } from "./used-not-listed.examples.ts";
 
-/** The examples of every rule, by its code. */
+/** The examples of every rule, and of what is said while a card is read, by code. */
 export const examplesOf: ReadonlyMap<Code, readonly Example[]> = new Map<Code, readonly Example[]>([
+  ...readingExamples,
   ["used-not-listed", usedNotListedExamples],
   ["listed-not-used", listedNotUsedExamples],
   ["more-used-than-listed", moreUsedThanListedExamples],
