@@ -11,13 +11,29 @@ import { techniqueById } from "./techniques.ts";
 export const isCookedThrough = (dish: Dish, ingredient: number): boolean => {
   const actions = dish.steps.flatMap((step) => step.actions);
   const users = actions.filter((a) => a.uses.some((u) => u.ingredient === ingredient));
-  return users.length > 0 && users.every((user) => reachesAction(user, actions, cooks));
+  return users.length > 0 && users.every((user) => isCookedFrom(user, actions));
+};
+
+/**
+ * The least middle that is reached in passing and still counts, in °C. FDA Food Code 3-401.11 has none lower for raw
+ * animal food without a long hold; a card that states less means it pink, and a guest must be asked.
+ */
+const leastCore = 63;
+
+// Where the card says how hot the middle gets, that decides and not the usual way of the technique.
+const isCookedFrom = (user: Action, actions: readonly Action[]): boolean => {
+  const reached: Action[] = [];
+  reachesAction(user, actions, (action) => {
+    reached.push(action);
+    return false;
+  });
+  const cores = reached.flatMap((action) => action.core ?? []);
+  return cores.length > 0 ? Math.max(...cores) >= leastCore : reached.some(cooks);
 };
 
 // "Into the oven at 180 °C for 50 minutes" cooks though its verb is to put.
 const cooks = (action: Action): boolean =>
   (action.technique !== null && (techniqueById(action.technique)?.kills ?? false)) ||
-  action.core !== null ||
   (hot.includes(action.station) && (action.celsius ?? 0) >= 100 && (action.minutes?.likely ?? 0) >= 10);
 
 const hot: readonly Station[] = ["oven", "burner", "grill", "fryer"];

@@ -17,28 +17,31 @@ export const coreFindings = (
   hazard: HazardKind,
   region: Region,
 ): readonly Finding[] => {
+  return statedCores(dish, ingredient).flatMap((action) => {
+    if (action.core === null || !isCoreHazard(hazard)) return [];
+    const core = action.core;
+    const held = casesOf(hazard, action).map((c) => coreHold(region, c, core));
+    const most = held.reduce(
+      (best, hold) => (best === null || (hold !== null && hold < best) ? hold : best),
+      null,
+    );
+    if (most !== null && most <= reachedFor) return [];
+    return [
+      makeFinding("limit-broken", dish.source, action.span, {
+        title: dish.title,
+        quantity: "core",
+        celsius: core,
+        most,
+        minutes: null,
+      }),
+    ];
+  });
+};
+
+/** The actions that say how hot the middle gets of an ingredient, or of what is made of it. */
+export const statedCores = (dish: Dish, ingredient: number): readonly Action[] => {
   const actions = dish.steps.flatMap((step) => step.actions);
-  return actions
-    .filter((action) => action.core !== null && takes(action, ingredient, actions, new Set()))
-    .flatMap((action) => {
-      if (action.core === null || !isCoreHazard(hazard)) return [];
-      const core = action.core;
-      const held = casesOf(hazard, action).map((c) => coreHold(region, c, core));
-      const most = held.reduce(
-        (best, hold) => (best === null || (hold !== null && hold < best) ? hold : best),
-        null,
-      );
-      if (most !== null && most <= reachedFor) return [];
-      return [
-        makeFinding("limit-broken", dish.source, action.span, {
-          title: dish.title,
-          quantity: "core",
-          celsius: core,
-          most,
-          minutes: null,
-        }),
-      ];
-    });
+  return actions.filter((action) => action.core !== null && takes(action, ingredient, actions, new Set()));
 };
 
 const isCoreHazard = (hazard: HazardKind): boolean =>
