@@ -1,9 +1,10 @@
 import { dirname, isAbsolute, join } from "node:path";
 import { type Evening, type Finding, firstEffort, type PlanEffort, runEvening } from "#engine/index.ts";
 import { type Place, placesIn } from "#wire/place.ts";
+import { decode, type ReadText } from "#wire/read-text.ts";
 import { type SittingRead, sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { type Remark, remarkOfFinding, remarkOfProblem } from "./show/remarks.ts";
-import { decode, type ReadText, type ReadTrouble, type World } from "./world.ts";
+import type { ReadTrouble, World } from "./world.ts";
 
 /** A sitting file with all that follows from it. */
 export type LoadedSitting = {

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
-import { decode, longestFile, type World } from "./world.ts";
+import { decode } from "#wire/read-text.ts";
+import { longestFile, type World } from "./world.ts";
 
 /** The machine as it is. */
 export const nodeWorld = (): World => ({

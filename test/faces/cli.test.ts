@@ -6,7 +6,8 @@ import { promisify } from "node:util";
 import { describe, expect, it } from "vitest";
 import { run } from "#cli/main.ts";
 import { tableText, widthOf, wrap } from "#cli/show/table.ts";
-import { decode, type World } from "#cli/world.ts";
+import type { World } from "#cli/world.ts";
+import { decode } from "#wire/read-text.ts";
 import { changed, listIn, smallSitting } from "./small-sitting.ts";
 
 type Files = Readonly<Record<string, string | Uint8Array>>;

@@ -243,6 +243,33 @@ describe("a folder of files", () => {
     ).toEqual(["from the file", "file-aside"]);
     expect(loadFolder(store, lunch).aside).toEqual([]);
   });
+
+  it("keeps folders of one name in books of their own", () => {
+    const store = newStore();
+    const [one, other] = ["spring", "autumn"].map((year) => {
+      const lunch = join(folder, year, "lunch");
+      mkdirSync(lunch, { recursive: true });
+      writeFileSync(join(lunch, "soup.txt"), `Soup of ${year}\n`);
+      return lunch;
+    });
+    expect([one, other, one].map((lunch) => loadFolder(store, lunch!).book)).toEqual([
+      "lunch",
+      "lunch-2",
+      "lunch",
+    ]);
+    expect(store.get("lunch", "soup.txt")?.text).toBe("Soup of spring\n");
+    expect(store.get("lunch-2", "soup.txt")?.text).toBe("Soup of autumn\n");
+  });
+
+  it("reads files as they were saved: UTF-16 by its mark, else Windows-1252 where it is not UTF-8", () => {
+    const store = newStore();
+    const lunch = write(smallSitting);
+    const text = "Crème brûlée\n";
+    writeFileSync(join(lunch, "wide.txt"), Buffer.from(`\uFEFF${text}`, "utf16le"));
+    writeFileSync(join(lunch, "old.txt"), Buffer.from(text, "latin1"));
+    loadFolder(store, lunch);
+    expect(["wide.txt", "old.txt"].map((path) => store.get("lunch", path)?.text)).toEqual([text, text]);
+  });
 });
 
 describe("the web app's files", () => {

@@ -34,12 +34,18 @@ export const serveCommand: Command = {
         code: exitCodes.unusable,
       };
     const { serve } = await import("#server/serve.ts");
-    const serving = await serve({
-      dataFolder: value("data") ?? world.env["TAMIS_DATA"] ?? ".tamis",
-      webFolder: join(dirname(fileURLToPath(import.meta.url)), "../web"),
-      folder,
-      port,
-    });
+    const dataFolder = value("data") ?? world.env["TAMIS_DATA"] ?? ".tamis";
+    const webFolder = join(dirname(fileURLToPath(import.meta.url)), "../web");
+    const serving = await serve({ dataFolder, webFolder, folder, port }).catch((error: unknown) =>
+      error instanceof Error ? error.message : String(error),
+    );
+    // The folder cannot be written, the store is damaged or newer, every port is taken: all for people to put right.
+    if (typeof serving === "string")
+      return {
+        stdout: "",
+        stderr: `tamis serve: it cannot start with the documents in ${dataFolder}: ${serving}\n`,
+        code: exitCodes.unusable,
+      };
     const stop = (): void => {
       void serving.close().then(() => process.exit(exitCodes.fine));
     };
@@ -48,6 +54,7 @@ export const serveCommand: Command = {
     const aside = (serving.load?.aside ?? [])
       .map((path) => `${path}: edited in the app since; the file's text is kept among its revisions\n`)
       .join("");
-    return { stdout: `Open ${serving.url}\n`, stderr: aside, code: exitCodes.fine };
+    const unread = (serving.load?.unread ?? []).map((path) => `${path}: the file may not be read by you\n`);
+    return { stdout: `Open ${serving.url}\n`, stderr: aside + unread.join(""), code: exitCodes.fine };
   },
 };

@@ -25,4 +25,8 @@ export const migrations: readonly string[] = [
      digest TEXT NOT NULL,
      PRIMARY KEY (book, path)
    ) STRICT;`,
+  `CREATE TABLE folders (
+     folder TEXT PRIMARY KEY,
+     book TEXT NOT NULL UNIQUE
+   ) STRICT;`,
 ];

@@ -43,6 +43,8 @@ export type Store = {
   readonly save: (save: Save) => Saved;
   readonly remove: (book: string, path: string, tab: string | null) => number | null;
   readonly revisions: (book: string, path: string) => readonly Revision[];
+  /** The book that a folder is read into: the name wanted, or with a number where another folder has that. */
+  readonly bookOf: (folder: string, wanted: string) => string;
   readonly load: (book: string, path: string, text: string, digest: string) => "loaded" | "same" | "aside";
   readonly changesAfter: (id: number) => readonly NumberedChange[];
   readonly lastChange: () => number;
@@ -149,6 +151,18 @@ export const openStore = (file: string, { now, titleOf }: StoreOptions): Store =
     return "loaded" as const;
   });
 
+  const folderBook = db.prepare<[string], { book: string }>("SELECT book FROM folders WHERE folder = ?");
+  const bookFolder = db.prepare<[string], { folder: string }>("SELECT folder FROM folders WHERE book = ?");
+  const setFolder = db.prepare("INSERT INTO folders (folder, book) VALUES (?, ?)");
+  const bookOf = db.transaction((folder: string, wanted: string): string => {
+    const known = folderBook.get(folder)?.book;
+    if (known !== undefined) return known;
+    let book = wanted;
+    for (let n = 2; bookFolder.get(book) !== undefined; n++) book = `${wanted}-${n}`;
+    setFolder.run(folder, book);
+    return book;
+  });
+
   return {
     list: () => selectAll.all().map(summaryOf),
     get: (book, path) => {
@@ -164,6 +178,7 @@ export const openStore = (file: string, { now, titleOf }: StoreOptions): Store =
            JOIN documents d ON d.id = r.document WHERE d.book = ? AND d.path = ? ORDER BY r.number`,
         )
         .all(book, path),
+    bookOf: (folder, wanted) => bookOf.immediate(folder, wanted),
     load: (book, path, text, digest) => load.immediate(book, path, text, digest),
     changesAfter: (id) =>
       db
