@@ -19,7 +19,7 @@ const wantedWords: { readonly [W in Wanted]: string } = {
   "yes-or-no": "true or false",
   "file-name": "the name of a file",
   cards: "a folder, or a list of card files",
-  price: "a price such as 3.60, with a point and no sign",
+  price: "a price such as 3.60, with a point, no sign and no more decimals than the currency has",
   size: "a number above 0 such as 2.5",
   columns: "supplier,item,food,size,unit,price",
 };
@@ -62,8 +62,8 @@ const problemSentences: SentencesOf<ProblemFacts> = {
         : `Write "${key}:" and ${wantedWords[wanted]}.`,
   }),
   "value-bad": ({ key, found, wanted }) => ({
-    says: `${quoted(key)} holds ${quoted(found)}; ${wantedWords[wanted]} was looked for.`,
-    write: null,
+    says: `${quoted(key)} holds ${quoted(found)}.`,
+    write: `Write ${wantedWords[wanted]}.`,
   }),
   "name-twice": ({ name }) => ({
     says: `${quoted(name)} stands here twice.`,

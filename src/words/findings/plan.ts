@@ -9,11 +9,13 @@ const whereText: { readonly [where: string]: string } = {
   hot: "hot",
 };
 
+const withArticle = (noun: string): string => `${/^[aeiou]/i.test(noun) ? "an" : "a"} ${noun}`;
+
 /** What each finding of the work and its plan says, and what to write or change. */
 export const planSentences: SentencesOf<PlanFacts> = {
   "station-missing": ({ title, station }) => ({
-    says: `${title} needs a ${station}, and this kitchen has none. Its work is in the plan without one.`,
-    write: `Add the ${station} to the kitchen, or write another way to cook it.`,
+    says: `${title} needs ${withArticle(station)}, and this kitchen has none. Its work is in the plan without one.`,
+    write: `Add one to the kitchen, or write another way to cook it.`,
   }),
   "nobody-on-shift": ({ course }) => ({
     says: `Nobody is on shift to plate ${course}.`,
