@@ -39,6 +39,16 @@ describe("one list for the whole menu", () => {
     expect(purchase.total).toBe(210);
   });
 
+  it("takes a piece on a price list for the whole that a shop sells, never for a sprig or a clove", () => {
+    const green = dish("green", 4, [ingredient(0, "parsley", 50), ingredient(1, "garlic", 9)]);
+    const { purchase } = shop([green], 4, [pack("parsley", 1, "piece", 90), pack("garlic", 1, "piece", 45)]);
+    // A bunch of 28 g and a bulb of 50 g, as data/foods.csv has them.
+    expect(purchase.lines.map((l) => [l.food, packsOf(l)])).toEqual([
+      ["garlic", [[1, 1]]],
+      ["parsley", [[1, 2]]],
+    ]);
+  });
+
   it("buys eggs once for whole eggs, yolks and whites, and says what is over", () => {
     const menu = dish("menu", 4, [
       ingredient(0, "egg-yolk", 86.5, pieces(5)),

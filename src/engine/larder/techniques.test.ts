@@ -56,6 +56,8 @@ describe("finding a technique by a verb", () => {
     ["covered", "cover"],
     ["refrigerate", "chill"],
     ["broil", "grill"],
+    ["strain", "sieve"],
+    ["press through a sieve", "push-through"],
     ["proofing", "prove"],
   ])("%s means %s", (verb, id) => {
     expect(techniqueByVerb(verb)?.id).toBe(id);

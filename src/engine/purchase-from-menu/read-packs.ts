@@ -26,6 +26,9 @@ type Sized = Omit<Offered, "pack"> & { readonly assumed: boolean };
 
 const dozen = 12;
 
+// Nobody sells one sprig or one clove: a piece on a price list is the whole that a shop sells. Common practice, no source.
+const soldWhole = ["bunch", "head", "bulb", "loaf", "whole"] as const;
+
 const sizeOf = (pack: Pack, food: Food | null, region: Region): Sized | null => {
   const words = pack.unit.trim();
   const unit = findUnit(words) ?? words.toLowerCase();
@@ -49,7 +52,11 @@ const sizeOf = (pack: Pack, food: Food | null, region: Region): Sized | null => 
     gramsPerUnit: food === null ? null : pieceGrams(food, region, name),
     assumed: false,
   });
-  if (["piece", "each", "ea", "item", "whole", ""].includes(unit)) return pieces(null, 1);
+  if (["piece", "each", "ea", "item", "whole", ""].includes(unit)) {
+    const whole =
+      food === null ? undefined : soldWhole.find((name) => pieceGrams(food, region, name) !== null);
+    return pieces(whole ?? null, 1);
+  }
   if (unit === "dozen") return pieces(null, dozen);
   if (unit === "half dozen") return pieces(null, dozen / 2);
   if (food === null) return null;

@@ -84,7 +84,7 @@ export const menuSentences: SentencesOf<MenuFacts> = {
   }),
   "pack-unit-unknown": ({ item, unit, supplier, line }) => ({
     says: `${quoted(item)} (${supplier}, line ${numberText(line)}) is sold by ${quoted(unit)}, which cannot be weighed; the row was left out.`,
-    write: "Write a number and g, kg, ml, l or piece.",
+    write: "Write a number and g, kg, ml, l, piece or bunch.",
   }),
   "pack-food-unknown": ({ item, food, supplier, line }) => ({
     says: `${quoted(item)} (${supplier}, line ${numberText(line)}) is listed as ${quoted(food)}, which is not in the food table; only a line with those very words can use it.`,
