@@ -22,7 +22,7 @@ export const planSentences: SentencesOf<PlanFacts> = {
     write: "Give a cook a shift that lasts until the course has gone.",
   }),
   "course-late": ({ course, minutes }) => ({
-    says: `${course} lands ${minutes} min late; no place was found to have it on time.`,
+    says: `${course} lands ${durationText(minutes)} late; no place was found to have it on time.`,
     write: "Start earlier, add a pair of hands, move its time, or make more of it ahead.",
   }),
   "task-unplaced": ({ verb, title }) => ({
