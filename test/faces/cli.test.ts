@@ -202,6 +202,13 @@ describe("commands on a sitting", () => {
     expect((await run(["plan", "lunch/sitting.yaml"], worldOf(lunch))).stdout).not.toContain("because ");
   });
 
+  it("does not let a course land of which a plate has no place", async () => {
+    const nobody = (smallSitting["sitting.yaml"] ?? "").replace(/crew:[\s\S]*/, "crew: []\n");
+    const { stdout } = await run(["plan", "lunch"], worldOf({ ...lunch, "lunch/sitting.yaml": nobody }));
+    expect(stdout).toContain("does not land whole");
+    expect(stdout).not.toContain("lands 13:00");
+  });
+
   it("takes a folder for the sitting in it", async () => {
     expect((await run(["cost", "lunch"], worldOf(lunch))).code).toBe(0);
   });
