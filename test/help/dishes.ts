@@ -4,7 +4,6 @@ import {
   type Dish,
   exactly,
   type Guest,
-  grams,
   type Ingredient,
   minor,
   minutes,
@@ -13,8 +12,7 @@ import {
   type Sitting,
   share,
 } from "#engine/index.ts";
-
-const nowhere = { start: 0, end: 0 };
+import { bareIngredient, nowhere } from "./bare.ts";
 
 /** An ingredient by hand: so many grams of a food, as the card has it. */
 export const ingredient = (
@@ -22,30 +20,7 @@ export const ingredient = (
   food: string | null,
   weight: number | null,
   more: Partial<Ingredient> = {},
-): Ingredient => ({
-  index,
-  text: "",
-  span: nowhere,
-  part: null,
-  amounts: [],
-  grams: weight === null ? null : exactly(grams(weight)),
-  gramsBasis: weight === null ? "none" : "weighed",
-  weightBasis: "as-purchased",
-  food,
-  name: food ?? "stranger",
-  nameSpan: nowhere,
-  card: null,
-  state: [],
-  preparation: [],
-  purpose: null,
-  optional: false,
-  alternatives: [],
-  size: null,
-  container: null,
-  portion: null,
-  equipment: false,
-  ...more,
-});
+): Ingredient => bareIngredient(index, food ?? "stranger", weight, { text: "", food, ...more });
 
 /** Counted pieces on a line: "5 yolks". */
 export const pieces = (n: number, unit = "piece"): Partial<Ingredient> => ({

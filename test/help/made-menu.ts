@@ -10,9 +10,9 @@ import type {
   Swap,
   Version,
 } from "#engine/index.ts";
-import { celsius, count, exactly, grams, minutes, moment, share } from "#engine/index.ts";
-
-const nowhere = { start: 0, end: 0 };
+import { count, exactly, grams, share } from "#engine/index.ts";
+import { bareAction, bareIngredient, nowhere } from "./bare.ts";
+import { sitting } from "./dishes.ts";
 
 /** An ingredient line made by hand: a food of the table, or null for words that were not understood. */
 export const line = (
@@ -21,30 +21,13 @@ export const line = (
   food: string | null,
   g: number | null,
   more: Partial<Ingredient> = {},
-): Ingredient => ({
-  index,
-  text: name,
-  span: { start: index, end: index + 1 },
-  part: null,
-  amounts: [],
-  grams: g === null ? null : exactly(grams(g)),
-  gramsBasis: g === null ? "none" : "weighed",
-  weightBasis: "edible-portion",
-  food,
-  name,
-  nameSpan: nowhere,
-  card: null,
-  state: [],
-  preparation: [],
-  purpose: null,
-  optional: false,
-  alternatives: [],
-  size: null,
-  container: null,
-  portion: null,
-  equipment: false,
-  ...more,
-});
+): Ingredient =>
+  bareIngredient(index, name, g, {
+    span: { start: index, end: index + 1 },
+    weightBasis: "edible-portion",
+    food,
+    ...more,
+  });
 
 /** An action made by hand that takes ingredients, and products of earlier actions. */
 export const action = (
@@ -53,43 +36,14 @@ export const action = (
   takes: readonly number[],
   products: readonly string[] = [],
   more: Partial<Action> = {},
-): Action => ({
-  id,
-  span: nowhere,
-  technique,
-  verb: technique,
-  uses: [
-    ...takes.map((ingredient) => ({
-      ingredient,
-      product: null,
-      share: share(1),
-      implied: false,
-      span: nowhere,
-    })),
-    ...products.map((product) => ({
-      ingredient: null,
-      product,
-      share: share(1),
-      implied: false,
-      span: nowhere,
-    })),
-  ],
-  minutes: null,
-  station: "hands",
-  attention: "hands",
-  celsius: null,
-  heat: null,
-  core: null,
-  vessel: null,
-  cue: null,
-  makes: null,
-  after: [],
-  alongside: false,
-  batches: null,
-  every: null,
-  leastWait: null,
-  ...more,
-});
+): Action =>
+  bareAction(id, technique, {
+    uses: [
+      ...takes.map((ingredient) => ({ ingredient, product: null })),
+      ...products.map((product) => ({ ingredient: null, product })),
+    ].map((taken) => ({ ...taken, share: share(1), implied: false, span: nowhere })),
+    ...more,
+  });
 
 /** A dish made by hand. */
 export const dish = (
@@ -136,6 +90,15 @@ export const asWritten = (d: Dish, portions = 4, guests: readonly string[] = [])
   ingredients: d.ingredients.map((i) => measured(i, portions / 4)),
 });
 
+/** "Without nuts": the first line goes out, sunflower seeds come in. */
+export const nutSwap: Swap = {
+  text: "",
+  span: nowhere,
+  needs: ["no-nuts"],
+  out: [0],
+  comes: [{ food: "sunflower-seed", name: "sunflower seeds", grams: null, amounts: [] }],
+};
+
 /** The dish with its swaps for some guests. */
 export const withSwap = (d: Dish, swap: Swap, at: number, guests: readonly string[]): Version => ({
   ...asWritten(d, guests.length, guests),
@@ -161,38 +124,11 @@ export const menu = (
   more: Partial<Sitting> = {},
   components: Menu["components"] = [],
 ): Menu => ({
-  sitting: {
-    source: "sitting",
-    title: "Supper",
-    date: "2026-10-17",
-    place: "",
-    region: "uk",
-    currency: "GBP",
-    covers: count(4),
-    guests,
-    courses: [{ name: "Main", at: moment(1200), dishes: dishes.map((d) => d.dish.source) }],
-    crew: [],
-    kitchen: {
-      name: "Hall",
-      burners: count(4),
-      burnerKilowatts: 2,
-      ovens: [],
-      grills: count(1),
-      fryers: count(0),
-      fridgeLitres: 200,
-      freezerLitres: 50,
-      pans: [],
-      trays: count(4),
-      machines: [],
-      ovenMinutesPer10C: minutes(1),
-      ovenTolerance: celsius(5),
-    },
-    packs: [],
-    spare: share(0),
-    foodCostTarget: share(0.3),
-    taxRate: share(0.2),
-    ...more,
-  },
+  sitting: sitting(
+    dishes.map((d) => d.dish.source),
+    4,
+    { guests, ...more },
+  ),
   dishes: dishes.map((d) => ({
     dish: d.dish,
     course: 0,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readCard } from "#engine/index.ts";
-import { cardText } from "../helpers/card-text.ts";
+import { cardText } from "../help/card-text.ts";
 
 const lines = [
   "500 g strong white flour",

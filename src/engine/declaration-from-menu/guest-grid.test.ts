@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { action, asWritten, dish, line, menu, withSwap } from "../../../test/help/made-menu.ts";
+import { action, asWritten, dish, line, menu, nutSwap, withSwap } from "../../../test/help/made-menu.ts";
 import { foods } from "../larder/foods.ts";
 import { needs } from "../larder/needs.ts";
 import type { Guest } from "../model/sitting.ts";
@@ -54,18 +54,11 @@ describe("the guest-by-dish grid", () => {
   });
 
   it("says yes, swap, check and no, and why", () => {
-    const swap = {
-      text: "",
-      span: { start: 0, end: 0 },
-      needs: ["no-nuts"],
-      out: [0],
-      comes: [{ food: "sunflower-seed", name: "sunflower seeds", grams: null, amounts: [] }],
-    };
     const d = dish("crumble", [line(0, "walnuts", "walnut", 100), line(1, "apples", "apple", 500)], [], {
-      swaps: [swap],
+      swaps: [nutSwap],
     });
     const made = menu(
-      [{ dish: d, versions: [asWritten(d, 3), withSwap(d, swap, 0, ["Odette"])] }],
+      [{ dish: d, versions: [asWritten(d, 3), withSwap(d, nutSwap, 0, ["Odette"])] }],
       [guest("Iris"), guest("Odette", "no-nuts"), guest("Max", "no-nuts"), guest("Eve", "vegetarian")],
     );
     const { grid, guestsToSwap } = declarationFromMenu(made).value;

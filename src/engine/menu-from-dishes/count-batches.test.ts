@@ -1,37 +1,21 @@
 import { describe, expect, it } from "vitest";
+import { bareAction, nowhere } from "../../../test/help/bare.ts";
 import { dish, ingredient, sitting } from "../../../test/help/dishes.ts";
 import { count, share } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import { countBatches } from "./count-batches.ts";
 
-const nowhere = { start: 0, end: 0 };
 const action = (
   id: string,
   technique: string,
   station: Action["station"],
   more: Partial<Action> = {},
-): Action => ({
-  id,
-  span: nowhere,
-  technique,
-  verb: technique,
-  uses: [{ ingredient: 0, product: null, share: share(1), implied: false, span: nowhere }],
-  minutes: null,
-  station,
-  attention: "hands",
-  celsius: null,
-  heat: null,
-  core: null,
-  vessel: null,
-  cue: null,
-  makes: null,
-  after: [],
-  alongside: false,
-  batches: null,
-  every: null,
-  leastWait: null,
-  ...more,
-});
+): Action =>
+  bareAction(id, technique, {
+    uses: [{ ingredient: 0, product: null, share: share(1), implied: false, span: nowhere }],
+    station,
+    ...more,
+  });
 const kitchen = sitting([], 1).kitchen;
 const batches = (actions: readonly Action[], grams: number, factor = 1, food = "water") =>
   countBatches(

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { action, asWritten, dish, line, menu, withSwap } from "../../../test/help/made-menu.ts";
+import { action, asWritten, dish, line, menu, nutSwap, withSwap } from "../../../test/help/made-menu.ts";
 import { exactly } from "../measure/estimate.ts";
 import { celsius, minutes, moment } from "../measure/units.ts";
 import type { Station } from "../model/food.ts";
@@ -241,16 +241,9 @@ describe("what can go wrong with the foods", () => {
   });
 
   it("names what is about in the kitchen beside a plate made without it", () => {
-    const swap = {
-      text: "",
-      span: { start: 0, end: 0 },
-      needs: ["no-nuts"],
-      out: [0],
-      comes: [{ food: "sunflower-seed", name: "sunflower seeds", grams: null, amounts: [] }],
-    };
-    const d = dish("crumble", [line(0, "walnuts", "walnut", 100)], [], { swaps: [swap] });
+    const d = dish("crumble", [line(0, "walnuts", "walnut", 100)], [], { swaps: [nutSwap] });
     const made = menu(
-      [{ dish: d, versions: [asWritten(d), withSwap(d, swap, 0, ["Odette"])] }],
+      [{ dish: d, versions: [asWritten(d), withSwap(d, nutSwap, 0, ["Odette"])] }],
       [{ name: "Odette", needs: ["no-nuts"] }],
     );
     const point = safetyFromPlan(made, nothing.prep, nothing.plan).value.points.find(

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { bareIngredient, nowhere } from "../../../../test/help/bare.ts";
 import { findFood } from "../../larder/foods.ts";
-import { grams } from "../../measure/units.ts";
+import { exactly } from "../../measure/estimate.ts";
 import type { Block, Card } from "../../model/card.ts";
 import type { Action, Ingredient, Step } from "../../model/dish.ts";
 import { readSteps } from "./read-steps.ts";
@@ -10,43 +11,14 @@ const ingredientFrom = (words: string, index: number): Ingredient => {
   const [left = "", amount] = words.split(": ");
   const [part, name = left] = left.includes("/") ? left.split("/") : [null, left];
   const size = amount === undefined ? null : Number.parseFloat(amount);
-  const span = { start: 0, end: 0 };
-  return {
-    index,
+  const unit = amount?.split(" ")[1] ?? "piece";
+  return bareIngredient(index, name, size, {
     text: words,
-    span,
     part: part ?? null,
     amounts:
-      size === null
-        ? []
-        : [
-            {
-              low: size,
-              likely: size,
-              high: size,
-              unit: amount?.split(" ")[1] ?? "piece",
-              approximate: false,
-              vague: false,
-              span,
-            },
-          ],
-    grams: size === null ? null : { low: grams(size), likely: grams(size), high: grams(size) },
-    gramsBasis: size === null ? "none" : "weighed",
-    weightBasis: "as-purchased",
+      size === null ? [] : [{ ...exactly(size), unit, approximate: false, vague: false, span: nowhere }],
     food: findFood(name)?.id ?? null,
-    name,
-    nameSpan: span,
-    card: null,
-    state: [],
-    preparation: [],
-    purpose: null,
-    optional: false,
-    alternatives: [],
-    size: null,
-    container: null,
-    portion: null,
-    equipment: false,
-  };
+  });
 };
 
 const cardOf = (method: readonly string[], part: string | null = null): Card => {
