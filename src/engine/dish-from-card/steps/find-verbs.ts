@@ -15,6 +15,7 @@ import {
 } from "./word-sets.ts";
 
 const lettingVerbs = new Set(["let", "leave", "allow"]);
+const lettingForms = new Set([...lettingVerbs, "leaves", "left"]);
 
 /** "let it bubble": the second verb and the place behind it; null when there is none. */
 const letWhat = (tokens: readonly Token[], i: number): { reading: VerbReading; to: number } | null => {
@@ -97,8 +98,7 @@ const hitAt = (
     verbReadings(word(tokens, i + 1)).some((r) => r.form === "ing")
   )
     return null;
-  const letting = /^(let|leave|allow|leaves|left)$/.test(here);
-  if (readings.length === 0 && !letting) return null;
+  if (readings.length === 0 && !lettingForms.has(here)) return null;
 
   if (readings.some(isBase) && isOrder(tokens, i, hits, cueFrom, isFood)) {
     if (lettingVerbs.has(here)) {
@@ -128,14 +128,7 @@ const hitAt = (
       (here === "start" && /^(by|with|the|off)$/.test(word(tokens, i + 1)))
     )
       return null;
-    return {
-      at: i,
-      to: found.to,
-      technique: found.reading.technique,
-      verb: found.reading.verb,
-      letting: false,
-      passive: false,
-    };
+    return said(i, found, false);
   }
 
   const prevAt = before(tokens, i);
@@ -143,22 +136,12 @@ const hitAt = (
   // "start frying", "keep stirring", "by simmering"
   if (
     readings.some((r) => r.form === "ing") &&
-    /^(keep|start|begin|continue|by|started|starting|on|finish|of)$/.test(prev) &&
+    /^(keep|start|begin|continue|by|started|starting|on|finish)$/.test(prev) &&
     cueFrom < 0 &&
-    (prev !== "of" || word(tokens, prevAt - 1) === "instead") &&
-    prev !== "of" &&
     (prev !== "on" || /^(keep|carry|go)$/.test(word(tokens, prevAt - 1)))
   ) {
     const found = readingAt(tokens, i, (r) => r.form === "ing");
-    if (found !== null && !negations.has(word(tokens, prevAt - 1)))
-      return {
-        at: i,
-        to: found.to,
-        technique: found.reading.technique,
-        verb: found.reading.verb,
-        letting: false,
-        passive: false,
-      };
+    if (found !== null && !negations.has(word(tokens, prevAt - 1))) return said(i, found, false);
   }
   // "the onions are then fried"
   if (
@@ -169,15 +152,7 @@ const hitAt = (
   ) {
     if (/^(it's|they're|that's|is|are|was|were)$/.test(prev) && !passiveIsWork(tokens, i)) return null;
     const found = readingAt(tokens, i, (r) => r.form === "past");
-    if (found !== null)
-      return {
-        at: i,
-        to: found.to,
-        technique: found.reading.technique,
-        verb: found.reading.verb,
-        letting: false,
-        passive: true,
-      };
+    if (found !== null) return said(i, found, true);
   }
   // "this goes in the oven", "it simmers for an hour"
   if (
@@ -190,18 +165,17 @@ const hitAt = (
     spokenSubject(tokens, i)
   ) {
     const found = readingAt(tokens, i, (r) => r.form === "third");
-    if (found !== null)
-      return {
-        at: i,
-        to: found.to,
-        technique: found.reading.technique,
-        verb: found.reading.verb,
-        letting: false,
-        passive: true,
-      };
+    if (found !== null) return said(i, found, true);
   }
   return null;
 };
+
+/** A verb as it is said, from the place `at` on. */
+const said = (
+  at: number,
+  { reading, to }: { readonly reading: VerbReading; readonly to: number },
+  passive: boolean,
+): VerbHit => ({ at, to, technique: reading.technique, verb: reading.verb, letting: false, passive });
 
 // "This should take about 20 minutes" says how long and orders nothing.
 const takesTime = (tokens: readonly Token[], i: number): boolean => {
