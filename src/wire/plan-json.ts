@@ -45,6 +45,7 @@ export const planJson = (evening: Evening) => {
       due: at(course.due),
       lands: at(course.lands),
       lateMinutes: course.lateMinutes,
+      whole: course.whole,
       firstTask: course.firstTask,
       firstStart: course.firstStart === null ? null : at(course.firstStart),
     })),

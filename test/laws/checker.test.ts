@@ -121,6 +121,17 @@ describe("the checker catches", () => {
     );
   });
 
+  it("a course stated whole that is not, or the other way round", () => {
+    fc.assert(
+      fc.property(case_, ({ prep, plan }) => {
+        fc.pre(plan.courses.length > 0);
+        const courses = plan.courses.map((c, i) => (i === 0 ? { ...c, whole: !c.whole } : c));
+        expect(rules(prep, { ...plan, courses })).toContain("wrong-lateness");
+      }),
+      runs,
+    );
+  });
+
   it("lateness that is not so", () => {
     fc.assert(
       fc.property(case_, fc.integer({ min: 1, max: 30 }), ({ prep, plan }, by) => {
@@ -155,7 +166,8 @@ const stated = (
   const courses = prep.courses.map((c) => {
     const lands = Math.max(...c.plateTasks.map((id) => placed.find((p) => p.task === id)?.end ?? c.due));
     const lateMinutes = minutes(Math.max(0, lands - c.due));
-    return { ...c, lands: moment(lands), lateMinutes, firstTask: null, firstStart: null };
+    const whole = c.plateTasks.every((id) => placed.some((p) => p.task === id));
+    return { ...c, lands: moment(lands), lateMinutes, whole, firstTask: null, firstStart: null };
   });
   const late = courses.reduce((sum, c) => sum + c.lateMinutes, 0);
   return {

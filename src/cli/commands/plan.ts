@@ -25,23 +25,12 @@ export const planCommand = sittingCommand({
 /** The landing of each course, one a line. */
 export const landingsText = (evening: Evening): string => {
   const { names, date } = planNames(evening);
-  const unplaced = new Set(evening.plan.unplaced);
-  // A course of which a plate has no place does not land, whatever the rest of it does.
-  const broken = new Set(
-    evening.prep.courses
-      .filter((goal) => goal.plateTasks.some((id) => unplaced.has(id)))
-      .map((g) => g.course),
-  );
   return tableText(
     evening.plan.courses.map((course) => [
       course.name,
       `due ${clockText(course.due)}`,
-      broken.has(course.course) ? "does not land whole" : `lands ${clockText(course.lands)}`,
-      broken.has(course.course)
-        ? ""
-        : course.lateMinutes > 0
-          ? `${durationText(course.lateMinutes)} late`
-          : "",
+      course.whole ? `lands ${clockText(course.lands)}` : "does not land whole",
+      course.whole && course.lateMinutes > 0 ? `${durationText(course.lateMinutes)} late` : "",
       course.firstStart === null || course.firstTask === null
         ? ""
         : `first task ${momentText(date, course.firstStart)}: ${names.task(course.firstTask)}`,

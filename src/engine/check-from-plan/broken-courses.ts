@@ -9,15 +9,20 @@ export const brokenCourses = (prep: Prep, plan: Plan): readonly Violation[] => {
   let late = 0;
   for (const goal of prep.courses) {
     const plates = goal.plateTasks.map((id) => ends.get(id));
-    if (plates.length === 0 || plates.includes(undefined)) continue;
+    const whole = !plates.includes(undefined);
+    const claim = plan.courses.find((course) => course.course === goal.course);
+    if (claim && claim.whole !== whole) {
+      const detail = `${goal.name} is stated ${claim.whole ? "whole" : "not whole"}`;
+      found.push(violation("wrong-lateness", goal.plateTasks, goal.due, detail));
+    }
+    if (plates.length === 0 || !whole) continue;
     const lands = Math.max(...(plates as number[]));
     late += Math.max(0, lands - goal.due);
     if (lands < goal.due) {
       found.push(violation("lands-early", goal.plateTasks, lands, `${goal.name} ${lands} < ${goal.due}`));
     }
-    const stated = plan.courses.find((course) => course.course === goal.course);
-    if (!stated || stated.lands !== lands || stated.lateMinutes !== Math.max(0, lands - goal.due)) {
-      const detail = `${goal.name} lands ${lands}, stated ${stated?.lands} (${stated?.lateMinutes} late)`;
+    if (!claim || claim.lands !== lands || claim.lateMinutes !== Math.max(0, lands - goal.due)) {
+      const detail = `${goal.name} lands ${lands}, stated ${claim?.lands} (${claim?.lateMinutes} late)`;
       found.push(violation("wrong-lateness", goal.plateTasks, lands, detail));
     }
   }

@@ -73,6 +73,7 @@ const landings = (prep: Prep, placed: readonly Placed[]): readonly CourseLanding
       due: goal.due,
       lands: moment(lands),
       lateMinutes: minutes(Math.max(0, lands - goal.due)),
+      whole: ends.length === goal.plateTasks.length,
       firstTask: first?.task ?? null,
       firstStart: first?.start ?? null,
     };

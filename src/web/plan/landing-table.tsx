@@ -1,7 +1,22 @@
-import type { Plan } from "#engine/index.ts";
+import type { CourseLanding, Plan } from "#engine/index.ts";
 import { clockText, momentText } from "#words/clock.ts";
 import { durationText } from "#words/quantity-text.ts";
 import type { PlanNames } from "./names.ts";
+
+const Landing = ({ course }: { course: CourseLanding }) => {
+  if (!course.whole) return <strong class="late">does not land whole</strong>;
+  const late = course.lateMinutes > 0;
+  return (
+    <>
+      {clockText(course.lands)}{" "}
+      {late ? (
+        <strong class="late">{durationText(course.lateMinutes)} late</strong>
+      ) : (
+        <span class="soft">on time</span>
+      )}
+    </>
+  );
+};
 
 /** When each course is due at the pass, and when its last plate is there. */
 export const LandingTable = ({ plan, names }: { plan: Plan; names: PlanNames }) => (
@@ -23,12 +38,7 @@ export const LandingTable = ({ plan, names }: { plan: Plan; names: PlanNames }) 
           </th>
           <td>{clockText(c.due)}</td>
           <td>
-            {clockText(c.lands)}{" "}
-            {c.lateMinutes > 0 ? (
-              <strong class="late">{durationText(c.lateMinutes)} late</strong>
-            ) : (
-              <span class="soft">on time</span>
-            )}
+            <Landing course={c} />
           </td>
           <td class="nowrap">{c.firstStart === null ? "–" : momentText(names.date, c.firstStart)}</td>
         </tr>
