@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { projectRoot } from "./csv.ts";
 
 /** One household measure: "1 cup, chopped" weighs so many grams, edible portion. */
-export type Household = { readonly words: string; readonly grams: number };
+type Household = { readonly words: string; readonly grams: number };
 
 /** A food of the USDA National Nutrient Database for Standard Reference, release 28, per 100 g edible. Blank is null. */
 export type Sr28Food = {

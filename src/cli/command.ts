@@ -10,7 +10,7 @@ export type OptionSpec = {
 };
 
 /** What a command is given. */
-export type Call = {
+type Call = {
   readonly args: readonly string[];
   readonly flag: (name: string) => boolean;
   readonly value: (name: string) => string | null;

@@ -8,7 +8,7 @@ import { type Remark, showRemarks } from "./show/remarks.ts";
 import { exitCodes } from "./world.ts";
 
 /** What a command on a sitting shows: text for a cook, or the part of the evening that goes out as JSON. */
-export type View = {
+type View = {
   readonly name: string;
   readonly summary: string;
   readonly about: string;

@@ -8,7 +8,7 @@ import { openStore } from "./store/store.ts";
 import { titleOf } from "./title-of.ts";
 
 /** Where and what to serve. */
-export type ServeOptions = {
+type ServeOptions = {
   /** The folder of the store's file; it is made when it is not there. */
   readonly dataFolder: string;
   readonly webFolder: string;

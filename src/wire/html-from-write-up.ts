@@ -19,7 +19,7 @@ import {
 import { writeUpStyle } from "./write-up-style.ts";
 
 /** What a printed card can show beyond its own words. */
-export type HtmlExtras = {
+type HtmlExtras = {
   readonly language?: string;
   readonly region?: Region;
   /** Nutrition of a portion and of 100 g, when it is to be printed. */

@@ -40,7 +40,7 @@ const kitchenSchema = strictMap({
 const usual = { burnerKilowatts: 2, ovenKilowatts: 3, ovenMinutesPer10C: 1, ovenTolerance: 5 } as const;
 
 /** What a kitchen file says, with the file for its places. */
-export type ReadKitchen = {
+type ReadKitchen = {
   readonly kitchen: Kitchen | null;
   readonly file: YamlFile;
   readonly problems: readonly Problem[];

@@ -7,11 +7,11 @@ import { makeProblem, type Problem, type Wanted } from "./problem.ts";
 import { notText } from "./yaml-file.ts";
 
 /** The columns of a price list; they may stand in any order. */
-export const priceColumns = ["supplier", "item", "food", "size", "unit", "price"] as const;
+const priceColumns = ["supplier", "item", "food", "size", "unit", "price"] as const;
 type Column = (typeof priceColumns)[number];
 
 /** A price list with the place of each pack's row. A row that cannot be used is left out, and said so. */
-export type ReadPrices = {
+type ReadPrices = {
   readonly packs: readonly Pack[];
   readonly places: readonly Place[];
   readonly problems: readonly Problem[];

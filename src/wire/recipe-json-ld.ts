@@ -2,7 +2,7 @@ import { type DishDeclaration, type KnownSum, labelRows, type Region, type Write
 import { partHeading, yieldLine } from "#words/write-up-text.ts";
 
 /** How a published card is signed and dated; the tool knows neither by itself. */
-export type JsonLdExtras = {
+type JsonLdExtras = {
   readonly region?: Region;
   readonly author?: string;
   /** ISO 8601 calendar date. */

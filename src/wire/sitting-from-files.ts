@@ -27,7 +27,7 @@ export type SittingFiles = {
 };
 
 /** A card with the file it came from. */
-export type CardFile = CardText & { readonly file: string };
+type CardFile = CardText & { readonly file: string };
 
 /** What the files say, as far as they can be used. */
 export type SittingRead = {

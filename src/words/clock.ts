@@ -16,7 +16,7 @@ const monthNames = [
 ] as const;
 
 /** A day of the Gregorian calendar. */
-export type CivilDate = { readonly year: number; readonly month: number; readonly day: number };
+type CivilDate = { readonly year: number; readonly month: number; readonly day: number };
 
 const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
@@ -93,7 +93,7 @@ export const dayText = (sittingDate: string, moment: number): string => {
 };
 
 /** The day at a moment in short: "Fri 16 Oct". */
-export const shortDayText = (sittingDate: string, moment: number): string => {
+const shortDayText = (sittingDate: string, moment: number): string => {
   const date = dateAt(sittingDate, Math.round(moment));
   if (date === null) return relativeDayText(moment);
   const weekday = dayNames[(((dayNumber(date) + 4) % 7) + 7) % 7] ?? "";

@@ -9,12 +9,6 @@ export const massText = (grams: number): string => {
   return `${numberText(grams, Math.abs(grams) >= 10 ? 0 : 1)} g`;
 };
 
-/** Millilitres below a litre, litres from there. */
-export const volumeText = (millilitres: number): string => {
-  if (Math.abs(millilitres) >= 999.5) return `${numberText(millilitres / 1000, 2)} l`;
-  return `${numberText(millilitres, Math.abs(millilitres) >= 10 ? 0 : 1)} ml`;
-};
-
 /** A length of time: "40 s", "5 min", "1 h 30 min", "2 days 4 h". Under a minute it is given in seconds. */
 export const durationText = (minutes: number): string => {
   if (!Number.isFinite(minutes)) return "–";

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { currencyCodes } from "#wire/currency-codes.ts";
 import { currencyDecimals, moneyText } from "./money-text.ts";
 import { capital, countText, listText, numberText, percentText, quoted } from "./number-text.ts";
-import { celsiusText, durationText, massText, rangeText, volumeText } from "./quantity-text.ts";
+import { celsiusText, durationText, massText, rangeText } from "./quantity-text.ts";
 
 describe("money", () => {
   // ICU follows use in shops for these, where ISO 4217 (from memory) has 2 decimals, and 3 for the dinar of Iraq.
@@ -40,7 +40,6 @@ describe("amounts", () => {
     [massText(999.6), "1 kg"],
     [massText(2400), "2.4 kg"],
     [massText(12_345), "12.3 kg"],
-    [volumeText(1500), "1.5 l"],
     [durationText(0), "0 min"],
     [durationText(0.5), "30 s"],
     [durationText(90), "1 h 30 min"],

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { type SittingRead, sittingFromFiles } from "#wire/sitting-from-files.ts";
 
 /** The demo's folder; there is one. */
-export const demoFolder = join(
+const demoFolder = join(
   import.meta.dirname,
   "../../demo",
   readdirSync(join(import.meta.dirname, "../../demo"))[0]!,

@@ -4,11 +4,9 @@ import {
   roundMassForLabelEu,
   roundSaltForLabelEu,
   roundSaturatesForLabelEu,
-  roundToFigures,
 } from "../../src/engine/measure/round-for-label-eu.ts";
 import {
   roundCaloriesForLabelUs,
-  roundCholesterolForLabelUs,
   roundFatForLabelUs,
   roundMassForLabelUs,
   roundSodiumForLabelUs,
@@ -66,8 +64,6 @@ export const checks: readonly Check[] = [
     [1.04, "1.0"],
     [1.6075, "1.6"],
   ]),
-  { what: "EU calcium 123.4 mg to three figures", source: eu, run: () => [roundToFigures(123.4, 3), 123] },
-  { what: "EU vitamin C 12.34 mg to two figures", source: eu, run: () => [roundToFigures(12.34, 2), 12] },
   ...printed("US calories", us, roundCaloriesForLabelUs, [
     [4.9, "0"],
     [5, "5"],
@@ -89,13 +85,6 @@ export const checks: readonly Check[] = [
     [2.25, "2.5"],
     [4.75, "5"],
   ]),
-  ...printed("US cholesterol, mg", us, roundCholesterolForLabelUs, [
-    [1.9, "0"],
-    [2, "<5"],
-    [5, "<5"],
-    [5.1, "5"],
-  ]),
-  ...printed("US cholesterol, mg", us + halfUp, roundCholesterolForLabelUs, [[7.5, "10"]]),
   ...printed("US sodium, mg", us, roundSodiumForLabelUs, [
     [4.9, "0"],
     [5, "5"],

@@ -3,7 +3,7 @@ import type { CourseGoal, Hold, Kitchen, Lag, Prep, Segment, Task } from "#engin
 import { celsius, count, exactly, minutes, moment } from "#engine/index.ts";
 
 /** A kitchen for tests; every figure is invented. */
-export const testKitchen: Kitchen = {
+const testKitchen: Kitchen = {
   name: "Test kitchen",
   burners: count(4),
   burnerKilowatts: 2.5,

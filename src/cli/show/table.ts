@@ -1,5 +1,5 @@
 /** How a column stands: words to the left, numbers to the right. */
-export type Align = "left" | "right";
+type Align = "left" | "right";
 
 /** Columns a text takes on a terminal: combining marks take none, wide East Asian ones two. */
 export const widthOf = (text: string): number => {

@@ -6,7 +6,7 @@ import type { Food } from "../model/food.ts";
 export type Portioned = { readonly name: string; readonly food: Food | null; readonly grams: number | null };
 
 /** What labels count, in 100 g of one food; null where no table knows. */
-export type LabelNutrients = {
+type LabelNutrients = {
   readonly fat: number | null;
   readonly saturates: number | null;
   readonly carbohydrate: number | null;

@@ -2,7 +2,7 @@ import type { AllergenGrade, Food } from "../model/food.ts";
 import { findFood, foodById } from "./foods.ts";
 
 /** A food that is in another, and the names of the compounds between them, outermost first; empty for the food itself. */
-export type Held = { readonly food: Food; readonly through: readonly string[] };
+type Held = { readonly food: Food; readonly through: readonly string[] };
 
 /**
  * A food and every food that its compound lists name, at any depth. A name that the table does not know is left out:

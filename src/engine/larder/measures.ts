@@ -4,7 +4,7 @@ import type { Region } from "../model/sitting.ts";
 import { measureRows } from "./tables/measures.ts";
 
 /** What a word of the measure table counts. "each" rows weigh one of a food; "bulk" rows are grams a millilitre. */
-export type MeasureKind =
+type MeasureKind =
   | "mass"
   | "volume"
   | "piece"
@@ -18,7 +18,7 @@ export type MeasureKind =
   | "each";
 
 /** What low, likely and high count: grams, millilitres, centimetres, or a factor. */
-export type MeasurePer = "g" | "ml" | "cm" | "x";
+type MeasurePer = "g" | "ml" | "cm" | "x";
 
 /** One row of the measure table: how much a word means, where and for which foods. */
 export type Measure = {

@@ -1,5 +1,5 @@
 /** Grams of what gives energy. Carbohydrate is the EU's: fibre left out. */
-export type EnergyGiving = {
+type EnergyGiving = {
   readonly carbohydrate: number;
   readonly protein: number;
   readonly fat: number;

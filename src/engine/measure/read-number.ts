@@ -123,7 +123,7 @@ const skipOfA = (tokens: readonly Token[], at: number): number => {
 };
 
 /** Reads one number, in figures or words, at a token: "2", "1½", "two dozen", "half a", "a few". Null when there is none. */
-export const readNumber = (tokens: readonly Token[], at: number): NumberRead | null => {
+const readNumber = (tokens: readonly Token[], at: number): NumberRead | null => {
   const token = tokens[at];
   if (token === undefined) return null;
   if (token.kind === "number") {

@@ -23,13 +23,6 @@ export const roundSaltForLabelEu = (grams: number): LabelFigure => {
   return stated(value, value >= 1 ? 1 : 2);
 };
 
-/** Vitamins and minerals: so many significant figures (3 for A, folic acid, Cl, Ca, P, Mg, I, K; else 2). */
-export const roundToFigures = (amount: number, figures: number): number => {
-  if (amount <= 0 || !Number.isFinite(amount)) return 0;
-  const step = 10 ** (Math.floor(Math.log10(amount)) + 1 - figures);
-  return nearest(amount, step);
-};
-
 const inBands = (grams: number, negligible: number, whole: number, decimals: number): LabelFigure => {
   if (grams <= 0) return stated(0, 0);
   if (grams <= negligible) return lessThan(negligible, 1);

@@ -19,12 +19,6 @@ export const roundFatForLabelUs = (grams: number): LabelFigure => {
   return stated(value, Number.isInteger(value) ? 0 : 1);
 };
 
-/** Cholesterol, milligrams. */
-export const roundCholesterolForLabelUs = (milligrams: number): LabelFigure => {
-  if (milligrams < 2) return stated(0, 0);
-  return milligrams <= 5 ? lessThan(5, 0) : stated(nearest(milligrams, 5), 0);
-};
-
 /** Sodium, milligrams. */
 export const roundSodiumForLabelUs = (milligrams: number): LabelFigure => {
   if (milligrams < 5) return stated(0, 0);

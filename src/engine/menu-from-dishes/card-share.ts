@@ -2,7 +2,7 @@ import { foodById } from "../larder/foods.ts";
 import type { Dish, Ingredient } from "../model/dish.ts";
 
 /** How many times a component's card one use takes; `assumed` when the two sides could not be compared in one unit. */
-export type CardShare = { readonly factor: number; readonly assumed: boolean };
+type CardShare = { readonly factor: number; readonly assumed: boolean };
 
 const whole: CardShare = { factor: 1, assumed: true };
 

@@ -6,10 +6,10 @@ import type { Line } from "./dish-lines.ts";
 import { clash } from "./swap-lines.ts";
 
 /** What stands against a need in a version: the line, and whether it rules the dish out or must only be asked. */
-export type Objection = { readonly need: Need; readonly line: Line; readonly rulesOut: boolean };
+type Objection = { readonly need: Need; readonly line: Line; readonly rulesOut: boolean };
 
 /** Everything in these lines that the tables hold against these needs. */
-export const objections = (lines: readonly Line[], needs: readonly Need[]): readonly Objection[] =>
+const objections = (lines: readonly Line[], needs: readonly Need[]): readonly Objection[] =>
   needs.flatMap((need) =>
     lines.flatMap((line) => {
       const grades = line.foods.flatMap((m) => {

@@ -6,7 +6,7 @@ import type { VersionLines } from "./make-versions.ts";
 import { scaleAmounts } from "./measure-ingredient.ts";
 
 /** A dish of the menu with its versions, as components are counted from. */
-export type DishOnMenu = {
+type DishOnMenu = {
   readonly dish: Dish;
   readonly course: number;
   readonly versions: readonly VersionLines[];

@@ -9,7 +9,7 @@ import type { DishFinder } from "./find-dish.ts";
 import { measureIngredient, scaleAmounts } from "./measure-ingredient.ts";
 
 /** How many times another card one line takes. */
-export type CardUse = { readonly made: Dish; readonly factor: number };
+type CardUse = { readonly made: Dish; readonly factor: number };
 
 /** The foods of one line for the card's own yield: itself, or those of the card it uses. */
 export type Line = {

@@ -15,7 +15,7 @@ import { swapLines } from "./swap-lines.ts";
 /** A version with its lines for the card's own yield, which tell what other cards it uses. */
 export type VersionLines = { readonly version: Version; readonly lines: readonly Line[] };
 
-export type DishVersions = {
+type DishVersions = {
   readonly versions: readonly VersionLines[];
   readonly unserved: MenuDish["unserved"];
   readonly findings: readonly Finding[];

@@ -1,5 +1,5 @@
 import type { Grams } from "../measure/units.ts";
-import type { AllergenGrade, AllergenGroup, FoodId, Nutrients } from "./food.ts";
+import type { AllergenGrade, AllergenGroup, FoodId } from "./food.ts";
 
 /** Why an allergen is stated: the ingredient it comes from. */
 export type AllergenPath = {
@@ -91,5 +91,3 @@ export type Declaration = {
   /** Guests with at least one answer that is not "yes". */
   readonly guestsToSwap: readonly string[];
 };
-
-export type NutrientTotals = Nutrients;

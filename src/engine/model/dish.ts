@@ -121,7 +121,7 @@ export type Action = {
   readonly leastWait: Minutes | null;
 };
 
-export type Phase = "method" | "to-serve";
+type Phase = "method" | "to-serve";
 
 export type Step = {
   readonly index: number;

@@ -167,7 +167,7 @@ export type Station =
   | "machine";
 
 /** How the length of a technique follows the amount of food. */
-export type TimeLaw =
+type TimeLaw =
   /** The same for any amount (bake, simmer, prove). */
   | "fixed"
   /** Set-up and then so many minutes a kilo (peel, chop). */
@@ -179,7 +179,7 @@ export type TimeLaw =
   /** With the mass to be heated (bring to the boil). */
   | "heating";
 
-export type MassEffect =
+type MassEffect =
   | "none"
   /** Water is lost to the air. */
   | "evaporates"

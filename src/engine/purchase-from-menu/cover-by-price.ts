@@ -1,5 +1,5 @@
 /** What a pack holds, in any unit, and its price in whole grid units of money. */
-export type PricedOffer = { readonly size: number; readonly price: number };
+type PricedOffer = { readonly size: number; readonly price: number };
 
 /**
  * The cheapest packs that cover `need`, by dynamic programming over money: the most that can be had for each sum, and

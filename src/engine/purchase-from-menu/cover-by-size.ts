@@ -1,5 +1,5 @@
 /** What a pack holds, in whole units of the grid, and its price in minor units. */
-export type GridOffer = { readonly size: number; readonly price: number };
+type GridOffer = { readonly size: number; readonly price: number };
 
 type Table = {
   readonly cost: Float64Array;

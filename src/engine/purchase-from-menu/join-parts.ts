@@ -1,8 +1,8 @@
 /** A use of one or more parts of a food, counted in wholes: 5 yolks are 5 wholes, of which the yolk is taken. */
-export type PartUse = { readonly parts: readonly string[]; readonly wholes: number };
+type PartUse = { readonly parts: readonly string[]; readonly wholes: number };
 
 /** Wholes bought together for all uses. */
-export type Joined = {
+type Joined = {
   /** The most that any one part asks for. */
   readonly wholes: number;
   /** Each use's part of them, in the order of the uses; they add up to `wholes`. */

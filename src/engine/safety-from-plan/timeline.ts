@@ -69,7 +69,7 @@ const stretchesOf = (task: Task, place: Placed): readonly Stretch[] =>
 const heats: readonly Station[] = ["burner", "oven", "grill", "fryer"];
 const colds: readonly Station[] = ["fridge", "freezer"];
 
-export const isHot = (stretch: Stretch): boolean => heats.includes(stretch.station);
+const isHot = (stretch: Stretch): boolean => heats.includes(stretch.station);
 export const isCold = (stretch: Stretch): boolean => colds.includes(stretch.station);
 
 /** When heat that a task carries on ends, looking back along the flow of food as far as the last cold; null when there is none. */

@@ -6,7 +6,7 @@ import type { Bell } from "../changes.ts";
 import type { Store } from "../store/store.ts";
 
 /** Largest body that is taken, in bytes: far beyond any card, below what would fill a disk by accident. */
-export const largestBody = 2_000_000;
+const largestBody = 2_000_000;
 
 const saveSchema = z.strictObject({
   text: z.string(),

@@ -28,10 +28,10 @@ export type Save = {
 };
 
 /** A change with its place in the order of all changes, for pages that come back. */
-export type NumberedChange = DocumentChange & { readonly id: number };
+type NumberedChange = DocumentChange & { readonly id: number };
 
 /** What a store is made with: its clock, and how a document finds its title. */
-export type StoreOptions = {
+type StoreOptions = {
   readonly now: () => string;
   readonly titleOf: (path: string, text: string) => string;
 };

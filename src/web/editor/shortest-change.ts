@@ -1,5 +1,5 @@
 /** A stretch to replace, and with what. */
-export type TextChange = { readonly from: number; readonly to: number; readonly insert: string };
+type TextChange = { readonly from: number; readonly to: number; readonly insert: string };
 
 /** The shortest single stretch that turns one text into another, so that the cursor and the marks stay put. */
 export const shortestChange = (before: string, after: string): TextChange => {

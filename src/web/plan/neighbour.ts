@@ -2,7 +2,7 @@ import type { BarKey } from "./chart.tsx";
 import type { Bar, Row } from "./rows.ts";
 
 /** A bar in the row it is drawn in. */
-export type ShownBar = { readonly row: Row; readonly bar: Bar; readonly key: BarKey };
+type ShownBar = { readonly row: Row; readonly bar: Bar; readonly key: BarKey };
 
 /**
  * The bar that an arrow key leads to: left and right along the row, up and down to the bar of the next row that

@@ -1,7 +1,7 @@
 import type { Attention, Placed, Plan, Prep, Task, TaskId } from "#engine/index.ts";
 
 /** A stretch of a bar with one kind of attention. */
-export type BarPart = { readonly from: number; readonly to: number; readonly attention: Attention };
+type BarPart = { readonly from: number; readonly to: number; readonly attention: Attention };
 
 /** Segments of a placed task that follow each other in one row, drawn as one bar. */
 export type Bar = {
@@ -16,7 +16,7 @@ export type Bar = {
   readonly celsius: number | null;
 };
 
-export type RowGroup = "hands" | "burners" | "ovens" | "other";
+type RowGroup = "hands" | "burners" | "ovens" | "other";
 
 /** A pair of hands or a piece of equipment; bars that overlap lie in lanes of their own. */
 export type Row = {

@@ -2,7 +2,7 @@ import { isScalar, parseDocument } from "yaml";
 import type { Span } from "#engine/index.ts";
 
 /** A value in a YAML text: its place and what it says. */
-export type YamlValue = { readonly span: Span; readonly text: string };
+type YamlValue = { readonly span: Span; readonly text: string };
 
 /** The value at a path; null when there is none or the text cannot be read. */
 export const valueAt = (text: string, path: readonly (string | number)[]): YamlValue | null => {

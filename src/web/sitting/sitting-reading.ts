@@ -4,7 +4,7 @@ import { sittingLine } from "../state/engine-client.ts";
 import type { SittingAnswer } from "../state/engine-talk.ts";
 
 /** An answer with the texts it was read from, so that marks are drawn only where they belong. */
-export type SittingReading = { readonly answer: SittingAnswer; readonly of: ReadonlyMap<string, string> };
+type SittingReading = { readonly answer: SittingAnswer; readonly of: ReadonlyMap<string, string> };
 
 /** Milliseconds without a key before the sitting is read. */
 const pause = 60;

@@ -18,7 +18,7 @@ export type SaveAnswer =
   | { readonly kind: "refused"; readonly status: number };
 
 /** Names this tab to the server, so that it is not told of its own saves. */
-export const tabName = crypto.randomUUID?.() ?? String(Math.random()).slice(2);
+const tabName = crypto.randomUUID?.() ?? String(Math.random()).slice(2);
 
 const addressOf = (book: string, path: string): string =>
   `/api/documents/${encodeURIComponent(book)}/${path.split("/").map(encodeURIComponent).join("/")}`;

@@ -23,7 +23,7 @@ const quiet = 500;
 const again = 4000;
 
 /** The desk, and what can be done on it. */
-export type DeskKeeper = {
+type DeskKeeper = {
   readonly store: Store<Desk>;
   readonly open: () => void;
   readonly type: (key: string, text: string) => void;

@@ -3,7 +3,7 @@ import type { Ask, CardAnswer, EveningAnswer, SittingAnswer, Told, WriteUpAnswer
 type Question<A> = A extends unknown ? Omit<A, "id"> : never;
 
 /** One worker with one question at a time. A newer question replaces the one that waits. */
-export type EngineLine<A extends Ask, R> = {
+type EngineLine<A extends Ask, R> = {
   /** Asks. The answer of a question that was overtaken is never handed on. */
   readonly ask: (question: Question<A>, answered: (answer: R) => void, failed: (why: string) => void) => void;
 };

@@ -14,7 +14,7 @@ export const screens = [
 export type Screen = (typeof screens)[number];
 
 /** Where the reader is: a book, a screen, and for some a document. */
-export type Route = { readonly book: string | null; readonly screen: Screen; readonly path: string | null };
+type Route = { readonly book: string | null; readonly screen: Screen; readonly path: string | null };
 
 /** Reads "#/book/screen/path/of/document". Whatever is not understood leads to the cards. */
 export const routeOf = (hash: string): Route => {

@@ -23,7 +23,7 @@ export type Again = {
   readonly to: number;
 };
 
-export type Taken = { readonly fresh: readonly Fresh[]; readonly again: readonly Again[] };
+type Taken = { readonly fresh: readonly Fresh[]; readonly again: readonly Again[] };
 
 const enough = 0.001;
 

@@ -5,7 +5,7 @@ import { numberAt } from "./number-at.ts";
 import type { Token } from "./tokens.ts";
 
 /** A word that stands for several ingredients ("the vegetables", "dry ingredients"); `members` are places in the list. */
-export type ClassMention = {
+type ClassMention = {
   readonly kind: "class" | "all" | "rest";
   readonly members: readonly number[];
   readonly from: number;

@@ -6,7 +6,7 @@ import { stem } from "./stem.ts";
 import type { Token } from "./tokens.ts";
 
 /** How much of a food the words take. */
-export type Portioning =
+type Portioning =
   | { readonly kind: "share"; readonly share: number }
   | { readonly kind: "rest" }
   /** "some", "a little": a part that no number states. */
@@ -109,7 +109,7 @@ const isSmall = (text: string): boolean =>
   );
 
 /** What stands before a name says how much of it is meant. */
-export const portioningBefore = (tokens: readonly Token[], from: number, floor: number): Portioning => {
+const portioningBefore = (tokens: readonly Token[], from: number, floor: number): Portioning => {
   let at = from - 1;
   let of = false;
   // Adjectives of the cook's own ("the sifted flour", "the warm milk") stand between the amount and the name.

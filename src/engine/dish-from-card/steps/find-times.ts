@@ -4,7 +4,7 @@ import { numberAt } from "./number-at.ts";
 import type { Token } from "./tokens.ts";
 
 /** What a time in the words is. */
-export type TimeKind =
+type TimeKind =
   /** How long something goes on. */
   | "length"
   /** Again so long ("another 5 minutes"). */

@@ -6,7 +6,7 @@ const wordValue = (text: string): number | undefined =>
   smallNumbers.get(text) ?? tenNumbers.get(text) ?? (text === "dozen" ? 12 : undefined);
 
 /** A number read from tokens; `next` is the place of the first token after it. */
-export type NumberAt = { readonly value: number; readonly next: number };
+type NumberAt = { readonly value: number; readonly next: number };
 
 const digits = (token: Token | undefined): number | null => {
   if (token === undefined || token.kind !== "number") return null;

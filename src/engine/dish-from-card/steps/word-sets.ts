@@ -64,11 +64,6 @@ export const weakVerbs = set(
   "use have get see try look need find choose procure select do ensure buy check watch taste smell make-sure develop age mature stay offer present",
 );
 
-/** Verbs of putting something somewhere. */
-export const puttingVerbs = set(
-  "put place pop transfer return go slide bung stick slip move leave set get chuck throw lay stand arrange take push keep store let rest cool it",
-);
-
 /** Verbs that bring something to what is already there. */
 export const joiningTechniques = set(
   `add pour season sprinkle drizzle top garnish fold deglaze put layer fill dress spread brush arrange baste fill-glass

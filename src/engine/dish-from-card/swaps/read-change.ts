@@ -9,7 +9,7 @@ import { stem } from "../steps/stem.ts";
 import { linesAgainst, linesMeant, type SwapList } from "./swap-list.ts";
 
 /** What a swap takes out and brings in. */
-export type Change = Pick<Swap, "out" | "comes">;
+type Change = Pick<Swap, "out" | "comes">;
 
 type Comes = Swap["comes"][number];
 
