@@ -6,6 +6,7 @@ export type MenuFacts = {
   "dish-unknown": { dish: string; near: string };
   "portions-assumed": { title: string; portions: number };
   "pieces-assumed": { title: string; pieces: number; noun: string };
+  /** Guests' names, joined by commas. */
   "swap-missing": { guest: string; need: string; title: string; ingredient: string };
   "need-unknown": { need: string; near: string; guest: string };
   "guests-beyond-covers": { guests: number; covers: number };

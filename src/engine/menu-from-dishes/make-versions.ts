@@ -67,6 +67,8 @@ export const makeVersions = (
   };
   const findings: Finding[] = [];
   const unserved: MenuDish["unserved"][number][] = [];
+  // One finding a need and ingredient, however many guests have it.
+  const missing = new Map<string, { need: string; line: Line; guests: string[] }>();
   const asWritten: Group = { swaps: [], guests: [], portions: 0 };
   const groups = new Map<string, Group>([["", asWritten]]);
 
@@ -79,9 +81,10 @@ export const makeVersions = (
       const ingredients = lines.flatMap((l) => l.ingredient ?? []);
       unserved.push({ guest: guest.name, need: need.id, ingredients });
       for (const line of lines) {
-        const span = dish.ingredients.find((i) => i.index === line.ingredient)?.span ?? dish.titleSpan;
-        const facts = { guest: guest.name, need: need.id, title: dish.title, ingredient: line.name };
-        findings.push(makeFinding("swap-missing", dish.source, span, facts));
+        const key = `${need.id}/${line.name}`;
+        const known = missing.get(key);
+        if (known !== undefined) known.guests.push(guest.name);
+        else missing.set(key, { need: need.id, line, guests: [guest.name] });
       }
     }
     if (guest.unknown.length > 0 || against.length > 0) continue;
@@ -90,6 +93,12 @@ export const makeVersions = (
     group.guests.push(guest.name);
     group.portions += 1;
     groups.set(key, group);
+  }
+
+  for (const { need, line, guests: names } of missing.values()) {
+    const span = dish.ingredients.find((i) => i.index === line.ingredient)?.span ?? dish.titleSpan;
+    const facts = { guest: names.join(", "), need, title: dish.title, ingredient: line.name };
+    findings.push(makeFinding("swap-missing", dish.source, span, facts));
   }
 
   const withNeeds = new Set(guests.map((g) => g.name));

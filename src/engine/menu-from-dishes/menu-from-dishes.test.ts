@@ -85,6 +85,14 @@ describe("menuFromDishes", () => {
     expect(outcome.findings).toMatchObject([{ code: "swap-missing", facts: { ingredient: "double-cream" } }]);
   });
 
+  it("says a missing swap once, with all the guests who need it", () => {
+    const guests = [guest("Ann", "no-milk"), guest("Ben", "no-milk"), guest("Cy", "no-milk")];
+    const { findings } = menuFromDishes(sitting(["tart"], 8, { guests }), [{ ...tart, swaps: [] }]);
+    expect(findings.map((f) => [f.code, f.facts])).toMatchObject([
+      ["swap-missing", { guest: "Ann, Ben, Cy" }],
+    ]);
+  });
+
   it("portions nothing for a need it does not know, and says so", () => {
     const outcome = menuFromDishes(sitting(["tart"], 8, { guests: [guest("Ann", "no-moonlight")] }), [tart]);
     expect(outcome.findings).toMatchObject([{ code: "need-unknown", path: "guests/0/needs/0" }]);
