@@ -1,4 +1,4 @@
-import type { Dish, Estimate, Finding } from "#engine/index.ts";
+import type { Amount, Dish, Estimate, Finding } from "#engine/index.ts";
 import { fixTitles, messageOf, sentenceOf } from "#words/en.ts";
 import { placesIn } from "./place.ts";
 
@@ -22,14 +22,7 @@ export const readJson = (dish: Dish, findings: readonly Finding[], file: string)
       index: ingredient.index,
       text: ingredient.text,
       part: ingredient.part,
-      amounts: ingredient.amounts.map((amount) => ({
-        low: amount.low,
-        likely: amount.likely,
-        high: amount.high,
-        unit: amount.unit,
-        approximate: amount.approximate,
-        vague: amount.vague,
-      })),
+      amounts: ingredient.amounts.map(amountJson),
       grams: range(ingredient.grams),
       gramsBasis: ingredient.gramsBasis,
       weightBasis: ingredient.weightBasis,
@@ -48,6 +41,7 @@ export const readJson = (dish: Dish, findings: readonly Finding[], file: string)
         text: other.text,
         food: other.food,
         name: other.name,
+        amounts: other.amounts.map(amountJson),
         grams: range(other.grams),
       })),
       span: ingredient.span,
@@ -120,6 +114,16 @@ export const findingJson = (finding: Finding) => ({
   facts: finding.facts,
   related: finding.related,
   fixes: finding.fixes.map((fix) => ({ kind: fix.kind, title: fixTitles[fix.kind], edits: fix.edits })),
+});
+
+/** A bare count ("2 onions") has no unit: null, where the model has the row "piece". */
+const amountJson = ({ low, likely, high, unit, approximate, vague }: Amount) => ({
+  low,
+  likely,
+  high,
+  unit: unit === "piece" ? null : unit,
+  approximate,
+  vague,
 });
 
 const range = <E extends Estimate<number> | null>(e: E) =>

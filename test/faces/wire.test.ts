@@ -21,6 +21,28 @@ const read = (files: Readonly<Record<string, string>>) =>
 const sittingWith = (from: string | RegExp, to: string) =>
   read(changed({ "sitting.yaml": (smallSitting["sitting.yaml"] ?? "").replace(from, to) }));
 
+describe("a dish as JSON", () => {
+  const lines = readJson(
+    readCard(
+      "Broth\n\nIngredients\n3 shallots\n250 g barley, or 2 tins chickpeas\n\nMethod\nSimmer everything.",
+      "b",
+    ).value,
+    [],
+    "b.md",
+  ).ingredients;
+
+  it("gives a bare count no unit", () => {
+    expect(lines.map((line) => line.amounts.map((a) => [a.likely, a.unit]))).toEqual([
+      [[3, null]],
+      [[250, "g"]],
+    ]);
+  });
+
+  it("gives the amounts of what may stand in", () => {
+    expect(lines[1]?.alternatives[0]?.amounts[0]).toMatchObject({ likely: 2, unit: "tin" });
+  });
+});
+
 describe("a sitting from its files", () => {
   it("is read whole", () => {
     const { sitting, cards, problems } = read(smallSitting);

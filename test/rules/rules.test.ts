@@ -54,3 +54,22 @@ describe("rules", () => {
     }
   });
 });
+
+const joints = (food: string): string =>
+  `Hot plate\n\nServes 4\n\nIngredients\n800 g ${food}\n\nMethod\nFry the ${food} in a wide pan for 9 minutes.`;
+
+describe("the figure for the middle", () => {
+  // FDA Food Code 3-401.11(A) in the States; the FSA's cooking equivalents in the UK.
+  it.each([
+    ["us", "chicken thighs", 74],
+    ["us", "beef mince", 68],
+    ["us", "pork chops", 63],
+    ["uk", "pork chops", 75],
+    ["eu", "chicken thighs", 75],
+  ] as const)("in %s, for %s, is %i °C", (region, food, figure) => {
+    const found = readCard(joints(food), "hot", region).findings.filter(
+      (f) => f.code === "core-temperature-missing",
+    );
+    expect(found.map((f) => f.facts)).toMatchObject([{ celsius: figure }]);
+  });
+});

@@ -16,7 +16,7 @@ export const dishFromCard = (card: Card, region: Region): Outcome<Dish, Finding>
   const made = chooseYield(card.yields.flatMap((words) => readYield(words, region) ?? []));
   const { ingredients, findings: aboutLines } = readIngredients(card, region);
   const { steps, findings: aboutSteps } = readSteps(card, ingredients, region);
-  const { swaps, findings: aboutSwaps } = readSwaps(card, ingredients);
+  const { swaps, findings: aboutSwaps } = readSwaps(card, ingredients, region);
   const { keeping, findings: aboutKeeping } = readKeeping(card, steps);
   const dish: Dish = {
     source: card.source,
@@ -32,6 +32,6 @@ export const dishFromCard = (card: Card, region: Region): Outcome<Dish, Finding>
   };
   return {
     value: dish,
-    findings: combineFindings(aboutLines, aboutSteps, aboutSwaps, aboutKeeping, checkRules(dish)),
+    findings: combineFindings(aboutLines, aboutSteps, aboutSwaps, aboutKeeping, checkRules(dish, region)),
   };
 };

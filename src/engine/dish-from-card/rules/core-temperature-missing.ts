@@ -4,6 +4,7 @@ import { limitsFor } from "../../larder/limits.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import { celsius } from "../../measure/units.ts";
 import type { HazardKind } from "../../model/food.ts";
+import type { Region } from "../../model/sitting.ts";
 import { actionsOn, type Placed } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 
@@ -18,11 +19,12 @@ const doneCue =
 
 /**
  * Poultry, mince, pork or liver that is cooked with neither a core temperature nor a sign that it is done through. The
- * figure is the highest of the usual equivalents of the UK's Food Standards Agency (75 °C for 30 seconds); local codes decide.
+ * figure is the highest that the region's sheet prints for such food (UK: 75 °C for 30 seconds; FDA Food Code 3-401.11:
+ * 74 °C for poultry, 68 °C for mince, 63 °C for whole pork); local codes decide.
  */
 export const coreTemperatureMissing: Rule = {
   code: "core-temperature-missing",
-  check: (dish) =>
+  check: (dish, region) =>
     dish.ingredients.flatMap((i) => {
       const food = i.food === null ? null : foodById(i.food);
       if (
@@ -41,7 +43,7 @@ export const coreTemperatureMissing: Rule = {
       const cooking = touched.filter((p) => cooks(p));
       const last = cooking.at(-1);
       if (last === undefined || touched.some((p) => isShownDone(p)) || simmersLong(cooking)) return [];
-      const figure = Math.max(...limitsFor("uk", "core", [hazard]).map((l) => l.celsius ?? 0));
+      const figure = figureFor(region, hazard);
       if (figure <= 0) return [];
       const end = last.action.span.end;
       return [
@@ -62,6 +64,13 @@ export const coreTemperatureMissing: Rule = {
         ),
       ];
     }),
+};
+
+// A book that names no figure for liver means it with other meat.
+const figureFor = (region: Region, hazard: HazardKind): number => {
+  const own = limitsFor(region, "core", [hazard]);
+  const rows = own.length > 0 ? own : limitsFor(region, "core", ["raw-meat"]);
+  return Math.max(0, ...rows.map((l) => l.celsius ?? 0));
 };
 
 const cooks = ({ action }: Placed): boolean =>

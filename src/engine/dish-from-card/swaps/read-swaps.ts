@@ -16,7 +16,7 @@ import { type SwapList, swapListOf } from "./swap-list.ts";
 export const readSwaps = (
   card: Card,
   ingredients: readonly Ingredient[],
-  region: Region = "uk",
+  region: Region,
 ): { readonly swaps: readonly Swap[]; readonly findings: readonly Finding[] } => {
   const swaps: Swap[] = [];
   const findings: Finding[] = [];
