@@ -26,6 +26,7 @@ it("is a written list of values", () => {
     "minutes",
     "moment",
     "readCard",
+    "regions",
     "runEvening",
     "scaleEstimate",
     "severityOf",

@@ -11,9 +11,45 @@ describe("generated tables", () => {
     "%s is what its data give",
     (name, table) => {
       const committed = readFileSync(`${projectRoot}src/engine/larder/tables/${name}.ts`, "utf8");
-      expect(committed === table.build(), `run npm run tables: ${name} is out of date`).toBe(true);
+      expect(
+        committed === table.build(readTable(`${name}.csv`)),
+        `run npm run tables: ${name} is out of date`,
+      ).toBe(true);
     },
   );
+});
+
+describe("a word that a table does not know is refused, with its row and column", () => {
+  test.each([
+    ["foods", "shelf", "cellar"],
+    ["foods", "diet", "meaty"],
+    ["foods", "hazards", "raw-eggs"],
+    ["foods", "allergens", "dairy"],
+    ["measures", "kind", "heap"],
+    ["measures", "per", "oz"],
+    ["measures", "region", "fr"],
+    ["needs", "allergens", "nut"],
+    ["needs", "diet", "meaty"],
+    ["needs", "cautions", "raw-eggs"],
+    ["needs", "asksFoods", "moonlight"],
+    ["limits", "region", "fr"],
+    ["limits", "quantity", "warm"],
+    ["limits", "applies", "raw-eggs"],
+    ["limits", "main", "no"],
+    ["techniques", "station", "hob"],
+    ["techniques", "attention", "some"],
+    ["techniques", "heat", "warm"],
+    ["techniques", "law", "per-gram"],
+    ["techniques", "mass", "grows"],
+    ["techniques", "kills", "perhaps"],
+  ])("%s.csv, %s: %s", (name, column, word) => {
+    const [first, ...others] = readTable(`${name}.csv`);
+    const id = cell(first!, "id");
+    cell(first!, column);
+    const build = () =>
+      tables.find((table) => table.name === name)!.build([{ ...first!, [column]: word }, ...others]);
+    expect(build).toThrow(`row ${id}, column ${column}: "${word}" is not one of `);
+  });
 });
 
 describe("sources", () => {

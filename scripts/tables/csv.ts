@@ -40,3 +40,21 @@ export const number = (row: CsvRow, column: string): number | null => {
   if (!Number.isFinite(value)) throw new Error(`"${text}" in column ${column} is not a number`);
   return value;
 };
+
+const inList = <T extends string>(row: CsvRow, column: string, word: string, known: readonly T[]): T => {
+  const found = known.find((k) => k === word);
+  if (found === undefined)
+    throw new Error(`row ${cell(row, "id")}, column ${column}: "${word}" is not one of ${known.join(", ")}`);
+  return found;
+};
+
+/** The one word of a cell, out of a closed list. Throws with row and column for any other. */
+export const oneOf = <T extends string>(row: CsvRow, column: string, known: readonly T[]): T =>
+  inList(row, column, cell(row, column), known);
+
+/** The space-separated words of a cell, out of a closed list. Throws with row and column for any other. */
+export const among = <T extends string>(row: CsvRow, column: string, known: readonly T[]): readonly T[] =>
+  cell(row, column)
+    .split(" ")
+    .filter((word) => word !== "")
+    .map((word) => inList(row, column, word, known));

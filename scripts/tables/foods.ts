@@ -1,7 +1,7 @@
 import { normaliseName } from "../../src/engine/larder/normalise-name.ts";
 import { regularPlural } from "../../src/engine/larder/plural.ts";
-import { allergenGroups } from "../../src/engine/model/food.ts";
-import { type CsvRow, cell, list, number, readTable } from "./csv.ts";
+import { allergenGroups, dietFacts, hazardKinds, shelves } from "../../src/engine/model/food.ts";
+import { among, type CsvRow, cell, list, number, oneOf } from "./csv.ts";
 import { readSr28, type Sr28Food } from "./sr28.ts";
 
 // US customary volumes in millilitres (UCUM, exact by definition of the US gallon).
@@ -94,7 +94,9 @@ const allergensOf = (row: CsvRow): string =>
       const found = /^([a-z]+)(?::([a-z-]+))?([~?]?)$/.exec(code);
       const group = (allergenGroups as readonly string[]).indexOf(found?.[1] ?? "");
       if (found === null || group < 0)
-        throw new Error(`${cell(row, "id")}: allergen "${code}" is not understood`);
+        throw new Error(
+          `row ${cell(row, "id")}, column allergens: "${code}" is not one of ${allergenGroups.join(", ")}`,
+        );
       return `${group},${found[2] ?? ""},${found[3] === "?" ? "check" : found[3] === "~" ? "typical" : "certain"}`;
     })
     .join(";");
@@ -131,8 +133,7 @@ const searchNames = (rows: readonly CsvRow[]): ReadonlyMap<string, readonly stri
 };
 
 /** Text of src/engine/larder/tables/foods.ts: one tab-separated row for each food, in the order of data/foods.csv. */
-export const buildFoods = (): string => {
-  const rows = readTable("foods.csv");
+export const buildFoods = (rows: readonly CsvRow[]): string => {
   const database = readSr28();
   const keys = searchNames(rows);
   const lines = rows.map((row) => {
@@ -147,15 +148,15 @@ export const buildFoods = (): string => {
       cell(row, "plural") || regularPlural(name),
       cell(row, "us"),
       list(row, "aliases").join(";"),
-      cell(row, "shelf"),
+      oneOf(row, "shelf", shelves),
       ndb,
       nutrientsOf(row, sr28),
       densityOf(row, sr28) ?? "",
       piecesOf(row),
       number(row, "trim") ?? 1,
       allergensOf(row),
-      cell(row, "diet"),
-      cell(row, "hazards"),
+      among(row, "diet", dietFacts).join(" "),
+      among(row, "hazards", hazardKinds).join(" "),
       number(row, "fridge") ?? "",
       list(row, "madeOf").join(";"),
       cell(row, "note"),

@@ -2,16 +2,9 @@ import { celsius, minutes } from "../../src/engine/measure/units.ts";
 import { hazardKinds } from "../../src/engine/model/food.ts";
 import type { Limit, LimitCase } from "../../src/engine/model/limit.ts";
 import { limitQuantities } from "../../src/engine/model/safety.ts";
-import type { Region } from "../../src/engine/model/sitting.ts";
-import { type CsvRow, cell, number, readTable } from "./csv.ts";
+import { regions } from "../../src/engine/model/sitting.ts";
+import { among, type CsvRow, cell, number, oneOf } from "./csv.ts";
 
-const oneOf = <T extends string>(text: string, known: readonly T[]): T => {
-  const found = known.find((k) => k === text);
-  if (found === undefined) throw new Error(`"${text}" is not one of ${known.join(", ")}`);
-  return found;
-};
-
-const regions: readonly Region[] = ["uk", "us", "eu", "au"];
 const cases: readonly LimitCase[] = [
   ...hazardKinds,
   "any",
@@ -33,8 +26,7 @@ const timeOf = (row: CsvRow): number | null => {
   return Number(found[1]) * unit;
 };
 
-const yes = (row: CsvRow, column: string): boolean =>
-  oneOf(cell(row, column), ["yes", ""] as const) === "yes";
+const yes = (row: CsvRow, column: string): boolean => oneOf(row, column, ["yes", ""]) === "yes";
 
 const limitFrom = (row: CsvRow): Limit => {
   const heat = number(row, "celsius");
@@ -42,16 +34,14 @@ const limitFrom = (row: CsvRow): Limit => {
   const from = number(row, "from");
   return {
     id: cell(row, "id"),
-    region: oneOf(cell(row, "region"), regions),
-    quantity: oneOf(cell(row, "quantity"), limitQuantities),
-    comparator: oneOf(cell(row, "comparator"), ["at-least", "at-most"] as const),
+    region: oneOf(row, "region", regions),
+    quantity: oneOf(row, "quantity", limitQuantities),
+    comparator: oneOf(row, "comparator", ["at-least", "at-most"]),
     celsius: heat === null ? null : celsius(heat),
     minutes: time === null ? null : minutes(time),
     under: yes(row, "under"),
     from: from === null ? null : celsius(from),
-    applies: cell(row, "applies")
-      .split(" ")
-      .map((text) => oneOf(text, cases)),
+    applies: among(row, "applies", cases),
     main: yes(row, "main"),
     where: cell(row, "where"),
     source: cell(row, "source"),
@@ -59,7 +49,7 @@ const limitFrom = (row: CsvRow): Limit => {
 };
 
 /** Text of src/engine/larder/tables/limits.ts: the rows of data/limits.csv, each checked. */
-export const buildLimits = (): string =>
+export const buildLimits = (rows: readonly CsvRow[]): string =>
   [
     "// generated from data/limits.csv by scripts/build-tables.ts",
     'import type { Celsius, Minutes } from "../../measure/units.ts";',
@@ -72,7 +62,7 @@ export const buildLimits = (): string =>
     "};",
     "",
     "const rows: readonly Row[] = [",
-    ...readTable("limits.csv").map((row) => `  ${JSON.stringify(limitFrom(row))},`),
+    ...rows.map((row) => `  ${JSON.stringify(limitFrom(row))},`),
     "];",
     "",
     "export const limitRows: readonly Limit[] = rows.map((row) => ({",

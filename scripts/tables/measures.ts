@@ -1,26 +1,13 @@
-import { cell, list, number, readTable } from "./csv.ts";
-
-const kinds = new Set([
-  "mass",
-  "volume",
-  "piece",
-  "container",
-  "vague",
-  "length",
-  "level",
-  "size",
-  "bulk",
-  "drained",
-  "each",
-]);
+import { measureKinds, measurePers } from "../../src/engine/larder/measures.ts";
+import { regions } from "../../src/engine/model/sitting.ts";
+import { among, type CsvRow, cell, list, number, oneOf } from "./csv.ts";
 
 /** Text of src/engine/larder/tables/measures.ts: one tab-separated row for each row of data/measures.csv, in its order. */
-export const buildMeasures = (): string => {
+export const buildMeasures = (rows: readonly CsvRow[]): string => {
   const owner = new Map<string, string>();
-  const lines = readTable("measures.csv").map((row) => {
+  const lines = rows.map((row) => {
     const id = cell(row, "id");
-    const kind = cell(row, "kind");
-    if (!kinds.has(kind)) throw new Error(`${id}: kind "${kind}" is not one of ${[...kinds].join(", ")}`);
+    const kind = oneOf(row, "kind", measureKinds);
     const values = [number(row, "low"), number(row, "likely"), number(row, "high")];
     const [low, likely, high] = values;
     if (low != null && likely != null && high != null && !(low <= likely && likely <= high))
@@ -35,8 +22,8 @@ export const buildMeasures = (): string => {
       kind,
       list(row, "forms").join(";"),
       list(row, "cased").join(";"),
-      cell(row, "region"),
-      cell(row, "per"),
+      among(row, "region", regions).join(" "),
+      oneOf(row, "per", ["", ...measurePers]),
       values.map((value) => value ?? "").join(" "),
       list(row, "foods").join(" "),
       list(row, "source").join(" "),

@@ -1,17 +1,6 @@
 import { allergenGroups, dietFacts, hazardKinds } from "../../src/engine/model/food.ts";
 import type { Need } from "../../src/engine/model/need.ts";
-import { type CsvRow, cell, list, readTable } from "./csv.ts";
-
-// Space-separated names out of a closed list; throws for a name that is not in it.
-const among = <T extends string>(row: CsvRow, column: string, known: readonly T[]): readonly T[] =>
-  cell(row, column)
-    .split(" ")
-    .filter((name) => name !== "")
-    .map((name) => {
-      const found = known.find((k) => k === name);
-      if (found === undefined) throw new Error(`${cell(row, "id")}: "${name}" in ${column} is not known`);
-      return found;
-    });
+import { among, type CsvRow, cell, list, readTable } from "./csv.ts";
 
 const needFrom = (row: CsvRow, foodIds: readonly string[]): Need => ({
   id: cell(row, "id"),
@@ -32,9 +21,9 @@ const needFrom = (row: CsvRow, foodIds: readonly string[]): Need => ({
 });
 
 /** Text of src/engine/larder/tables/needs.ts: the rows of data/needs.csv, each name checked against its closed list. */
-export const buildNeeds = (): string => {
+export const buildNeeds = (rows: readonly CsvRow[]): string => {
   const foodIds = readTable("foods.csv").map((row) => cell(row, "id"));
-  const needs = readTable("needs.csv").map((row) => needFrom(row, foodIds));
+  const needs = rows.map((row) => needFrom(row, foodIds));
   return [
     "// generated from data/needs.csv by scripts/build-tables.ts",
     'import type { Need } from "../../model/need.ts";',

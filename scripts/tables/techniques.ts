@@ -1,21 +1,11 @@
-import { cell, list, number, readTable } from "./csv.ts";
-
-const stations = "hands bench burner oven grill fryer fridge freezer ice-bath machine".split(" ");
-const attentions = ["hands", "mind", "none"];
-const heats = ["low", "medium", "high", "oven", "none"];
-const laws = ["fixed", "per-kilo", "per-piece", "per-batch", "heating"];
-const effects = ["none", "evaporates", "absorbs", "trims", "drains"];
+import { attentions, heats, massEffects, stations, timeLaws } from "../../src/engine/model/food.ts";
+import { type CsvRow, cell, list, number, oneOf } from "./csv.ts";
 
 /** Text of src/engine/larder/tables/techniques.ts: one record a technique, in the order of data/techniques.csv. Throws when a verb stands in two rows or a cell holds an unknown word. */
-export const buildTechniques = (): string => {
+export const buildTechniques = (rows: readonly CsvRow[]): string => {
   const ownerOf = new Map<string, string>();
-  const lines = readTable("techniques.csv").map((row) => {
+  const lines = rows.map((row) => {
     const id = cell(row, "id");
-    const oneOf = (column: string, words: readonly string[]): string => {
-      const word = cell(row, column);
-      if (!words.includes(word)) throw new Error(`${id}: "${word}" is no ${column}`);
-      return word;
-    };
     const known = (column: string): number => {
       const value = number(row, column);
       if (value === null) throw new Error(`${id}: ${column} is empty`);
@@ -35,18 +25,18 @@ export const buildTechniques = (): string => {
     return JSON.stringify({
       id,
       verbs,
-      station: oneOf("station", stations),
-      attention: oneOf("attention", attentions),
-      heat: oneOf("heat", heats),
-      law: oneOf("law", laws),
+      station: oneOf(row, "station", stations),
+      attention: oneOf(row, "attention", attentions),
+      heat: oneOf(row, "heat", heats),
+      law: oneOf(row, "law", timeLaws),
       minutes,
       setUp: known("setUp"),
       handling: known("handling"),
-      mass: oneOf("mass", effects),
+      mass: oneOf(row, "mass", massEffects),
       massShare: known("massShare"),
-      kills: oneOf("kills", ["yes", "no"]) === "yes",
+      kills: oneOf(row, "kills", ["yes", "no"]) === "yes",
       celsius: low === null || high === null ? null : { low, high },
-      miseEnPlace: oneOf("mise", ["yes", "no"]) === "yes",
+      miseEnPlace: oneOf(row, "mise", ["yes", "no"]) === "yes",
       source: cell(row, "source"),
     });
   });

@@ -96,18 +96,19 @@ export type {
   PurchaseLine,
 } from "./model/purchase.ts";
 export type { CriticalLimit, SafetyPoint, SafetySheet } from "./model/safety.ts";
-export type {
-  Cook,
-  Course,
-  Guest,
-  Kitchen,
-  NeedId,
-  Oven,
-  Pack,
-  Pan,
-  Region,
-  Shift,
-  Sitting,
+export {
+  type Cook,
+  type Course,
+  type Guest,
+  type Kitchen,
+  type NeedId,
+  type Oven,
+  type Pack,
+  type Pan,
+  type Region,
+  regions,
+  type Shift,
+  type Sitting,
 } from "./model/sitting.ts";
 export type { SourceId, Span, Words } from "./model/span.ts";
 export type { WriteUp, WriteUpLine } from "./model/write-up.ts";

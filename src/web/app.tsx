@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
-import type { Region } from "#engine/index.ts";
+import { type Region, regions } from "#engine/index.ts";
 import { CardsScreen } from "./editor/cards-screen.tsx";
 import { EveningScreen } from "./evening-screen.tsx";
 import { Guarded } from "./parts/guarded.tsx";
@@ -11,8 +11,6 @@ import { bookDocuments, booksOf, eveningStore, useEvening } from "./state/evenin
 import { routeStore } from "./state/route.ts";
 import { useStore } from "./state/store.ts";
 import { desk } from "./state/the-desk.ts";
-
-const regions: readonly Region[] = ["uk", "us", "eu", "au"];
 
 /** The region that the sitting of a book names; the United Kingdom's words and rules where it names none. */
 const regionOf = (documents: readonly DeskDocument[]): Region => {

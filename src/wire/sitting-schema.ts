@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Region } from "#engine/index.ts";
+import { type Region, regions } from "#engine/index.ts";
 import { civilDate } from "#words/clock.ts";
 import { currencyCodes } from "./currency-codes.ts";
 import { fileName, fromOne, listOf, nameText, shareOfOne, strictMap, text } from "./schema-parts.ts";
@@ -17,7 +17,7 @@ export const sittingSchema = strictMap({
   title: text,
   date: z.string({ error: () => "date" }).refine((iso) => civilDate(iso) !== null, { error: () => "date" }),
   place: text.optional(),
-  region: z.enum(["uk", "us", "eu", "au"], { error: () => "region" }).optional(),
+  region: z.enum(regions, { error: () => "region" }).optional(),
   currency: z
     .string({ error: () => "currency" })
     .refine((code) => currencyCodes.has(code), { error: () => "currency" })

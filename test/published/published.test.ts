@@ -24,6 +24,11 @@ describe.each(topics.map(({ topic, checks }) => [topic, checks] as const))("%s",
   });
 });
 
+test("no topic is empty, and there are many checks", () => {
+  expect(topics.filter(({ checks }) => checks.length === 0)).toEqual([]);
+  expect(topics.flatMap(({ checks }) => checks).length).toBeGreaterThanOrEqual(400);
+});
+
 test("every check says where its figure comes from", () => {
   const silent = topics.flatMap(({ checks }) => checks).filter((check) => check.source.trim() === "");
   expect(silent).toEqual([]);

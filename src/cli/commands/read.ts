@@ -1,4 +1,4 @@
-import { type Action, type Dish, type Ingredient, type Region, readCard } from "#engine/index.ts";
+import { type Action, type Dish, type Ingredient, type Region, readCard, regions } from "#engine/index.ts";
 import { readJson } from "#wire/read-json.ts";
 import { stationLabels } from "#words/labels.ts";
 import { listText, numberText, percentText } from "#words/number-text.ts";
@@ -6,7 +6,6 @@ import { celsiusText, massText, rangeText } from "#words/quantity-text.ts";
 import { writeUpHeadings } from "#words/write-up-text.ts";
 import { type Command, commonOptions } from "../command.ts";
 import { readInput, troubleText } from "../load-sitting.ts";
-import { regionNames } from "../region-names.ts";
 import type { Paint } from "../show/paint.ts";
 import { type Remark, remarksOfText, showRemarks } from "../show/remarks.ts";
 import { tableText, wrap } from "../show/table.ts";
@@ -23,7 +22,7 @@ export const readCommand: Command = {
     ...commonOptions,
     region: {
       type: "string",
-      value: regionNames.join("|"),
+      value: regions.join("|"),
       help: "whose cups, tins and words (uk when left out)",
     },
   },
@@ -34,10 +33,10 @@ export const readCommand: Command = {
   examples: ["tamis read cards/soup.txt", "tamis read --json cards/soup.txt", "pbpaste | tamis read -"],
   run: async ({ args, flag, value, world, paint, errPaint }) => {
     const region = value("region") ?? "uk";
-    if (!regionNames.some((name) => name === region))
+    if (!regions.some((name) => name === region))
       return {
         stdout: "",
-        stderr: `tamis read: --region is "${region}"; ${listText(regionNames, "or")} was looked for\n`,
+        stderr: `tamis read: --region is "${region}"; ${listText(regions, "or")} was looked for\n`,
         code: exitCodes.unusable,
       };
     const shapes: unknown[] = [];

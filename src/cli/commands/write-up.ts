@@ -1,4 +1,4 @@
-import { type CardWriteUp, type Region, type WriteUp, writeUpCard } from "#engine/index.ts";
+import { type CardWriteUp, type Region, regions, type WriteUp, writeUpCard } from "#engine/index.ts";
 import { htmlFromWriteUp } from "#wire/html-from-write-up.ts";
 import { recipeJsonLd } from "#wire/recipe-json-ld.ts";
 import { allergenLabels, gradeLabels, hazardCautions } from "#words/labels.ts";
@@ -17,7 +17,6 @@ import {
 } from "#words/write-up-text.ts";
 import type { Command } from "../command.ts";
 import { readInput, troubleText } from "../load-sitting.ts";
-import { regionNames } from "../region-names.ts";
 import type { Paint } from "../show/paint.ts";
 import { remarksOfText, showRemarks } from "../show/remarks.ts";
 import { wrap } from "../show/table.ts";
@@ -36,7 +35,7 @@ export const writeUpCommand: Command = {
     format: { type: "string", value: formats.join("|"), help: "text when left out" },
     region: {
       type: "string",
-      value: regionNames.join("|"),
+      value: regions.join("|"),
       help: "whose measures and labels (uk when left out)",
     },
     notes: { type: "boolean", help: "show notes too: what was assumed" },
@@ -58,7 +57,7 @@ export const writeUpCommand: Command = {
     const format = value("format") ?? "text";
     const region = value("region") ?? "uk";
     if (!formats.some((name) => name === format)) return wrong("format", format, formats);
-    if (!regionNames.some((name) => name === region)) return wrong("region", region, regionNames);
+    if (!regions.some((name) => name === region)) return wrong("region", region, regions);
     const path = args[0] ?? "";
     const found = await readInput(path, world);
     if (typeof found === "string")

@@ -4,21 +4,24 @@ import type { Region } from "../model/sitting.ts";
 import { measureRows } from "./tables/measures.ts";
 
 /** What a word of the measure table counts. "each" rows weigh one of a food; "bulk" rows are grams a millilitre. */
-type MeasureKind =
-  | "mass"
-  | "volume"
-  | "piece"
-  | "container"
-  | "vague"
-  | "length"
-  | "level"
-  | "size"
-  | "bulk"
-  | "drained"
-  | "each";
+export const measureKinds = [
+  "mass",
+  "volume",
+  "piece",
+  "container",
+  "vague",
+  "length",
+  "level",
+  "size",
+  "bulk",
+  "drained",
+  "each",
+] as const;
+type MeasureKind = (typeof measureKinds)[number];
 
 /** What low, likely and high count: grams, millilitres, centimetres, or a factor. */
-type MeasurePer = "g" | "ml" | "cm" | "x";
+export const measurePers = ["g", "ml", "cm", "x"] as const;
+type MeasurePer = (typeof measurePers)[number];
 
 /** One row of the measure table: how much a word means, where and for which foods. */
 export type Measure = {

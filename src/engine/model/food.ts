@@ -95,26 +95,28 @@ export type Nutrients = {
 /** The weight of one piece, edible portion: "medium" onion, "clove", "stick", "leaf", "bunch", "slice". */
 export type Piece = { readonly name: string; readonly grams: Grams };
 
-/** The aisle a food is bought from; purchase lists are grouped by it. */
-export type Shelf =
-  | "vegetables"
-  | "fruit"
-  | "herbs"
-  | "meat"
-  | "poultry"
-  | "fish"
-  | "dairy"
-  | "eggs"
-  | "bread"
-  | "dry"
-  | "tins"
-  | "oils"
-  | "spices"
-  | "baking"
-  | "sweet"
-  | "frozen"
-  | "drinks"
-  | "other";
+/** The aisles that foods are bought from; purchase lists are grouped by them. */
+export const shelves = [
+  "vegetables",
+  "fruit",
+  "herbs",
+  "meat",
+  "poultry",
+  "fish",
+  "dairy",
+  "eggs",
+  "bread",
+  "dry",
+  "tins",
+  "oils",
+  "spices",
+  "baking",
+  "sweet",
+  "frozen",
+  "drinks",
+  "other",
+] as const;
+export type Shelf = (typeof shelves)[number];
 
 /** One food of the table. */
 export type Food = {
@@ -152,43 +154,53 @@ export type Food = {
 export type TechniqueId = string;
 
 /** hands: one pair, all the time. mind: a share of one pair. none: it goes alone. */
-export type Attention = "hands" | "mind" | "none";
+export const attentions = ["hands", "mind", "none"] as const;
+export type Attention = (typeof attentions)[number];
 
-export type Station =
-  | "hands"
-  | "bench"
-  | "burner"
-  | "oven"
-  | "grill"
-  | "fryer"
-  | "fridge"
-  | "freezer"
-  | "ice-bath"
-  | "machine";
+/** Where work is done. */
+export const stations = [
+  "hands",
+  "bench",
+  "burner",
+  "oven",
+  "grill",
+  "fryer",
+  "fridge",
+  "freezer",
+  "ice-bath",
+  "machine",
+] as const;
+export type Station = (typeof stations)[number];
+
+/** Heat as a word: a burner's level, or that of the oven; none for cold work. */
+export const heats = ["low", "medium", "high", "oven", "none"] as const;
 
 /** How the length of a technique follows the amount of food. */
-type TimeLaw =
+export const timeLaws = [
   /** The same for any amount (bake, simmer, prove). */
-  | "fixed"
+  "fixed",
   /** Set-up and then so many minutes a kilo (peel, chop). */
-  | "per-kilo"
+  "per-kilo",
   /** Set-up and then so many minutes a piece or portion (shape, fill, plate). */
-  | "per-piece"
+  "per-piece",
   /** Once for each batch that the vessel holds (fry, sear). */
-  | "per-batch"
+  "per-batch",
   /** With the mass to be heated (bring to the boil). */
-  | "heating";
+  "heating",
+] as const;
 
-type MassEffect =
-  | "none"
+/** What a technique does to the mass of the food. */
+export const massEffects = [
+  "none",
   /** Water is lost to the air. */
-  | "evaporates"
+  "evaporates",
   /** Water or fat is taken up. */
-  | "absorbs"
+  "absorbs",
   /** A part is thrown away. */
-  | "trims"
+  "trims",
   /** Liquid is poured off. */
-  | "drains";
+  "drains",
+] as const;
 
 export type Technique = {
   readonly id: TechniqueId;
@@ -196,16 +208,16 @@ export type Technique = {
   readonly verbs: readonly string[];
   readonly station: Station;
   readonly attention: Attention;
-  /** Heat as a word when the words give none: burner level or oven setting; null for cold work. */
-  readonly heat: "low" | "medium" | "high" | "oven" | "none";
-  readonly law: TimeLaw;
+  /** What is meant when the card names no heat. */
+  readonly heat: (typeof heats)[number];
+  readonly law: (typeof timeLaws)[number];
   /** Least, likely, most minutes when the words state none: whole for "fixed", per unit for the other laws. */
   readonly minutes: { readonly low: Minutes; readonly likely: Minutes; readonly high: Minutes };
   /** Minutes that do not grow with the amount. */
   readonly setUp: Minutes;
   /** Minutes of one pair of hands to start and to end it, when it then goes alone (load and unload an oven). */
   readonly handling: Minutes;
-  readonly mass: MassEffect;
+  readonly mass: (typeof massEffects)[number];
   /** Part of the mass lost (trims, drains, evaporates) or gained (absorbs) in the usual time; 0 when none. */
   readonly massShare: number;
   /** True when it cooks a raw animal food through, done as usual. */

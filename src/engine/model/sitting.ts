@@ -1,7 +1,9 @@
 import type { Celsius, Count, Minor, Minutes, Moment, Share } from "../measure/units.ts";
 import type { SourceId } from "./span.ts";
 
-export type Region = "uk" | "us" | "eu" | "au";
+/** Whose measures, allergen law and limits are meant. */
+export const regions = ["uk", "us", "eu", "au"] as const;
+export type Region = (typeof regions)[number];
 
 /** A row of the need table ("vegetarian", "coeliac", "no-nuts", "pregnant"). */
 export type NeedId = string;
