@@ -1,11 +1,10 @@
 import { makeFinding } from "../../findings/make-finding.ts";
+import { isEveryday } from "../../larder/everyday.ts";
 import type { Dish, Ingredient } from "../../model/dish.ts";
 import { nameAt } from "../steps/find-mentions.ts";
 import { nameIndexOf } from "../steps/name-index.ts";
 import type { Rule } from "./rule.ts";
 import { stepTokens } from "./step-tokens.ts";
-
-const everyday = /\b(salt|pepper|water|oil|ice)\b/;
 
 /** Lines of the list that the method never takes up. Optional lines and lines with a purpose of their own are left alone. */
 export const listedNotUsed: Rule = {
@@ -34,11 +33,7 @@ export const listedNotUsed: Rule = {
 };
 
 const excused = (i: Ingredient): boolean =>
-  i.optional ||
-  i.equipment ||
-  i.purpose !== null ||
-  i.name.trim() === "" ||
-  everyday.test(i.name.toLowerCase());
+  i.optional || i.equipment || i.purpose !== null || i.name.trim() === "" || isEveryday(i.food);
 
 /** Lines whose name stands anywhere in the method, in a cue or a remark perhaps. */
 const namedInMethod = (dish: Dish): ReadonlySet<number> => {

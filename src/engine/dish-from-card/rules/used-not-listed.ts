@@ -1,5 +1,6 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
+import { isEveryday } from "../../larder/everyday.ts";
 import { foodById, foodByName } from "../../larder/foods.ts";
 import { verbReadings } from "../../larder/techniques.ts";
 import type { Action, Dish, Step } from "../../model/dish.ts";
@@ -21,9 +22,6 @@ const takes = new Set(
   ),
 );
 
-// In every kitchen, and often left off a list: one note for all of them.
-const everyday = /^(water|.*\bsalt\b.*|.*\bpepper|pepper|.*\boil|ice|ice cubes?)$/;
-
 /** Foods that the method takes up and that stand on no line of the list. */
 export const usedNotListed: Rule = {
   code: "used-not-listed",
@@ -39,9 +37,10 @@ export const usedNotListed: Rule = {
         if (!found.has(one.food.id)) found.set(one.food.id, one);
     }
     const all = [...found.values()];
-    const small = all.filter((u) => everyday.test(u.food.name));
+    // What is in every kitchen is often left off a list: one note for all of it.
+    const small = all.filter((u) => isEveryday(u.food.id));
     return [
-      ...all.filter((u) => !everyday.test(u.food.name)).map((u) => say(dish, u, u.name, u.food.name)),
+      ...all.filter((u) => !isEveryday(u.food.id)).map((u) => say(dish, u, u.name, u.food.name)),
       ...small.slice(0, 1).map(
         (u): Finding => ({
           ...say(dish, u, small.map((s) => s.name).join(", "), u.food.name),
