@@ -2,7 +2,7 @@ import { type Clause, isAim } from "./clauses.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
-import { determiners, productNouns } from "./word-sets.ts";
+import { borrowedNouns, determiners, productNouns } from "./word-sets.ts";
 
 /** A pool that the words name, or a part of the dish whose lines were not used yet. */
 export type Product = {
@@ -112,12 +112,7 @@ const resolve = (
       return unused.length > 0 ? { pool: null, members: unused } : null;
     return { pool: holding, members: [] };
   }
-  if (
-    /^(white|yolk|meat|fish|vegetable|veg|potato|rice|pasta|noodle|bird|joint|leaf|liquid|stock|bread|bean|powder|rub|seasoning|pot|tin|tray|pan|dish|bowl|mould|ramekin|piece|slice|spread|dip|curd|whey)$/.test(
-      noun,
-    )
-  )
-    return null;
+  if (borrowedNouns.has(noun)) return null;
   const { current } = reader.kitchen;
   if (current === null || current.left <= 0.001 || current.contents.size === 0) return null;
   // "Heat the butter, turn in the mixture": the hot pan waits for what stands beside it.

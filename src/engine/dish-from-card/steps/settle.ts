@@ -7,6 +7,7 @@ import { newPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 import { burners, type Place } from "./which-pools.ts";
+import { pans } from "./word-sets.ts";
 
 const primers = new Set("heat melt bring-to-boil bring-to-simmer warm boil".split(" "));
 const leavesMachine = new Set(
@@ -57,7 +58,7 @@ export const settle = (
     (technique.id === "set-aside" ||
       (technique.id === "take-out" && !/^(oven|fridge|freezer)$/.test(place.before?.station ?? "oven"))) &&
     fresh.length === 0;
-  if (leaves && only !== undefined && joined.length === 1 && only.vessel !== null && isPan(only.vessel)) {
+  if (leaves && only !== undefined && joined.length === 1 && only.vessel !== null && pans.has(only.vessel)) {
     const emptied = addPool(reader, place.part);
     emptied.vessel = only.vessel;
     emptied.last = action.id;
@@ -108,8 +109,6 @@ export const settle = (
   if (kitchen.emptied === main || burners.has(chosen.station)) kitchen.emptied = null;
   kitchen.current = main;
 };
-
-const isPan = (vessel: string): boolean => /^(pan|pot|saucepan|skillet|wok|casserole)$/.test(vessel);
 
 const isFatOrWater = (reader: StepReader, index: number): boolean =>
   /\b(oil|butter|lard|dripping|ghee|fat|water|margarine|salt|suet|duck fat|stock)\b/.test(

@@ -6,7 +6,7 @@ import type { Product } from "./find-products.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
-import { joiningTechniques, pronouns, steeringTechniques } from "./word-sets.ts";
+import { joiningTechniques, pans, pronouns, steeringTechniques, vessels } from "./word-sets.ts";
 
 /** Where in the method an action stands. */
 export type Place = {
@@ -286,9 +286,7 @@ const joinsCurrent = (clause: Clause, chosen: Chosen, place: Place, current: Poo
 };
 
 const articleOf = (clause: Clause): string => {
-  const at = clause.tokens.findIndex((t) =>
-    /^(pan|pot|saucepan|skillet|wok|casserole|bowl|tin|dish)$/.test(t.text),
-  );
+  const at = clause.tokens.findIndex((t) => vessels.has(t.text));
   if (at < 0) return "";
   for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {
     const here = word(clause, i);
@@ -300,13 +298,9 @@ const articleOf = (clause: Clause): string => {
 
 const poolInVessel = (reader: StepReader, clause: Clause): Pool | null => {
   const { kitchen } = reader;
-  const noun = stem(
-    clause.tokens.find((t) => /^(pan|pot|saucepan|skillet|wok|casserole|bowl|tin|dish)s?$/.test(t.text))
-      ?.text ?? "",
-  );
-  const pans = /^(pan|pot|saucepan|skillet|wok|casserole)$/;
+  const noun = clause.tokens.map((t) => stem(t.text)).find((word) => vessels.has(word)) ?? "";
   const fits = (vessel: string | null): boolean =>
-    vessel !== null && (vessel === noun || (pans.test(vessel) && (pans.test(noun) || noun === "")));
+    vessel !== null && (vessel === noun || (pans.has(vessel) && (pans.has(noun) || noun === "")));
   if (kitchen.emptied !== null && (fits(kitchen.emptied.vessel) || kitchen.emptied.vessel === null))
     return kitchen.emptied;
   if (kitchen.current !== null && fits(kitchen.current.vessel)) return kitchen.current;

@@ -47,7 +47,7 @@ export const nounVerbs = set(
   form measure scale cure smoke heat cover crumb frost stud cap tent weight run hand hold raise double test look watch
   charge present box load pack tie set share cut pair score label salt season stock color colour pickle brine rub
   roll shower crown glaze flame work dust finish splash fold pop process turn return do make feed spin box try mature gel
-  open proof lower change rest dip mix ground lay  grill steam stew roast toast mash 
+  stick open proof lower change rest dip mix ground lay  grill steam stew roast toast mash 
   brown slice cube dice mince peel chop     shake   broil    `,
 );
 
@@ -76,18 +76,32 @@ export const steeringTechniques = set("preheat adjust-heat taste use run-machine
 /** Words for what the cook has in hand. */
 export const pronouns = set("it them this these that those everything they lot");
 
-/** What the mixture may be called though nobody named it. */
-export const productNouns = set(
-  `mixture mix batter dough sauce filling pastry soup stew marinade dressing syrup custard paste meringue glaze icing
-  crumble topping base stuffing puree broth patty dumpling ball ganache frosting caramel jam jelly curry gravy crust
-  ragu risotto salad slaw crumb roux stock liquid liquor juice brine cake loaf bun roll biscuit cookie scone tart pie
-  pudding mousse omelette pancake crepe fritter burger meatball casserole gratin compote chutney pickle relish salsa
-  pesto vinaigrette mayonnaise hummus dip spread starter sponge leaven bread pizza flatbread tortilla log sausage
-  kebab skewer parcel square disc round shape tin pot ramekin mould tray pan dish bowl pie content lot foam fat fond
-  cutlet croquette schnitzel muffin brownie bar shortbread slice wedge piece chunk potato mash porridge oatmeal cream
-  yolk white meat veg vegetable fish bird joint roast curd whey leaf powder rub blend rice pasta noodle seasoning coating wash
-  remainder rest`,
+/** Words that name a product only when one by that name was made; else they are a food or a vessel. */
+export const borrowedNouns = set(
+  `white yolk meat fish vegetable veg potato rice pasta noodle bird joint leaf liquid stock bread powder rub
+  seasoning pot tin tray pan dish bowl mould ramekin piece slice spread dip curd whey`,
 );
+
+/** What the mixture may be called though nobody named it. */
+export const productNouns: ReadonlySet<string> = new Set([
+  ...set(
+    `mixture mix batter dough sauce filling pastry soup stew marinade dressing syrup custard paste meringue glaze
+    icing crumble topping base stuffing puree broth patty dumpling ball ganache frosting caramel jam jelly curry
+    gravy crust ragu risotto salad slaw crumb roux liquor juice brine cake loaf bun roll biscuit cookie scone
+    tart pie pudding mousse omelette pancake crepe fritter burger meatball casserole gratin compote chutney
+    pickle relish salsa pesto vinaigrette mayonnaise hummus starter sponge leaven pizza flatbread tortilla log
+    sausage kebab skewer parcel square disc round shape content lot foam fat fond cutlet croquette schnitzel
+    muffin brownie bar shortbread wedge chunk mash porridge oatmeal cream roast blend coating wash remainder
+    rest`,
+  ),
+  ...borrowedNouns,
+]);
+
+/** Vessels that stand on a burner. */
+export const pans = set("pan saucepan pot skillet wok casserole");
+
+/** Vessels that food is put into and taken out of. */
+export const vessels: ReadonlySet<string> = new Set([...pans, "bowl", "tin", "dish"]);
 
 /** Vessels and tools, by which a stretch of words is known to be no food. */
 export const tools = set(
