@@ -1,11 +1,12 @@
-import type { DishDeclaration, KnownSum, NutritionFacts } from "#engine/index.ts";
+import { type DishDeclaration, type KnownSum, type LabelRow, labelRows, type Region } from "#engine/index.ts";
 import { allergenLabels, gradeLabels } from "#words/labels.ts";
-import { capital, listText, numberText } from "#words/number-text.ts";
+import { capital, listText } from "#words/number-text.ts";
 import { massText } from "#words/quantity-text.ts";
+import { labelFigureText, nutrientLabels } from "#words/write-up-text.ts";
 import { versionText } from "../plan/names.ts";
 
 /** What is stated about one version of one dish. */
-export const DishSheet = ({ of: d }: { of: DishDeclaration }) => (
+export const DishSheet = ({ of: d, region }: { of: DishDeclaration; region: Region }) => (
   <article class="dish-sheet" aria-label={`${d.title} ${versionText(d.version)}`}>
     <h3>
       {d.title}
@@ -58,30 +59,17 @@ export const DishSheet = ({ of: d }: { of: DishDeclaration }) => (
     </p>
     <details>
       <summary>Nutrition, about {massText(d.portionGrams)} a portion</summary>
-      <Nutrition of={d} />
+      <Nutrition of={d} region={region} />
     </details>
   </article>
 );
 
-const rows: readonly { readonly key: keyof NutritionFacts; readonly name: string; readonly unit: string }[] =
-  [
-    { key: "kilojoules", name: "Energy", unit: "kJ" },
-    { key: "kilocalories", name: "Energy", unit: "kcal" },
-    { key: "fat", name: "Fat", unit: "g" },
-    { key: "saturates", name: "of which saturates", unit: "g" },
-    { key: "carbohydrate", name: "Carbohydrate", unit: "g" },
-    { key: "sugars", name: "of which sugars", unit: "g" },
-    { key: "fibre", name: "Fibre", unit: "g" },
-    { key: "protein", name: "Protein", unit: "g" },
-    { key: "salt", name: "Salt", unit: "g" },
-  ];
+const figure = (row: LabelRow | undefined): string =>
+  row === undefined ? "" : `${labelFigureText(row.figure, row.complete)} ${row.unit}`;
 
-/** A sum that leaves something out is at least what it says. */
-const figure = (sum: KnownSum, unit: string): string =>
-  `${sum.complete ? "" : "at least "}${numberText(sum.value, unit === "g" ? 1 : 0)} ${unit}`;
-
-const Nutrition = ({ of: d }: { of: DishDeclaration }) => {
-  const missing = [...new Set(rows.flatMap(({ key }) => d.perPortion[key].missing))];
+const Nutrition = ({ of: d, region }: { of: DishDeclaration; region: Region }) => {
+  const per100g = labelRows(d.per100g, region);
+  const missing = [...new Set(Object.values(d.perPortion).flatMap((sum: KnownSum) => sum.missing))];
   return (
     <>
       <table class="nutrition">
@@ -99,11 +87,11 @@ const Nutrition = ({ of: d }: { of: DishDeclaration }) => {
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ key, name, unit }) => (
-            <tr key={key}>
-              <th scope="row">{name}</th>
-              <td class="num">{figure(d.per100g[key], unit)}</td>
-              <td class="num">{figure(d.perPortion[key], unit)}</td>
+          {labelRows(d.perPortion, region).map((row, n) => (
+            <tr key={`${row.nutrient}${row.unit}`}>
+              <th scope="row">{nutrientLabels[row.nutrient]}</th>
+              <td class="num">{figure(per100g[n])}</td>
+              <td class="num">{figure(row)}</td>
             </tr>
           ))}
         </tbody>

@@ -29,7 +29,7 @@ export const GuestsScreen = ({ evening, findings }: { evening: Evening; findings
       <h2>What is stated, dish by dish</h2>
       <div class="sheets">
         {declaration.dishes.map((d) => (
-          <DishSheet key={`${d.dish}|${d.version}`} of={d} />
+          <DishSheet key={`${d.dish}|${d.version}`} of={d} region={evening.menu.sitting.region} />
         ))}
       </div>
     </div>
