@@ -248,9 +248,19 @@ const cards: readonly { readonly is: string; readonly text: string; readonly out
     outline: "Apple chutney | Makes about 8 jars | – | ingredients 7, method 1",
   },
   {
+    is: "people and time in the title",
+    text: "Nettle broth (3 people, 35 min)\n\n200 g nettle tops\n1 potato\n700 ml stock\n\nBoil the potato in the stock for 20 minutes. Add the nettles and blend.\n",
+    outline: "Nettle broth | 3 people | 35 min | ingredients 3, method 1",
+  },
+  {
+    is: "how many it does, in the last words",
+    text: "Tray of roots\n\n1 kg carrots\n3 tbsp oil\n\nRoast the carrots in the oil at 200C for 40 minutes. That'll do seven of us, easily.\n",
+    outline: "Tray of roots | That'll do seven of us | – | ingredients 2, method 1",
+  },
+  {
     is: "yield and time in the title",
     text: "Pasta e ceci (serves 4, 40 minutes)\n\nolive oil\n1 onion, 1 stick celery, 1 carrot – finely chopped\n2 garlic cloves\n1 sprig rosemary\n2 x 400g tins chickpeas\n1 tbsp tomato purée\n150g small pasta\nparmesan\n\nCook the onion, celery and carrot in the oil for 10 minutes. Add the garlic and rosemary, 1 minute.\nAdd the purée, the chickpeas with their water and 500ml water. Simmer 15 minutes, blend half.\nAdd the pasta and cook until done. Serve with parmesan and oil.\n",
-    outline: "Pasta e ceci | serves 4 | – | ingredients 8, method 3",
+    outline: "Pasta e ceci | serves 4 | 40 minutes | ingredients 8, method 3",
   },
 ];
 

@@ -4,7 +4,7 @@ import type { Words } from "../model/span.ts";
 import type { HeadingRead } from "./headings.ts";
 import { isKeepingLine, isSwapLine } from "./likeness.ts";
 import { type Line, wordsAt } from "./lines-of-text.ts";
-import { yieldInside } from "./yield-words.ts";
+import { readFacts, yieldInside } from "./yield-words.ts";
 
 /** A block while it grows. */
 export type OpenBlock = {
@@ -60,8 +60,33 @@ const namesPart = (lines: readonly Line[], at: number): boolean => {
 
 const titleEnd = /\s*[([,\u2013\u2014-]\s*$/;
 
-/** The title without the yield that stands behind it. */
-const titleFrom = (words: Words): { title: Words; yields: readonly Words[] } => {
+type TitleRead = {
+  readonly title: Words;
+  readonly yields: readonly Words[];
+  readonly times: readonly Words[];
+};
+
+/** "Pea soup (4 people, 50 min)": where all that stands behind a mark is a yield or a time. Null otherwise. */
+const factsBehind = (words: Words): TitleRead | null => {
+  for (const mark of words.text.matchAll(/\s*[([|:,]\s*|\s+[-\u2013\u2014\u00b7]\s+/g)) {
+    const from = mark.index + mark[0].length;
+    const behind = words.text.slice(from).replace(/[)\]]\s*$/, "");
+    const facts = mark.index < 3 ? null : readFacts(behind);
+    if (facts === null) continue;
+    const inner = wordsAt(words, { start: from, end: from + behind.length });
+    return {
+      title: wordsAt(words, { start: 0, end: mark.index }),
+      yields: facts.yields.map((s) => wordsAt(inner, s)),
+      times: facts.times.map((s) => wordsAt(inner, s)),
+    };
+  }
+  return null;
+};
+
+/** The title without the yield and the time that stand behind it. */
+const titleFrom = (words: Words): TitleRead => {
+  const behind = factsBehind(words);
+  if (behind !== null) return behind;
   const found =
     yieldInside(words.text) ??
     (() => {
@@ -70,9 +95,9 @@ const titleFrom = (words: Words): { title: Words; yields: readonly Words[] } => 
       );
       return people === null ? null : { start: people.index, end: people.index + people[0].length };
     })();
-  if (found === null || found.start < 3) return { title: words, yields: [] };
+  if (found === null || found.start < 3) return { title: words, yields: [], times: [] };
   const end = words.text.slice(0, found.start).replace(titleEnd, "").trimEnd().length;
-  return { title: wordsAt(words, { start: 0, end }), yields: [wordsAt(words, found)] };
+  return { title: wordsAt(words, { start: 0, end }), yields: [wordsAt(words, found)], times: [] };
 };
 
 const unmarkedTitle = (line: Line): Words => {
@@ -242,6 +267,7 @@ export const layOut = (lines: readonly Line[]): Layout => {
       const read = titleFrom(unmarkedTitle(line));
       title = read.title;
       yields.push(...read.yields);
+      times.push(...read.times);
     } else if (
       line.facts !== null &&
       (line.heading?.role ?? null) === null &&

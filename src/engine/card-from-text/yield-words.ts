@@ -11,6 +11,19 @@ const forPeople =
 const bareCount =
   /^(?:about\s+)?(?:x\s*)?[\d\u00bc-\u00be\w]+(?:\s*(?:-|\u2013|to|or)\s*\d+)?\+?\s+(?:servings?|portions?|people|persons?|covers|helpings|guests)\b[.!]?$/i;
 
+const figure =
+  "(?:\\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a dozen|twenty|thirty|forty|fifty)";
+// "It'll do about six of you", "this does eight": doing is feeding when a bare number ends it.
+const doing = `(?:it|this|that|which|they)(?:['\u2019]?ll| will| should| would)?\\s+(?:easily |comfortably |happily |just |probably |generously )?do(?:es)?\\s+(?:for )?(?:about |around |roughly |up to |at least )?${figure}(?:\\s*(?:-|\u2013|to|or)\\s*${figure})?`;
+const spoken = new RegExp(
+  `^${doing}(?:\\s+(?:of (?:us|you|them)|people|persons?|portions?|servings?|comfortably|easily|generously|at a push|with .{3,40}))*[.!]?$`,
+  "i",
+);
+const doingInside = new RegExp(
+  `\\b${doing}\\b(?=\\s*(?:[.,;!)]|$|of (?:us|you|them)\\b|people\\b|portions\\b|comfortably\\b|easily\\b|generously\\b))`,
+  "i",
+);
+
 /** Words without the marks of emphasis that stand in them ("**Yield:** 8"). */
 const plain = (words: string): string => words.replace(/\*\*|__/g, "");
 
@@ -32,6 +45,7 @@ const hasNumber = (words: string): boolean => {
 export const isYield = (written: string): boolean => {
   if (written.length > 120) return false;
   const words = plain(written);
+  if (spoken.test(words)) return true;
   if (forPeople.test(words) || bareCount.test(words)) return hasNumber(words);
   const found = opening.exec(words);
   if (found === null) return false;
@@ -108,7 +122,8 @@ const inside =
 
 /** Words inside a sentence that state a yield ("it serves 4 with rice"); null when there are none. */
 export const yieldInside = (line: string): Stretch | null => {
-  const found = inside.exec(line.slice(0, 1000));
+  const said = line.slice(0, 1000);
+  const found = inside.exec(said) ?? doingInside.exec(said);
   if (found === null) return null;
   const rest = line.slice(found.index);
   const stop = /[.;:()[\]|!?]|,\s| depending | if | when | because | [-\u2013\u2014] /.exec(

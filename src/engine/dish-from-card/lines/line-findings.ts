@@ -137,6 +137,17 @@ const weightFinding = (reading: Reading, weight: Weight, place: Place): Finding 
 
 const letters = /^(?:t|T|D|c|C|ts|Tb|tb)$/;
 
+// Nobody puts two tablespoons of baking powder or six teaspoons of one thing that has a larger spoon.
+const strong =
+  /\b(?:salt|baking powder|baking soda|bicarbonate|yeast|extract|essence|cayenne|nutmeg|cloves?|saffron)\b/;
+
+/** True when a spoon or cup of shorthand can hardly mean another: kitchens differ by a few millilitres only. */
+const isLikely = (reading: Reading, amount: Amount, letter: string): boolean => {
+  if (amount.unit === "spoon") return false;
+  if (letter === "T") return !(amount.likely >= 2 && strong.test(reading.food?.name ?? reading.name));
+  return letter !== "t" || amount.likely < 4;
+};
+
 /** Units that can be read in more than one way, with what they were taken for. */
 export const doubtfulUnit = (
   reading: Reading,
@@ -163,7 +174,10 @@ export const doubtfulUnit = (
     const fixes = doubtful && amount.unit !== "spoon" ? [write("write-unit", at, amount.unit)] : [];
     return {
       key: metricCup ? "cup" : last,
-      finding: makeFinding("unit-doubtful", place.source, end, { words: written, taken }, { fixes }),
+      finding: {
+        ...makeFinding("unit-doubtful", place.source, end, { words: written, taken }, { fixes }),
+        ...(isLikely(reading, amount, last) ? { severity: "note" as const } : {}),
+      },
     };
   }
   return null;

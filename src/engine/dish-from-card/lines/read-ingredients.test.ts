@@ -117,6 +117,23 @@ describe("what is said about a line", () => {
     expect(codes(line)).toEqual(expected);
   });
 
+  const warned = (...lines: string[]): readonly string[] =>
+    readIngredients(card(lines), "uk")
+      .findings.filter((f) => f.severity === "warn")
+      .map((f) => f.code);
+
+  it.each([
+    ["kitchen letters", ["3 T butter", "1 t cumin", "2 c stock"], []],
+    ["a letter too large for its food", ["3 T baking powder"], ["unit-doubtful"]],
+    ["a letter too small for its food", ["6 t milk"], ["unit-doubtful"]],
+    ["a spoon of no size", ["1 spoon sugar"], ["unit-doubtful"]],
+    ["a list without amounts", ["leeks", "potatoes", "cream", "a bay leaf"], ["amount-missing"]],
+    ["one line without an amount", ["2 leeks", "3 potatoes", "cream"], ["amount-missing"]],
+    ["what usually has none", ["2 leeks", "lemon wedges, to serve", "chives (optional)"], []],
+  ] as const)("warns no more than it must of %s", (_, lines, expected) => {
+    expect(warned(...lines)).toEqual(expected);
+  });
+
   it("doubts a unit once on a card, however often it is written", () => {
     const { findings } = readIngredients(card(["2 cups milk", "1 cup water", "3 cups stock"]), "uk");
     expect(findings.filter((f) => f.code === "unit-doubtful")).toHaveLength(1);

@@ -8,6 +8,7 @@ import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
 import { doubtfulUnit, findingsOf, type Place } from "./line-findings.ts";
 import { phrasesInMethod } from "./method-phrases.ts";
+import { toneMissing } from "./missing-amounts.ts";
 import { readLine } from "./read-line.ts";
 import type { Phrase } from "./read-phrase.ts";
 import type { Reading } from "./reading.ts";
@@ -125,5 +126,5 @@ export const readIngredients = (
     if (ingredients.length === 0 && card.text.trim() !== "")
       findings.push(makeFinding("ingredients-missing", card.source, { start: 0, end: card.text.length }, {}));
   }
-  return { ingredients, findings };
+  return { ingredients, findings: toneMissing(findings, ingredients) };
 };

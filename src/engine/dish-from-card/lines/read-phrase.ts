@@ -100,6 +100,13 @@ const trailing = (
   return { nameTo, preparation, state };
 };
 
+/** "'00' flour": a name that holds a closing quote begins at the opening one. */
+const withQuote = (line: string, start: number, end: number): number =>
+  /['"\u2018\u201c\u00ab]/.test(line[start - 1] ?? "") &&
+  /^[^\s'"]+['"\u2019\u201d\u00bb]/.test(line.slice(start, end))
+    ? start - 1
+    : start;
+
 /** Reads the phrase that begins at a token and ends before another. Null when it holds no words for a food. */
 export const readPhrase = (
   line: string,
@@ -196,7 +203,9 @@ export const readPhrase = (
       ? { nameTo: lastName(tokens, begin, stop), preparation: [], state: [] }
       : trailing(line, tokens, match.to, Math.max(stop, match.to));
   const nameTo = Math.max(tail.nameTo, nameFrom + 1);
-  const name = slice(line, tokens, nameFrom, nameTo);
+  const nameStop = tokens[nameTo - 1]?.end ?? 0;
+  const start = withQuote(line, tokens[nameFrom]?.start ?? 0, nameStop);
+  const name = line.slice(start, nameStop);
   if (only?.unit === "batch" || cardWords.has(only?.unit ?? "")) card = name;
   const egg = match?.food.id === "egg-yolk" ? "yolk" : match?.food.id === "egg-white" ? "white" : null;
   const last =
@@ -215,7 +224,7 @@ export const readPhrase = (
       lead.preparation.length > 0 || (own?.preparation.length ?? 0) > 0 || lead.state.includes("cooked"),
     food: match?.food ?? null,
     name,
-    nameSpan: { start: tokens[nameFrom]?.start ?? 0, end: tokens[nameTo - 1]?.end ?? 0 },
+    nameSpan: { start, end: nameStop },
     portion: portion ?? egg,
     preparation: [...preparation, ...lead.preparation, ...(own?.preparation ?? []), ...tail.preparation],
     state: [...lead.state, ...(own?.state ?? []), ...tail.state],

@@ -29,4 +29,33 @@ Method
 2. Cool quickly on shallow trays, within an hour, and put it in the fridge overnight.
 `,
   },
+  {
+    card: `Shoulder under a lid
+
+Serves 6
+
+1.2 kg lamb shoulder
+300 ml water
+
+Method
+
+1. Roast the lamb with the water at 160 °C for 3 hours.
+2. Meanwhile, chill the lid in the fridge for half an hour.
+3. Pull the lamb and chill it.
+`,
+    says: ["chill it"],
+    fixed: `Shoulder under a lid
+
+Serves 6
+
+1.2 kg lamb shoulder
+300 ml water
+
+Method
+
+1. Roast the lamb with the water at 160 °C for 3 hours.
+2. Meanwhile, chill the lid in the fridge for half an hour.
+3. Pull the lamb and eat it at once.
+`,
+  },
 ];

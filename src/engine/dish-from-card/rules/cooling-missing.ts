@@ -55,13 +55,17 @@ const growsBack = (i: Ingredient): boolean => {
 /** The first action that keeps the cooked food without its having been cooled fast; null when there is none. */
 const slowCooling = (dish: Dish, i: Ingredient): Placed | null => {
   let hot = false;
+  let heated = -1;
   let cooledWell = false;
   for (const placed of actionsOn(dish, i.index)) {
     const { action, step } = placed;
     const technique = action.technique === null ? null : techniqueById(action.technique);
     if (technique === null) continue;
+    // "Meanwhile, wrap and chill": another line of work; the food that is hot from an earlier step is not meant.
+    if (hot && step.index > heated && isAside(placed) && action.uses.every((u) => u.implied)) continue;
     if (technique.kills || (action.station === "oven" && technique.id !== "keep-warm")) {
       hot = true;
+      heated = step.index;
       cooledWell = false;
       continue;
     }
@@ -79,3 +83,6 @@ const slowCooling = (dish: Dish, i: Ingredient): Placed | null => {
   }
   return null;
 };
+
+const isAside = ({ action, step }: Placed): boolean =>
+  step.actions.slice(0, step.actions.indexOf(action) + 1).some((a) => a.alongside);

@@ -1,6 +1,7 @@
 import { techniqueById } from "../../larder/techniques.ts";
 import type { Attention, Station, Technique } from "../../model/food.ts";
 import type { Clause } from "./clauses.ts";
+import { isOnHeat } from "./find-details.ts";
 
 /** A technique with the station and attention that the words give it. */
 export type Chosen = {
@@ -87,6 +88,13 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
         : named("heat", base);
   }
   if (place === null) {
+    // "Leave it on the lowest heat for an hour": what stands on a flame cooks.
+    if (
+      /^(stand|put|set-aside|rest|return|cool|add)$/.test(id) &&
+      (hasLength(clause) || (clause.cue !== null && id === "stand")) &&
+      isOnHeat(clause.tokens)
+    )
+      return named("cook", base);
     if (
       /^(cook|brown)$/.test(id) &&
       clause.settings.some((t) => t.celsius >= 110) &&
@@ -227,6 +235,7 @@ const stationOf = (clause: Clause, technique: Technique): { station: Station; at
     !clause.tokens.some((t) => t.text === "oven")
   )
     station = "grill";
+  if (technique.id === "keep-warm" && words === null && isOnHeat(clause.tokens)) station = "burner";
   const longest = Math.max(
     0,
     ...clause.times.filter((t) => t.kind === "length" || t.kind === "more").map((t) => t.minutes.likely),

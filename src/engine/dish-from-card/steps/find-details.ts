@@ -35,6 +35,18 @@ export const findHeat = (tokens: readonly Token[]): "low" | "medium" | "high" | 
   return null;
 };
 
+/** "on the lowest heat", "over a flame", "on the heat": the food stands on a burner. */
+export const isOnHeat = (tokens: readonly Token[]): boolean =>
+  tokens.some((token, i) => {
+    if (!/^(heat|flame|ring|gas)$/.test(token.text)) return false;
+    for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
+      const prev = word(tokens, at);
+      if (/^(on|over|at)$/.test(prev)) return true;
+      if (joints.has(prev) || /^(from|off|of)$/.test(prev)) return false;
+    }
+    return false;
+  });
+
 const vesselNouns = new Set(
   "pan saucepan pot skillet wok casserole bowl dish tin tray sheet jug jar ramekin ramekins mould mold griddle frying-pan cauldron steamer board rack platter plate".split(
     " ",

@@ -103,7 +103,10 @@ const hitAt = (
   if (readings.some(isBase) && isOrder(tokens, i, hits, cueFrom, isFood)) {
     if (lettingVerbs.has(here)) {
       const full = readingAt(tokens, i, (r) => r.form === "base" && r.tail.length > 0);
-      const second = full === null ? letWhat(tokens, i) : null;
+      // "let it bubble right down" bubbles; "let it down with milk" is one verb.
+      const around = full !== null && full.to > i + 2 && full.reading.tail.length === 1;
+      const inner = full === null || around ? letWhat(tokens, i) : null;
+      const second = full === null || (inner !== null && inner.to <= full.to) ? inner : null;
       if (second !== null) {
         const id = letMeaning[second.reading.technique.id];
         const technique = (id === undefined ? null : techniqueById(id)) ?? second.reading.technique;
@@ -125,6 +128,7 @@ const hitAt = (
     if (
       found === null ||
       (here === "take" && takesTime(tokens, i)) ||
+      (here === "do" && feeds(tokens, i)) ||
       (here === "start" && /^(by|with|the|off)$/.test(word(tokens, i + 1)))
     )
       return null;
@@ -162,6 +166,7 @@ const hitAt = (
     (hits.length === 0 ||
       (/^(it|this|that|everything|everyone)$/.test(prev) &&
         joints.has(word(tokens, before(tokens, prevAt))))) &&
+    !(here === "does" && feeds(tokens, i)) &&
     spokenSubject(tokens, i)
   ) {
     const found = readingAt(tokens, i, (r) => r.form === "third");
@@ -176,6 +181,15 @@ const said = (
   { reading, to }: { readonly reading: VerbReading; readonly to: number },
   passive: boolean,
 ): VerbHit => ({ at, to, technique: reading.technique, verb: reading.verb, letting: false, passive });
+
+// "It'll do six of us", "this does eight" says for how many.
+const feeds = (tokens: readonly Token[], i: number): boolean => {
+  if (!/^(it|this|that|they|it'll|that'll|this'll|they'll|will|should)$/.test(word(tokens, i - 1)))
+    return false;
+  const at = /^(about|around|roughly|for)$/.test(word(tokens, i + 1)) ? i + 2 : i + 1;
+  const number = numberAt(tokens, at);
+  return number !== null && /^(|of|people|or|to|-|[.,;!)])$/.test(word(tokens, number.next));
+};
 
 // "This should take about 20 minutes" says how long and orders nothing.
 const takesTime = (tokens: readonly Token[], i: number): boolean => {

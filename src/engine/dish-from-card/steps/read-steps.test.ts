@@ -334,3 +334,29 @@ describe("what it makes", () => {
     expect(read.flatMap((s) => s.actions).map((a) => a.makes)).toEqual([null, "pastry"]);
   });
 });
+
+describe("talk at the stove", () => {
+  it.each([
+    ["Leave it on the lowest heat for an hour and a half.", "cook", "burner", 90],
+    ["Then leave the pot on the heat for 20 minutes.", "cook", "burner", 20],
+    ["Put it over a low flame for 10 minutes.", "cook", "burner", 10],
+    ["Leave it off the heat for 5 minutes.", "stand", "bench", 5],
+  ] as const)("%s", (text, technique, station, length) => {
+    const action = one(text);
+    expect([action.technique, action.station, action.minutes?.likely]).toEqual([technique, station, length]);
+    expect(action.attention).not.toBe("hands");
+  });
+
+  it.each([
+    ["Let it bubble right down.", "reduce"],
+    ["Let it down with a ladle of stock.", "pour"],
+    ["Cool it down and stick it in the fridge overnight.", "cool chill"],
+    ["Stir the pot and shove it in the oven for an hour.", "stir bake"],
+  ] as const)("%s → %s", (text, expected) => {
+    expect(techniques(text)).toBe(expected);
+  });
+
+  it("takes how many it does for no work", () => {
+    expect(techniques("Simmer for 10 minutes. It'll do five of you.")).toBe("simmer");
+  });
+});

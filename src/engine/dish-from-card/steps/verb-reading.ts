@@ -51,6 +51,8 @@ export const readingAt = (
     // A long tail ("to the boil") is found behind a whole list of foods, a lone particle only behind a short object.
     for (let at = i + 1; at < Math.min(tokens.length, i + (particle ? reach : reach * 2)); at += 1) {
       const here = word(tokens, at);
+      // "cool it down and stick it in the fridge": the place belongs to the next order.
+      if (joints.has(here) && nextOrder(tokens, at + 1)) break;
       if (joints.has(here) && (particle || !/^(,|and|&|or)$/.test(here))) break;
       if (subordinators.has(here)) break;
       if (here === "then") break;
@@ -63,6 +65,10 @@ export const readingAt = (
   }
   return null;
 };
+
+const nextOrder = (tokens: readonly Token[], i: number): boolean =>
+  /^(it|them|this|these|everything|the)$/.test(word(tokens, i + 1)) &&
+  verbReadings(word(tokens, i)).some((r) => r.form === "base");
 
 const places =
   /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|wok|centre|middle|stages|rounds|layers|cubes|strips|chunks)$/;

@@ -8,7 +8,7 @@ import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
 
 const eaters =
-  /^(?:people|persons?|guests?|servings?|portions?|covers?|helpings?|diners?|adults?|eaters?|heads?|hungry|friends|as|main|mains|starters?|generously|comfortably|easily|men|adult|plates?|family)$/;
+  /^(?:people|persons?|guests?|servings?|portions?|covers?|helpings?|diners?|adults?|eaters?|heads?|hungry|friends|as|main|mains|starters?|generously|comfortably|easily|men|adult|plates?|family|us|you|them)$/;
 const vessels =
   /\b(?:tins?|pans?|moulds?|molds?|dish(?:es)?|pots?|trays?|ramekins?|jars?|basins?|bottles?|cases?|glasses|loaf tin)\b/;
 
@@ -72,9 +72,8 @@ export const readYield = (words: Words, region: Region): Yield | null => {
   }
   const size = unit === null || kind === null ? null : (measureFor(unit, region, null)?.size ?? null);
   const afterUnit = wordsFrom(words.text, tokens, glued + 1);
-  const serves = /\b(?:serves?|servings?|feeds|portions?|sufficient|enough|for|covers|serve[sd]?)\b/.test(
-    before,
-  );
+  const serves =
+    /\b(?:serves?|servings?|feeds|portions?|sufficient|enough|for|covers|do|does|serve[sd]?)\b/.test(before);
   if (size !== null && kind === "mass" && !/^serv/.test(before))
     return of("mass", scaleEstimate(amount, size.likely), afterUnit);
   if (
@@ -102,7 +101,7 @@ export const readYield = (words: Words, region: Region): Yield | null => {
     return of(
       pieces ? "pieces" : "portions",
       amount,
-      pieces ? rest : rest.replace(/^(?:people|persons?|servings?|portions?)\b\s*/i, ""),
+      pieces ? rest : rest.replace(/^(?:people|persons?|servings?|portions?|us|you|them)\b\s*/i, ""),
     );
   }
   // A tart or a loaf is cut up: one of it is no portion.
