@@ -1,4 +1,5 @@
 import type { Evening } from "#engine/index.ts";
+import { printJson } from "#wire/print-json.ts";
 import { findingJson } from "#wire/read-json.ts";
 import { bearsOn, type Topic } from "./bearing.ts";
 import { type Command, commonOptions, type OptionSpec } from "./command.ts";
@@ -47,7 +48,10 @@ export const sittingCommand = (view: View): Command => ({
     const stderr = told ? "" : showRemarks(remarks, textOf, flag("notes"), errPaint);
     const stopped = remarks.some((remark) => remark.severity === "stop");
     const stdout = flag("json")
-      ? `${JSON.stringify({ ...(evening === null ? { [view.name]: null } : view.json(evening)), ...remarksJson(loaded) }, null, 2)}\n`
+      ? printJson({
+          ...(evening === null ? { [view.name]: null } : view.json(evening)),
+          ...remarksJson(loaded),
+        })
       : evening === null
         ? ""
         : view.text(evening, paint, flag, remarks);

@@ -4,6 +4,7 @@ import { readCard } from "#engine/index.ts";
 import { isBookName, isDocumentPath, kindOfPath } from "#wire/documents.ts";
 import { nearestName } from "#wire/nearest-name.ts";
 import { placesIn } from "#wire/place.ts";
+import { printJson, roundForPrint } from "#wire/print-json.ts";
 import { readJson } from "#wire/read-json.ts";
 import { readPrices } from "#wire/read-prices.ts";
 import { momentFromText, shareFromValue, shiftFromText } from "#wire/read-times.ts";
@@ -20,6 +21,26 @@ const read = (files: Readonly<Record<string, string>>) =>
 
 const sittingWith = (from: string | RegExp, to: string) =>
   read(changed({ "sitting.yaml": (smallSitting["sitting.yaml"] ?? "").replace(from, to) }));
+
+describe("numbers in print", () => {
+  it.each([
+    [16.200000000000003, 16.2],
+    [302.59999999999997, 302.6],
+    [1 / 3, 0.333],
+    [0.0005, 0.001],
+    [-0.0001, 0],
+    [1205, 1205],
+    [Number.MAX_VALUE, Number.MAX_VALUE],
+  ])("%d is %d", (value, printed) => {
+    expect(roundForPrint(value)).toBe(printed);
+  });
+
+  it("are rounded wherever they stand, and words are left alone", () => {
+    expect(printJson({ a: [0.1 + 0.2, { b: "0.30000000000000004", c: null }] })).toBe(
+      `${JSON.stringify({ a: [0.3, { b: "0.30000000000000004", c: null }] }, null, 2)}\n`,
+    );
+  });
+});
 
 describe("a dish as JSON", () => {
   const lines = readJson(

@@ -1,4 +1,5 @@
 import { type Action, type Dish, type Ingredient, type Region, readCard, regions } from "#engine/index.ts";
+import { printJson } from "#wire/print-json.ts";
 import { readJson } from "#wire/read-json.ts";
 import { stationLabels } from "#words/labels.ts";
 import { listText, numberText, percentText } from "#words/number-text.ts";
@@ -68,8 +69,7 @@ export const readCommand: Command = {
       )
         stdout += `${stdout === "" ? "" : "\n"}${dishText(dish, region, paint)}`;
     }
-    if (flag("json") && shapes.length > 0)
-      stdout = `${JSON.stringify(args.length === 1 ? shapes[0] : shapes, null, 2)}\n`;
+    if (flag("json") && shapes.length > 0) stdout = printJson(args.length === 1 ? shapes[0] : shapes);
     stderr += showRemarks(remarks, (file) => texts.get(file) ?? null, flag("notes"), errPaint);
     const stopped = remarks.some((remark) => remark.severity === "stop");
     return {
