@@ -40,3 +40,16 @@ it("names each thing it lets out", () => {
   expect(text).not.toMatch(/export\s+(type\s+)?\*/);
   expect(text).not.toMatch(/export\s+(const|function|default)/);
 });
+
+it("says of each thing what it means", () => {
+  const doors = [...readFileSync("src/engine/index.ts", "utf8").matchAll(/\{([^}]+)\} from "\.\/([^"]+)"/g)];
+  const silent = doors.flatMap(([, names = "", file = ""]) => {
+    const text = readFileSync(`src/engine/${file}`, "utf8");
+    return names
+      .split(",")
+      .map((name) => name.replace("type ", "").trim())
+      .filter((name) => name !== "" && !new RegExp(`\\*/\\nexport (const|type) ${name}\\b`).test(text));
+  });
+  expect(doors.length).toBeGreaterThanOrEqual(20);
+  expect(silent).toEqual([]);
+});

@@ -26,6 +26,7 @@ const contentSecurity =
   "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; object-src 'none'; base-uri 'none'; " +
   "form-action 'self'; frame-ancestors 'none'";
 
+/** Headers by which a browser runs nothing but the pages of this server, and shows them in no frame. */
 export const securityHeaders: MiddlewareHandler = async (c, next) => {
   await next();
   c.header("Content-Security-Policy", contentSecurity);

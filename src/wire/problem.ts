@@ -44,6 +44,7 @@ export type ProblemFacts = {
   "value-assumed": { readonly key: string; readonly taken: string };
 };
 
+/** The name of a problem of a file, kebab-case. */
 export type ProblemCode = keyof ProblemFacts;
 
 /** One thing wrong with a file that people write, as data. */

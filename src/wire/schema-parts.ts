@@ -11,6 +11,7 @@ export const text = z.string(because("text")).trim().min(1, because("text"));
 /** A name that may have been written as a number, such as a table's. */
 export const nameText = z.union([z.string(), z.number()], because("text")).transform(String).pipe(text);
 
+/** The way to a file, from the sitting's own folder. */
 export const fileName = z.string(because("file-name")).trim().min(1, because("file-name"));
 
 /** A whole number from 0. */
@@ -38,6 +39,7 @@ export const fromZero = z
   .min(0, because("number"))
   .max(1_000_000, because("number"));
 
+/** `true` or `false`. */
 export const yesOrNo = z.boolean(because("yes-or-no"));
 
 /** A share of one, from "5 %" or 0.05. */

@@ -40,4 +40,5 @@ export const sittingSchema = strictMap({
   crew: listOf(strictMap({ name: nameText, shifts: listOf(z.string({ error: () => "shift" })) })).optional(),
 });
 
+/** A sitting file whose keys and values were checked. */
 export type SittingValue = z.output<typeof sittingSchema>;

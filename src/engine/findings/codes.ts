@@ -7,6 +7,7 @@ import type { Severity } from "./severity.ts";
 /** Every finding of the house and its facts. A code is never used for two things. */
 export type FactsOf = ReadingFacts & MenuFacts & DeclarationFacts & PlanFacts;
 
+/** The name of a finding, kebab-case: what is wrong, not what to do. */
 export type Code = keyof FactsOf;
 
 /** How grave each finding is. */

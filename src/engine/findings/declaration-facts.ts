@@ -22,6 +22,7 @@ export type DeclarationFacts = {
   "held-too-long": { title: string; minutes: number; most: number };
 };
 
+/** How grave each finding of the declaration is. */
 export const declarationSeverity: { readonly [C in keyof DeclarationFacts]: Severity } = {
   "allergen-check-label": "note",
   "nutrition-incomplete": "note",

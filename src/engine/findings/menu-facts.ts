@@ -24,6 +24,7 @@ export type MenuFacts = {
   "pack-food-unknown": { item: string; food: string; supplier: string; line: number };
 };
 
+/** How grave each finding of the menu and of buying is. */
 export const menuSeverity: { readonly [C in keyof MenuFacts]: Severity } = {
   "dish-unknown": "stop",
   "portions-assumed": "warn",

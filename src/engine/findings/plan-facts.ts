@@ -19,6 +19,7 @@ export type PlanFacts = {
   "station-in-turns": { title: string; station: string; turns: number };
 };
 
+/** How grave each finding of the work, the plan and safety is. */
 export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "station-missing": "stop",
   "nobody-on-shift": "stop",

@@ -33,6 +33,7 @@ export type ReadingFacts = {
   "cooling-missing": { name: string };
 };
 
+/** How grave each finding of reading is. */
 export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } = {
   "text-empty": "stop",
   "text-not-readable": "stop",

@@ -12,6 +12,7 @@ export type AllergenPath = {
   readonly through: readonly string[];
 };
 
+/** An allergen group that was found in one version of a dish, and each way by which it comes in. */
 export type AllergenStatement = {
   readonly group: AllergenGroup;
   /** The strongest grade among the paths. */
@@ -26,6 +27,7 @@ export type KnownSum = {
   readonly missing: readonly string[];
 };
 
+/** Energy and nutrients of 100 g or of a portion: grams unless the name says otherwise, not yet rounded for a label. */
 export type NutritionFacts = {
   readonly kilojoules: KnownSum;
   readonly kilocalories: KnownSum;
@@ -40,6 +42,7 @@ export type NutritionFacts = {
   readonly salt: KnownSum;
 };
 
+/** One name on an ingredient list: grams as they go in, its share of the whole (0 to 1), and what a compound is made of. */
 export type ListedIngredient = {
   readonly name: string;
   readonly grams: Grams;
@@ -48,6 +51,7 @@ export type ListedIngredient = {
   readonly allergens: readonly AllergenGroup[];
 };
 
+/** What is stated about one version of one dish. Reckoned from raw weights; a label and local codes decide. */
 export type DishDeclaration = {
   readonly dish: string;
   readonly version: string;
@@ -85,6 +89,7 @@ export type GuestVerdict = {
   }[];
 };
 
+/** What is stated of every version that is served, and who may be offered what. */
 export type Declaration = {
   readonly dishes: readonly DishDeclaration[];
   readonly grid: readonly GuestVerdict[];

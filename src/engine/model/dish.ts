@@ -20,6 +20,7 @@ export type GramsBasis = "weighed" | "volume" | "pieces" | "pack" | "vague" | "n
 /** Where a stated weight stands: with what is trimmed off, or without. */
 export type WeightBasis = "as-purchased" | "edible-portion";
 
+/** What a line offers in place of its food: "or 2 tins chickpeas". */
 export type Alternative = {
   readonly text: string;
   readonly food: FoodId | null;
@@ -28,6 +29,7 @@ export type Alternative = {
   readonly grams: Estimate<Grams> | null;
 };
 
+/** One line of the list as it was understood, with its place in the text. */
 export type Ingredient = {
   /** Place in the dish's list, from 0. Steps refer to it. */
   readonly index: number;
@@ -86,6 +88,7 @@ export type ActionMinutes = Estimate<Minutes> & {
   readonly assumed: boolean;
 };
 
+/** One thing that a step has the cook do: a verb with what goes in, how long, where and until when. */
 export type Action = {
   /** "s2a1": the second action of the third step. Unique within the dish. */
   readonly id: string;
@@ -123,6 +126,7 @@ export type Action = {
 
 type Phase = "method" | "to-serve";
 
+/** A numbered step or a sentence of the method, in order; its actions stand in the order they are told. */
 export type Step = {
   readonly index: number;
   readonly text: string;
@@ -162,6 +166,7 @@ export type Keeping = {
   readonly part: string | null;
 };
 
+/** What the card says it makes: portions, pieces, grams, millilitres, or how many tins it fills. */
 export type Yield = {
   readonly kind: "portions" | "pieces" | "mass" | "volume" | "tin";
   readonly amount: Estimate<number>;

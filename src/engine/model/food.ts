@@ -20,6 +20,7 @@ export const allergenGroups = [
   "lupin",
   "molluscs",
 ] as const;
+/** One of the 14 groups. */
 export type AllergenGroup = (typeof allergenGroups)[number];
 
 /** How sure the table is: in the food itself; in most products sold as it; read the label of the one you buy. */
@@ -48,6 +49,7 @@ export const dietFacts = [
   "alcohol",
   "caffeine",
 ] as const;
+/** One of the facts that diets turn on. */
 export type DietFact = (typeof dietFacts)[number];
 
 /** What can go wrong with a food in the kitchen; the safety stage holds what follows from each. */
@@ -71,6 +73,7 @@ export const hazardKinds = [
   "choking",
   "wild-mushroom",
 ] as const;
+/** One of the hazards of foods. */
 export type HazardKind = (typeof hazardKinds)[number];
 
 /** Grams in 100 g of the edible food, unless said. null is unknown, never zero. Source: USDA SR28 where ndb is set. */
@@ -116,6 +119,7 @@ export const shelves = [
   "drinks",
   "other",
 ] as const;
+/** One of the aisles. */
 export type Shelf = (typeof shelves)[number];
 
 /** One food of the table. */
@@ -155,6 +159,7 @@ export type TechniqueId = string;
 
 /** hands: one pair, all the time. mind: a share of one pair. none: it goes alone. */
 export const attentions = ["hands", "mind", "none"] as const;
+/** One of the three kinds of attention. */
 export type Attention = (typeof attentions)[number];
 
 /** Where work is done. */
@@ -170,6 +175,7 @@ export const stations = [
   "ice-bath",
   "machine",
 ] as const;
+/** One of the places where work is done. */
 export type Station = (typeof stations)[number];
 
 /** Heat as a word: a burner's level, or that of the oven; none for cold work. */
@@ -202,6 +208,7 @@ export const massEffects = [
   "drains",
 ] as const;
 
+/** What a verb means in a kitchen: where, who, how hot, how long, and what it does to the food. */
 export type Technique = {
   readonly id: TechniqueId;
   /** Verb forms that cooks write, lower case, base form ("sweat", "soften"). */

@@ -57,6 +57,7 @@ export type Batches = {
   readonly because: BatchReason;
 };
 
+/** A dish in a course, in each version that some guest gets. */
 export type MenuDish = {
   readonly dish: Dish;
   /** Place in sitting.courses. */
@@ -95,6 +96,7 @@ export type Component = {
   }[];
 };
 
+/** The dishes of a sitting in real amounts. */
 export type Menu = {
   readonly sitting: Sitting;
   readonly dishes: readonly MenuDish[];

@@ -14,6 +14,7 @@ export type Cause =
   /** Done in an earlier shift, since the cook's later one, which ends at this moment, is as full as is comfortable. */
   | { readonly kind: "spread"; readonly cook: string; readonly at: Moment };
 
+/** A task with its times and its hands. Moments are minutes from midnight at the start of the date, end excluded. */
 export type Placed = {
   readonly task: TaskId;
   readonly start: Moment;
@@ -28,6 +29,7 @@ export type Placed = {
   readonly because: readonly Cause[];
 };
 
+/** When a course is due and when its last plate is there. */
 export type CourseLanding = {
   readonly course: number;
   readonly name: string;
@@ -41,6 +43,7 @@ export type CourseLanding = {
   readonly firstStart: Moment | null;
 };
 
+/** A rule that a plan breaks, as the independent checker found it. */
 export type Violation = {
   readonly rule:
     | "segment-gap"
@@ -59,6 +62,7 @@ export type Violation = {
   readonly detail: string;
 };
 
+/** Every task in its place, or said to have none. */
 export type Plan = {
   readonly placed: readonly Placed[];
   readonly courses: readonly CourseLanding[];

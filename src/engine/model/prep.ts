@@ -93,6 +93,7 @@ export type Hold = {
   readonly hot: boolean;
 };
 
+/** A cook and when they are there. */
 export type CrewMember = { readonly name: string; readonly shifts: readonly Shift[] };
 
 /** The work, as plain data, checked once. */

@@ -15,8 +15,10 @@ export type Demand = {
 /** A part of a food that is left when the whole was bought for another part: the whites of eggs bought for yolks. */
 export type PartOver = { readonly part: string; readonly grams: Grams };
 
+/** So many of one pack. */
 export type PackCount = { readonly pack: Pack; readonly count: Count };
 
+/** One food to buy for the whole menu, as purchased: grams needed, packs, and what is left of them. */
 export type PurchaseLine = {
   readonly food: FoodId | null;
   readonly name: string;
@@ -45,6 +47,7 @@ export type Purchase = {
   readonly total: Minor;
 };
 
+/** What one dish uses, in minor units of the currency, all its versions together. */
 export type DishCost = {
   readonly dish: string;
   /** Food used, at the price of the packs it comes from. */
@@ -55,6 +58,7 @@ export type DishCost = {
   readonly unpriced: readonly string[];
 };
 
+/** What the menu costs and the price that meets the target, in minor units of the currency. */
 export type Cost = {
   readonly currency: string;
   readonly dishes: readonly DishCost[];

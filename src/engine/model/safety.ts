@@ -14,6 +14,7 @@ export const limitQuantities = [
   "keep",
   "freeze",
 ] as const;
+/** What a limit is set on. */
 export type LimitQuantity = (typeof limitQuantities)[number];
 
 /** A limit that a rule book sets. The region's own code comes first; local codes decide. */
@@ -28,6 +29,7 @@ export type CriticalLimit = {
   readonly source: string;
 };
 
+/** A hazard at a place in a dish or in its plan, with the limits that are usually set. It never says that food is safe. */
 export type SafetyPoint = {
   readonly hazard:
     | HazardKind
@@ -49,4 +51,5 @@ export type SafetyPoint = {
   readonly broken: boolean;
 };
 
+/** All the points of a sitting, by the rule books of its region. */
 export type SafetySheet = { readonly points: readonly SafetyPoint[]; readonly region: string };

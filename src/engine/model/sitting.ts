@@ -3,16 +3,19 @@ import type { SourceId } from "./span.ts";
 
 /** Whose measures, allergen law and limits are meant. */
 export const regions = ["uk", "us", "eu", "au"] as const;
+/** One of the regions. */
 export type Region = (typeof regions)[number];
 
 /** A row of the need table ("vegetarian", "coeliac", "no-nuts", "pregnant"). */
 export type NeedId = string;
 
+/** A guest by name, and what they may not or will not have. */
 export type Guest = {
   readonly name: string;
   readonly needs: readonly NeedId[];
 };
 
+/** The dishes that are served together, and when. */
 export type Course = {
   readonly name: string;
   /** When its last plate should be at the pass. */
@@ -24,11 +27,13 @@ export type Course = {
 /** A stretch of time [from, to). */
 export type Shift = { readonly from: Moment; readonly to: Moment };
 
+/** One pair of hands, and when they are there. */
 export type Cook = {
   readonly name: string;
   readonly shifts: readonly Shift[];
 };
 
+/** One oven, which holds one temperature at a time. */
 export type Oven = {
   readonly name: string;
   /** Trays or shelves it takes at once. */
@@ -37,6 +42,7 @@ export type Oven = {
   readonly kilowatts: number;
 };
 
+/** Pans of one size: litres each, and how many. */
 export type Pan = { readonly name: string; readonly litres: number; readonly count: Count };
 
 /** The equipment of a place. */

@@ -22,6 +22,7 @@ export type Note = {
   readonly hazards: (source: SourceId) => ReadonlySet<HazardKind>;
 };
 
+/** What the points of a menu need to know of its dishes. */
 export const noteOf = (menu: Menu): Note => {
   const makings = [
     ...menu.components.map((c) => ({ dish: c.dish, foods: c.ingredients })),

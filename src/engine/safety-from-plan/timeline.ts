@@ -29,6 +29,7 @@ const flows: readonly LagReason[] = [
   "serve-soon",
 ];
 
+/** The placed tasks with their stretches, and which food flows from which into which. */
 export const timelineOf = (prep: Prep, plan: Plan): Timeline => {
   const placed = new Map(plan.placed.map((p) => [p.task, p]));
   const before = new Map<TaskId, TaskId[]>();
@@ -70,6 +71,7 @@ const heats: readonly Station[] = ["burner", "oven", "grill", "fryer"];
 const colds: readonly Station[] = ["fridge", "freezer"];
 
 const isHot = (stretch: Stretch): boolean => heats.includes(stretch.station);
+/** True for a stretch in the fridge or the freezer. */
 export const isCold = (stretch: Stretch): boolean => colds.includes(stretch.station);
 
 /** When heat that a task carries on ends, looking back along the flow of food as far as the last cold; null when there is none. */

@@ -18,7 +18,9 @@ export const rowHeight = (row: Row): number => Math.max(1, row.lanes.length) * l
 /** The height above the rows, where hours and courses are named. */
 export const chartHead = headHeight;
 
+/** The name of a bar on the chart. */
 export type BarKey = string;
+/** A bar by its row, its task and its segment; no two bars share it. */
 export const keyOfBar = (row: Row, bar: Bar): BarKey => `${row.id}|${bar.task.id}|${bar.segment}`;
 
 /** The bars of a row that the window shows, in order of time. */

@@ -29,6 +29,7 @@ export type Desk = {
 /** Words kept in the browser that the server may not have. */
 export type Draft = { readonly text: string; readonly basedOn: number; readonly kind: DocumentKind };
 
+/** The desk before anything was fetched. */
 export const emptyDesk: Desk = { loading: "loading", online: true, documents: new Map() };
 
 /** The key of a document on the desk. */

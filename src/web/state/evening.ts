@@ -12,6 +12,7 @@ export type EveningView = {
   readonly failure: string | null;
 };
 
+/** The evening of the open book, as it was worked out last. */
 export const eveningStore: Store<EveningView> = makeStore<EveningView>({
   book: null,
   answer: null,

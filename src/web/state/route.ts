@@ -11,6 +11,7 @@ export const screens = [
   "safety",
   "write-up",
 ] as const;
+/** One of the screens. */
 export type Screen = (typeof screens)[number];
 
 /** Where the reader is: a book, a screen, and for some a document. */
@@ -41,6 +42,7 @@ export const hashOf = ({ book, screen, path }: Route): string =>
     .join("/")
     .replace(/\/+$/, "")}`;
 
+/** Where the reader is now. */
 export const routeStore = makeStore<Route>(routeOf(""));
 
 /** Follows the address bar. */

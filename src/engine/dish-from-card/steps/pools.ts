@@ -27,6 +27,7 @@ export type Kitchen = {
   emptied: Pool | null;
 };
 
+/** An empty pool of a part of the dish. */
 export const newPool = (part: string | null): Pool => ({
   contents: new Set(),
   last: null,
