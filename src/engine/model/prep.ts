@@ -4,6 +4,7 @@ import type { Attention, Station } from "./food.ts";
 import type { Kitchen, Shift } from "./sitting.ts";
 import type { Span } from "./span.ts";
 
+/** The name of a task, made of its dish, its version and its action; the same for the same words. */
 export type TaskId = string;
 
 /** What a task is, so that words can name it. */
@@ -27,6 +28,7 @@ export type Segment = {
   readonly uses: readonly StationUse[];
 };
 
+/** A piece of one cook's work, without a break: its segments follow each other. */
 export type Task = {
   readonly id: TaskId;
   readonly kind: TaskKind;
