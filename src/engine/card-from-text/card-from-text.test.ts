@@ -248,6 +248,26 @@ const cards: readonly { readonly is: string; readonly text: string; readonly out
     outline: "Apple chutney | Makes about 8 jars | – | ingredients 7, method 1",
   },
   {
+    is: "steps counted without a mark",
+    text: "Meringue\n\nServes 8\n\n5 egg whites\n280 g sugar\n300 ml cream\n1 Heat the oven to 140C.\n2 Whisk the whites, then the sugar.\n3 Bake for an hour.\n",
+    outline: "Meringue | Serves 8 | – | ingredients 3, method 3",
+  },
+  {
+    is: "usual parts named without a blank line",
+    text: "Loaf\n\nDough\n400 g flour\n280 g water\nGlaze\n1 egg\n1 tbsp milk\n\nMix the flour and water and bake at 220C for 40 minutes.\n",
+    outline: "Loaf | – | – | ingredients (dough) 2, ingredients (glaze) 2, method 1",
+  },
+  {
+    is: "a bare number in brackets behind the title",
+    text: "Rhubarb fool (5)\n\n400 g rhubarb\n300 ml cream\n\nStew the rhubarb for 10 minutes and fold in the whipped cream.\n",
+    outline: "Rhubarb fool | 5 | – | ingredients 2, method 1",
+  },
+  {
+    is: "of you and open boxes",
+    text: "Barley broth\nFor five or six of you\n\n\u25a2 200 g barley\n\u25a2 2 leeks\n\u25a2 1 litre stock\n\nSimmer everything for 50 minutes.\n",
+    outline: "Barley broth | For five or six of you | – | ingredients 3, method 1",
+  },
+  {
     is: "people and time in the title",
     text: "Nettle broth (3 people, 35 min)\n\n200 g nettle tops\n1 potato\n700 ml stock\n\nBoil the potato in the stock for 20 minutes. Add the nettles and blend.\n",
     outline: "Nettle broth | 3 people | 35 min | ingredients 3, method 1",

@@ -40,13 +40,18 @@ const roleBelow = (lines: readonly Line[], from: number, now: BlockRole | null):
   return listed >= done ? "ingredients" : "method";
 };
 
+const usualParts =
+  /^(?:the )?(?:dough|levain|leaven|starter|sponge|filling|sauce|topping|pastry|icing|frosting|base|dressing|marinade|batter|glaze|syrup|crumble|stuffing|garnish|custard|ganache|brine|cure)$/i;
+
 /** A short line that names a part with no mark at all: it opens a group of lines that begin with amounts. */
 const namesPart = (lines: readonly Line[], at: number): boolean => {
   const line = lines[at];
-  if (line === undefined || !line.afterBlank || line.bullet || line.number !== null) return false;
+  if (line === undefined || line.bullet || line.number !== null) return false;
   const { text } = line.words;
+  const usual = usualParts.test(text);
+  if (!line.afterBlank && !usual) return false;
   if (!/^\p{Lu}[^.,;:!?\d]{2,40}$/u.test(text) || text.split(/\s+/).length > 4) return false;
-  if (line.ingredient >= 4 || line.step >= 3 || findFood(text) !== null) return false;
+  if (line.step >= 3 || (!usual && (line.ingredient >= 4 || findFood(text) !== null))) return false;
   let counted = 0;
   let seen = 0;
   for (let i = at + 1; i < lines.length && seen < 6; i += 1) {
@@ -90,9 +95,10 @@ const titleFrom = (words: Words): TitleRead => {
   const found =
     yieldInside(words.text) ??
     (() => {
-      const people = /\bfor \w+ (?:people|persons|guests)\b|(?<=\()for \d+(?=\))|\bfor \d+$/i.exec(
-        words.text,
-      );
+      const people =
+        /\bfor \w+ (?:people|persons|guests)\b|(?<=\()for \d+(?=\))|\bfor (?:\d+|two|three|four|five|six|eight|ten|twelve)$|(?<=\()[1-9]\d?(?=\)$)/i.exec(
+          words.text,
+        );
       return people === null ? null : { start: people.index, end: people.index + people[0].length };
     })();
   if (found === null || found.start < 3) return { title: words, yields: [], times: [] };
@@ -130,6 +136,11 @@ const canBeTitle = (line: Line): boolean => {
 /** After a list without bullets, a bullet with an order is the first step ("- trim, season, sear hard"). */
 const turnsToWork = (line: Line, list: OpenBlock): boolean =>
   line.bullet && line.verb && line.ingredient <= 3 && list.loose && list.lines.every((l) => !l.bullet);
+
+/** "1 Whisk the whites." and "2 Fold in …" on the next line: numbers without a mark count steps, not foods. */
+const countsSteps = (lines: readonly Line[], at: number): boolean =>
+  /^1\s+\p{Lu}.*[.!]$/u.test(lines[at]?.words.text ?? "") &&
+  /^2\s+\p{Lu}.*[.!]$/u.test(lines[at + 1]?.words.text ?? "");
 
 /** A sentence of talk between the lines of a list ("It's three of milk to one of cream."). */
 const isRemark = (line: Line): boolean =>
@@ -233,6 +244,7 @@ export const layOut = (lines: readonly Line[]): Layout => {
     const kept = line.bullet && !now.loose;
     const done = !kept && looksDone(line) && (line.step - line.ingredient >= 2 || line.number !== null);
     if (namesPart(lines, at)) begin("ingredients", line.words, line.words.text.toLowerCase(), false);
+    else if (countsSteps(lines, at)) beginWith("method", line);
     else if (own !== null && !kept) beginWith(own, line);
     else if ((done || turnsToWork(line, now)) && now.lines.length > 0) beginWith("method", line);
     else if (isRemark(line)) beginWith("notes", line);

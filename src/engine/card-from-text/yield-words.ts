@@ -7,7 +7,7 @@ export type Stretch = { readonly start: number; readonly end: number };
 const opening =
   /^(?:(?:this|it|the|recipe|usually|probably|quantity|quantities|about|amount|should|will|also|each|batch|number|of|as|a|main|course|starter)\s+){0,4}(?:serves|servings?|serving size|feeds|makes|yields?|yielding|portions?|fills|sufficient|enough|gives|produces|covers|to fill|quantity|serve[sd]?)\b(?!\s+(?:with|it|them|at|hot|cold|warm|over|on|in|immediately|and)\b)\s*[:=\u2013\u2014-]?\s*/i;
 const forPeople =
-  /^(?:for|per)\s+(?:about\s+)?\S+(?:\s*(?:-|\u2013|to|or)\s*\S+)?\s+(?:people|persons?|guests|servings?|portions?|covers|diners|eaters|adults|heads)\b/i;
+  /^(?:for|per)\s+(?:about\s+)?\S+(?:\s*(?:-|\u2013|to|or)\s*\S+)?\s+(?:people|persons?|guests|servings?|portions?|covers|diners|eaters|adults|heads|of (?:us|you|them))\b/i;
 const bareCount =
   /^(?:about\s+)?(?:x\s*)?[\d\u00bc-\u00be\w]+(?:\s*(?:-|\u2013|to|or)\s*\d+)?\+?\s+(?:servings?|portions?|people|persons?|covers|helpings|guests)\b[.!]?$/i;
 

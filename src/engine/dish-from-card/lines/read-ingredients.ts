@@ -123,7 +123,7 @@ export const readIngredients = (
   if (ingredients.length === 0) {
     // A dish told in one breath: the foods are in the method, with their amounts.
     for (const { words, part } of phrasesInMethod(card, region)) add(words, part);
-    if (ingredients.length === 0 && card.text.trim() !== "")
+    if (ingredients.length === 0 && (card.blocks.length > 0 || card.title !== null))
       findings.push(makeFinding("ingredients-missing", card.source, { start: 0, end: card.text.length }, {}));
   }
   return { ingredients, findings: toneMissing(findings, ingredients) };

@@ -12,6 +12,8 @@ const risky: readonly HazardKind[] = ["raw-poultry", "raw-mince", "liver"];
 
 // Pieces that boil or stew so long are done through. Common practice, no source.
 const longWet = 30;
+// A joint that has been in the oven so long comes off the bone. Common practice, no source.
+const longOven = 150;
 const wet = new Set(["simmer", "stew", "boil", "braise", "pressure-cook", "confit", "make-stock", "reduce"]);
 
 const doneCue =
@@ -81,7 +83,8 @@ const simmersLong = (cooking: readonly Placed[]): boolean => {
     cooking.filter(some).reduce((sum, p) => sum + (p.action.minutes?.likely ?? 0), 0);
   return (
     minutes((p) => wet.has(p.action.technique ?? "")) >= longWet ||
-    minutes((p) => p.action.minutes?.assumed === false && p.action.technique === "cook") >= 2 * longWet
+    minutes((p) => p.action.minutes?.assumed === false && p.action.technique === "cook") >= 2 * longWet ||
+    minutes((p) => p.action.minutes?.assumed === false && p.action.station === "oven") >= longOven
   );
 };
 

@@ -132,6 +132,8 @@ const excused = (
     (prev !== "of" || /^(size|colour|color|consistency|instead|shape|texture)$/.test(prev2))
   )
     return true;
+  // "Three cloves of garlic": a clove of something.
+  if (next === "of" && /^cloves?$/.test(words.at(-1) ?? "")) return true;
   if (/^(or|instead|optional|if)$/.test(next) || /^(or|instead)$/.test(prev2)) return true;
   if (
     tokens

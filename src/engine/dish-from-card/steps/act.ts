@@ -33,6 +33,8 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     reader.preheat = id;
     reader.ovenCelsius = clause.settings[0]?.celsius ?? null;
   }
+  const setting = clause.settings[0]?.celsius ?? null;
+  if (setting !== null && setsOven(clause, said)) reader.ovenCelsius = setting;
   const taken = isOven ? { fresh: [], again: [] } : takeIngredients(reader, clause, place.part);
   const fresh: Fresh[] = [...taken.fresh];
   const again: readonly Again[] = taken.again;
@@ -121,7 +123,9 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     uses,
     minutes: asMinutes(stated ?? usualLength(technique, load, clause.batches), stated === null),
     station: chosen.station,
-    attention: chosen.attention,
+    // "Fold every 30 minutes for 2 hours": the hands come back now and then.
+    attention:
+      clause.every !== null && stated !== null && chosen.attention === "hands" ? "mind" : chosen.attention,
     celsius: settingOf(reader, clause, chosen),
     heat: clause.heat,
     core: clause.core,
@@ -147,6 +151,12 @@ const inMachine = (clause: Clause, said: Chosen, main: Pool | null): Chosen => {
     return said;
   return { ...said, station: "machine", attention: main.machine === "mixer" ? "mind" : "hands" };
 };
+
+// "Transfer to a 200 °C oven", "turn down to 150 °C": what is baked next has that heat.
+const setsOven = (clause: Clause, said: Chosen): boolean =>
+  said.station === "oven" ||
+  said.technique.id === "adjust-heat" ||
+  clause.tokens.some((t) => t.text === "oven");
 
 const settingOf = (reader: StepReader, clause: Clause, chosen: Chosen): Action["celsius"] => {
   const stated = clause.settings[0];

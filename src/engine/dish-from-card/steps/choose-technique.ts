@@ -59,7 +59,10 @@ const placeTechnique = (clause: Clause): Technique | null => {
     case "grill":
       return techniqueById("grill");
     default:
-      return null;
+      // "Oven at 220 °C."
+      return clause.settings.length > 0 && clause.tokens[0]?.text === "oven"
+        ? techniqueById("preheat")
+        : null;
   }
 };
 
@@ -72,6 +75,9 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     if (has(clause, /^simmer(ing)?$/)) return named("bring-to-simmer", base);
     if (has(clause, /^(dough|ball)$/)) return named("mix", base);
   }
+  // "Reduce to 90 °C."
+  if (id === "reduce" && clause.settings.length > 0 && clause.mentions.length === 0)
+    return named("adjust-heat", base);
   if (id === "reduce" && has(clause, /^(temperature|heat|oven|flame)$/) && clause.mentions.length === 0)
     return named("adjust-heat", base);
   if (id === "adjust-heat" && hasLength(clause))

@@ -1,3 +1,4 @@
+import { verbReadings } from "../../larder/techniques.ts";
 import { numberAt } from "./number-at.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
@@ -33,6 +34,11 @@ export const isOrder = (
     if (!noun || usuallyVerbs.has(here)) return !(noun && /^(is|are|should|will|with a lid|mix)$/.test(next));
     return takesObject(tokens, i + 1, isFood) || next === "and" || prepositions.has(next);
   }
+  // "then griddle for 3 minutes": with a length, it is work and no tool.
+  // ", turn down to 150 °C": with its particle it is a verb.
+  if (joints.has(prev) && cueFrom < 0 && /^(down|up|off|out)$/.test(next) && withParticle(here, next))
+    return true;
+  if (joints.has(prev) && next === "for" && cueFrom < 0 && numberAt(tokens, i + 2) !== null) return true;
   if (joints.has(prev) || (at >= 0 && at < i - 1 && prev === "")) {
     if (!noun) return true;
     // "butter, oil and salt": a noun in a list. "wash, peel and slice": verbs in a row.
@@ -123,6 +129,9 @@ export const isOrder = (
   }
   return false;
 };
+
+const withParticle = (here: string, particle: string): boolean =>
+  verbReadings(here).some((r) => r.form === "base" && r.tail[0] === particle);
 
 const clauseStart = (tokens: readonly Token[], i: number): number => {
   let at = i;

@@ -360,3 +360,35 @@ describe("talk at the stove", () => {
     expect(techniques("Simmer for 10 minutes. It'll do five of you.")).toBe("simmer");
   });
 });
+
+describe("the heat of the oven", () => {
+  const told = (...method: string[]) =>
+    actions("lamb", ...method).map((a) => `${a.technique} ${a.station} ${a.celsius ?? "–"}`);
+
+  it("stays what a place or a change said last", () => {
+    expect(told("Move the lamb to a 200°C oven and roast for 20 minutes.").at(-1)).toBe("roast oven 200");
+    expect(
+      told("Roast the lamb at 220C for 20 minutes, turn down to 150C and cook for 3 hours.").at(-1),
+    ).toBe("bake oven 150");
+    expect(
+      told("Bake the lamb at 200C for 10 minutes.", "Reduce to 90C and bake for a further hour."),
+    ).toEqual(["bake oven 200", "adjust-heat hands 90", "bake oven 90"]);
+    expect(told("Take the lamb out. Oven at 210C. Roast for an hour.").at(-1)).toBe("roast oven 210");
+  });
+
+  it("leaves each order its own place", () => {
+    expect(techniques("Cool, pour over and leave to set in the fridge, about 4 hours.")).toBe(
+      "cool pour chill",
+    );
+    expect(techniques("Oil the steaks, then griddle for 3 minutes.")).toBe("grease griddle");
+  });
+
+  it("lets the hands go between folds", () => {
+    const action = one("Fold every 30 minutes for 2 hours.");
+    expect([action.minutes?.likely, action.every, action.attention]).toEqual([120, 30, "mind"]);
+  });
+
+  it("reads a word without end", () => {
+    expect(actions("", "\u6f22".repeat(60_000))).toEqual([]);
+  });
+});

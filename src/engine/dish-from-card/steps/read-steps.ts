@@ -1,6 +1,7 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { foodByName } from "../../larder/foods.ts";
+import { techniqueById } from "../../larder/techniques.ts";
 import { minutes } from "../../measure/units.ts";
 import type { Block, Card } from "../../model/card.ts";
 import type { Action, Ingredient, Step } from "../../model/dish.ts";
@@ -8,7 +9,7 @@ import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
 import { act } from "./act.ts";
 import { withoutAnnouncement } from "./announcement.ts";
-import { chooseTechnique } from "./choose-technique.ts";
+import { type Chosen, chooseTechnique } from "./choose-technique.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import { shareObjects } from "./share-objects.ts";
 import { countRests, newStepReader, type StepReader } from "./step-reader.ts";
@@ -89,8 +90,9 @@ const actionsOf = (reader: StepReader, line: Line, step: number): readonly Actio
       before = null;
       sentence = clause.sentence;
     }
-    const chosen = chooseTechnique(clause, line.clauses[k + 1] ?? null);
-    if (chosen === null || (clause.hit === null && actions.length > 0 && canLend(actions.at(-1)))) {
+    const chosen = inOven(chooseTechnique(clause, line.clauses[k + 1] ?? null), before);
+    const lends = clause.hit === null && chosen?.technique.id !== "preheat";
+    if (chosen === null || (lends && actions.length > 0 && canLend(actions.at(-1)))) {
       lendTime(clause, actions);
       return;
     }
@@ -113,6 +115,15 @@ const actionsOf = (reader: StepReader, line: Line, step: number): readonly Actio
     actions.push(before);
   });
   return actions;
+};
+
+/** "Turn down to 150 °C and cook for 4 hours": what follows a change of the oven's heat cooks in the oven. */
+const inOven = (chosen: Chosen | null, before: Action | null): Chosen | null => {
+  const bake = techniqueById("bake");
+  if (chosen?.technique.id !== "cook" || before?.technique !== "adjust-heat" || bake === null) return chosen;
+  return before.celsius === null
+    ? chosen
+    : { ...chosen, technique: bake, station: "oven", attention: "none" };
 };
 
 const canLend = (action: Action | undefined): boolean =>

@@ -53,7 +53,7 @@ export const readingAt = (
       const here = word(tokens, at);
       // "cool it down and stick it in the fridge": the place belongs to the next order.
       if (joints.has(here) && nextOrder(tokens, at + 1)) break;
-      if (joints.has(here) && (particle || !/^(,|and|&|or)$/.test(here))) break;
+      if (joints.has(here) && (particle || first === "in" || !/^(,|and|&|or)$/.test(here))) break;
       if (subordinators.has(here)) break;
       if (here === "then") break;
       if (here !== first || !reading.tail.every((w, k) => word(tokens, at + k) === w)) continue;

@@ -19,6 +19,7 @@ const wordsFrom = (line: string, tokens: readonly Token[], from: number): string
   line
     .slice(tokens[from]?.start ?? line.length)
     .replace(/^(?:of|x|\u00d7)\s+/i, "")
+    .replace(/[.;]\s.*$/s, "")
     .replace(/[\s.,;:)\]]+$/, "")
     .replace(/^\s*[-\u2013(]\s*/, "");
 
