@@ -1,6 +1,5 @@
 import { type CardWriteUp, type Region, regions, type WriteUp, writeUpCard } from "#engine/index.ts";
-import { htmlFromWriteUp } from "#wire/html-from-write-up.ts";
-import { recipeJsonLd } from "#wire/recipe-json-ld.ts";
+import { jsonLdOfCard, pageOfCard } from "#wire/page-of-card.ts";
 import { allergenLabels, gradeLabels, hazardCautions } from "#words/labels.ts";
 import { capital, listText } from "#words/number-text.ts";
 import { durationText } from "#words/quantity-text.ts";
@@ -80,25 +79,9 @@ export const writeUpCommand: Command = {
   },
 };
 
-const documentOf = (
-  { writeUp, declaration }: CardWriteUp,
-  format: string,
-  region: Region,
-  paint: Paint,
-): string => {
-  const jsonLd = JSON.stringify(recipeJsonLd(writeUp, { region, declaration }), null, 2);
-  if (format === "json-ld") return `${jsonLd}\n`;
-  if (format === "text") return textOf(writeUp, paint);
-  const nutrition =
-    declaration === null
-      ? {}
-      : { nutrition: { perPortion: declaration.perPortion, per100g: declaration.per100g } };
-  return htmlFromWriteUp(writeUp, {
-    region,
-    jsonLd,
-    language: region === "us" ? "en-US" : "en-GB",
-    ...nutrition,
-  });
+const documentOf = (card: CardWriteUp, format: string, region: Region, paint: Paint): string => {
+  if (format === "json-ld") return `${jsonLdOfCard(card, region)}\n`;
+  return format === "text" ? textOf(card.writeUp, paint) : pageOfCard(card, region);
 };
 
 /** The document as plain text, in the order of the printed page. */

@@ -1,6 +1,5 @@
-import { firstEffort, type Region, readCard, runEvening, writeUpCard } from "#engine/index.ts";
-import { htmlFromWriteUp } from "#wire/html-from-write-up.ts";
-import { recipeJsonLd } from "#wire/recipe-json-ld.ts";
+import { firstEffort, readCard, runEvening, writeUpCard } from "#engine/index.ts";
+import { pageOfCard } from "#wire/page-of-card.ts";
 import { type SittingFiles, sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { sentenceOf } from "#words/en.ts";
 import { problemSentence } from "#words/problems.ts";
@@ -14,7 +13,11 @@ export const answerAsk = (ask: Ask): Told => {
       return { id: ask.id, told: "card", answer: { dish: value, findings } };
     }
     case "write-up":
-      return { id: ask.id, told: "write-up", answer: { html: htmlOf(ask.text, ask.source, ask.region) } };
+      return {
+        id: ask.id,
+        told: "write-up",
+        answer: { html: pageOfCard(writeUpCard(ask.text, ask.source, ask.region).value, ask.region) },
+      };
     case "sitting": {
       const { sitting, remarks, cardPaths } = readFiles(ask.sitting, ask.files);
       return { id: ask.id, told: "sitting", answer: { sitting, remarks, cardPaths } };
@@ -22,21 +25,6 @@ export const answerAsk = (ask: Ask): Told => {
     case "evening":
       return { id: ask.id, told: "evening", answer: eveningOf(ask.sitting, ask.files, ask.tries) };
   }
-};
-
-/** The card as a document, with its nutrition and its JSON-LD. */
-const htmlOf = (text: string, source: string, region: Region): string => {
-  const { writeUp, declaration } = writeUpCard(text, source, region).value;
-  const nutrition =
-    declaration === null
-      ? {}
-      : { nutrition: { perPortion: declaration.perPortion, per100g: declaration.per100g } };
-  return htmlFromWriteUp(writeUp, {
-    region,
-    jsonLd: JSON.stringify(recipeJsonLd(writeUp, { region, declaration }), null, 2),
-    language: region === "us" ? "en-US" : "en-GB",
-    ...nutrition,
-  });
 };
 
 /** The files of a book as the wire reads them: names from the sitting's own folder. */
