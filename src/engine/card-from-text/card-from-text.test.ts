@@ -298,6 +298,15 @@ describe("laying out a text", () => {
     for (const words of wordsOf(value)) expect(text.slice(words.span.start, words.span.end)).toBe(words.text);
   });
 
+  it.each([
+    ["control characters", "\u0001\u0007 5 onions ".repeat(9000)],
+    ["letters without a space", "QmFyZQ+x/".repeat(900)],
+    ["marks everywhere", "a#% 3{}x;~ ^q&".repeat(400)],
+  ])("stops once at noise: %s", (_, text) => {
+    const { findings } = cardFromText(text, "card");
+    expect(findings.map((f) => [f.code, f.severity])).toEqual([["text-not-readable", "stop"]]);
+  });
+
   it("leaves list marks and numbers out of the lines", () => {
     const text =
       "Soup\n\n- 2 onions\n* 1 leek\n[ ] salt\n\n1. Chop.\n2) Boil for 10 minutes.\nStep 3: Blend it well.";

@@ -22,6 +22,17 @@ const isBinary = (text: string): boolean => {
   return odd > 3 && odd * 50 > most;
 };
 
+const longEnough = 2_000;
+
+/** Marks in every fourth place, or thousands of signs without a space: noise that happens to be printable. */
+const isNoise = (text: string): boolean => {
+  const read = text.slice(0, mostCharacters);
+  if (read.length < longEnough) return false;
+  if (new RegExp(`[^\\s\\u2000-\\u206f\\u3000-\\u303f\\uff00-\\uff20]{${longEnough}}`).test(read))
+    return true;
+  return (read.match(/[!-/:-@[-`{-~]/g)?.length ?? 0) * 4 > read.length;
+};
+
 const isEmpty = (text: string): boolean => !/[\p{L}\p{N}]/u.test(text.slice(0, mostCharacters));
 
 /** Talk that was neither listed nor ordered is the method, when the card has nothing else to cook from. */
@@ -49,11 +60,11 @@ const withoutKeeping = (block: Block): readonly Block[] => {
 export const cardFromText = (text: string, source: SourceId): Outcome<Card, Finding> => {
   const whole = { start: 0, end: text.length };
   const empty: Card = { source, text, title: null, yields: [], times: [], blocks: [] };
-  if (isBinary(text)) {
+  if (isEmpty(text)) return { value: empty, findings: [makeFinding("text-empty", source, whole, {})] };
+  if (isBinary(text) || isNoise(text)) {
     const finding = makeFinding("text-not-readable", source, whole, { reason: "binary", kept: 0 });
     return { value: empty, findings: [finding] };
   }
-  if (isEmpty(text)) return { value: empty, findings: [makeFinding("text-empty", source, whole, {})] };
   const findings: Finding[] = [];
   if (text.length > mostCharacters)
     findings.push(

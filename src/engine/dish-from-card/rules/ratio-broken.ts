@@ -17,31 +17,52 @@ export const ratioBroken: Rule = {
   code: "ratio-broken",
   check: (dish) => {
     const names = nameIndexOf(dish.ingredients);
-    const tokens = tokenise(dish.text);
-    return tokens.flatMap((token, i) => {
-      const first = termAt(tokens, i, names);
-      if (first === null || tokens[first.to]?.text !== "to") return [];
-      const second = termAt(tokens, first.to + 1, names);
-      if (second === null || second.ingredient === first.ingredient || second.value <= 0) return [];
-      const stated = first.value / second.value;
-      const a = dish.ingredients[first.ingredient];
-      const b = dish.ingredients[second.ingredient];
-      const found = a === undefined || b === undefined ? [] : ratiosOf(a, b);
-      if (a === undefined || b === undefined || found.length === 0) return [];
-      const nearest = found.reduce((x, y) => (off(y, stated) < off(x, stated) ? y : x));
-      if (off(nearest, stated) <= tolerance) return [];
-      const span = { start: token.at, end: tokens[second.to - 1]?.end ?? token.end };
-      return [
-        makeFinding(
-          "ratio-broken",
-          dish.source,
-          span,
-          { first: a.name, second: b.name, stated: round(stated), found: round(nearest) },
-          { related: [a, b].map((x) => ({ source: dish.source, span: x.span })) },
-        ),
-      ];
+    return linesWithRatio(dish.text).flatMap(({ line, start }) => {
+      const tokens = tokenise(line);
+      return tokens.flatMap((token, i) => {
+        const first = termAt(tokens, i, names);
+        if (first === null || tokens[first.to]?.text !== "to") return [];
+        const second = termAt(tokens, first.to + 1, names);
+        if (second === null || second.ingredient === first.ingredient || second.value <= 0) return [];
+        const stated = first.value / second.value;
+        const a = dish.ingredients[first.ingredient];
+        const b = dish.ingredients[second.ingredient];
+        const found = a === undefined || b === undefined ? [] : ratiosOf(a, b);
+        if (a === undefined || b === undefined || found.length === 0) return [];
+        const nearest = found.reduce((x, y) => (off(y, stated) < off(x, stated) ? y : x));
+        if (off(nearest, stated) <= tolerance) return [];
+        const end = tokens[second.to - 1]?.end ?? token.end;
+        const span = { start: start + token.at, end: start + end };
+        return [
+          makeFinding(
+            "ratio-broken",
+            dish.source,
+            span,
+            { first: a.name, second: b.name, stated: round(stated), found: round(nearest) },
+            { related: [a, b].map((x) => ({ source: dish.source, span: x.span })) },
+          ),
+        ];
+      });
     });
   },
+};
+
+// As much of a text as any card has; the rest of ten megabytes is not searched.
+const searched = 60_000;
+const ratioWords = /\b(?:of|parts?|measures?|volumes?|times)\b/i;
+
+/** The lines that might state a ratio, wherever they stand on the card. */
+const linesWithRatio = (text: string): readonly { readonly line: string; readonly start: number }[] => {
+  let start = 0;
+  return text
+    .slice(0, searched)
+    .split("\n")
+    .map((line) => {
+      const from = start;
+      start += line.length + 1;
+      return { line, start: from };
+    })
+    .filter(({ line }) => line.includes(" to ") && ratioWords.test(line));
 };
 
 const round = (x: number): number => Math.round(x * 100) / 100;

@@ -96,7 +96,14 @@ const unlistedIn = (
 
 type Hit = { readonly food: Food; readonly to: number };
 
+// Most words of a method begin no food's name, and need no search.
+const firstWords: ReadonlySet<string> = new Set(
+  [...foodByName.keys()].map((name) => name.split(" ")[0] ?? ""),
+);
+
 const foodAt = (tokens: readonly Token[], i: number): Hit | null => {
+  const first = tokens[i]?.text ?? "";
+  if (!firstWords.has(first) && !first.includes("-")) return null;
   let key = "";
   let best: Hit | null = null;
   for (let n = 0; n < 4; n += 1) {
