@@ -11,8 +11,9 @@ import { againstLabels, allergenLabels, answerLabels, gradeLabels, nothingFoundI
 import { capital, listText } from "#words/number-text.ts";
 import { massText } from "#words/quantity-text.ts";
 import { allergenDeferral } from "#words/safety-text.ts";
+import { versionTitle } from "#words/version-text.ts";
 import { labelFigureText, nutrientLabels } from "#words/write-up-text.ts";
-import { heading, titlesOf, versionTitle } from "../show/heading.ts";
+import { heading, titlesOf } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { tableText, wrap } from "../show/table.ts";
 import { sittingCommand } from "../sitting-command.ts";

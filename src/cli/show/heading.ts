@@ -13,10 +13,6 @@ export const heading = ({ menu: { sitting } }: Evening, paint: Paint): string =>
   return `${paint.bold(sitting.title)}: ${facts.join(", ")}\n`;
 };
 
-/** The title of a dish with its version, when it is not the one as written. */
-export const versionTitle = (title: string, version: string): string =>
-  version === "as-written" ? title : `${title} [${version.replaceAll("+", " + ")}]`;
-
 /** The title of a dish by its card's name; the name itself when there is no such dish. */
 export const titlesOf = (evening: Evening): ((source: string) => string) => {
   const titles = new Map(evening.dishes.map((dish) => [dish.source, dish.title]));

@@ -1,5 +1,6 @@
 import { useMemo, useRef, useState } from "preact/hooks";
 import type { Region, Span } from "#engine/index.ts";
+import { spaced } from "#words/version-text.ts";
 import { Conflict } from "../parts/conflict.tsx";
 import { SaveMark } from "../parts/save-mark.tsx";
 import type { DeskDocument } from "../state/desk.ts";
@@ -93,7 +94,7 @@ export const CardEditor = ({
       <section class="pane words-pane" aria-label="Words of the card">
         <WordsView
           key={key}
-          label={`Words of ${cardNameOf(path).replaceAll("-", " ")}`}
+          label={`Words of ${spaced(cardNameOf(path))}`}
           text={text}
           remarks={remarks}
           linked={linked}

@@ -1,3 +1,5 @@
+import { spaced } from "#words/version-text.ts";
+
 /** The name a card goes by: its file's name without folder and ending. */
 export const cardNameOf = (path: string): string =>
   (path.split("/").at(-1) ?? path).replace(/\.(txt|md)$/i, "");
@@ -8,7 +10,7 @@ export const cardTitleOf = (text: string, path: string): string =>
     .exec(text)?.[0]
     .replace(/^#+\s*/, "")
     .trim()
-    .slice(0, 80) || cardNameOf(path).replaceAll("-", " ");
+    .slice(0, 80) || spaced(cardNameOf(path));
 
 /** A file name for a new card, that no other path has. */
 export const newCardPath = (folder: string, title: string, taken: ReadonlySet<string>): string => {

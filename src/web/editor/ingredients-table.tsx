@@ -1,6 +1,7 @@
 import type { Dish, Ingredient } from "#engine/index.ts";
 import { capital } from "#words/number-text.ts";
 import { massText } from "#words/quantity-text.ts";
+import { spaced } from "#words/version-text.ts";
 import { FromWords, isAt, type Linking } from "./link.tsx";
 
 const basisWords: { readonly [B in Ingredient["gramsBasis"]]: string | null } = {
@@ -51,7 +52,7 @@ const extras = (ingredient: Ingredient): string =>
 
 /** True when the cook's own words are the food's name, or its plural: then the name need not be shown again. */
 const saysSame = (name: string, food: string): boolean => {
-  const one = food.replaceAll("-", " ");
+  const one = spaced(food);
   return [one, `${one}s`, `${one}es`, one.replace(/y$/, "ies"), one.replace(/(f|fe)$/, "ves")].includes(
     name.toLowerCase().replaceAll("-", " "),
   );
@@ -68,7 +69,7 @@ const Row = ({ ingredient, dish, linking }: { ingredient: Ingredient; dish: Dish
         <span class="unknown small">not understood</span>
       )}
       {ingredient.food !== null && !saysSame(ingredient.name, ingredient.food) && (
-        <span class="soft small">as {ingredient.food.replaceAll("-", " ")}</span>
+        <span class="soft small">as {spaced(ingredient.food)}</span>
       )}
     </th>
     <td>{ingredient.amounts.map((a) => dish.text.slice(a.span.start, a.span.end)).join(", ") || "–"}</td>

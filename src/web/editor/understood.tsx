@@ -1,5 +1,6 @@
 import type { Dish, Region } from "#engine/index.ts";
 import { durationText, rangeText } from "#words/quantity-text.ts";
+import { needsText } from "#words/version-text.ts";
 import { IngredientsTable } from "./ingredients-table.tsx";
 import { FromWords, isAt, type Linking } from "./link.tsx";
 import { StepsList } from "./steps-list.tsx";
@@ -67,9 +68,7 @@ export const Understood = ({ dish, region, linking }: { dish: Dish; region: Regi
           {dish.swaps.map((s) => (
             <li key={s.span.start} data-here={isAt(linking.at, s.span)}>
               <FromWords span={s.span} linking={linking}>
-                {s.needs.length === 0
-                  ? "For no need that was understood"
-                  : s.needs.join(", ").replaceAll("-", " ")}
+                {s.needs.length === 0 ? "For no need that was understood" : needsText(s.needs)}
               </FromWords>
               <span>
                 : {s.out.map((i) => dish.ingredients[i]?.name ?? "").join(", ") || "nothing"} goes,{" "}

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { capital } from "#words/number-text.ts";
+import { spaced } from "#words/version-text.ts";
 import { hashOf, type Screen, screens } from "../state/route.ts";
 import { HouseMark } from "./marks.tsx";
 
@@ -15,7 +16,7 @@ export const screenNames: { readonly [S in Screen]: string } = {
   "write-up": "Write-ups",
 };
 
-const bookName = (book: string): string => capital(book.replaceAll("-", " "));
+const bookName = (book: string): string => capital(spaced(book));
 
 /** The way round the house. On a narrow page it folds behind one button. */
 export const Menu = ({

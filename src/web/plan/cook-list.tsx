@@ -4,8 +4,9 @@ import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { capital } from "#words/number-text.ts";
 import { taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
+import { versionText } from "#words/version-text.ts";
 import { AttentionMark } from "../parts/marks.tsx";
-import { type PlanNames, versionText } from "./names.ts";
+import type { PlanNames } from "./names.ts";
 import { attended, attentionOf, type Bar, barsOf } from "./rows.ts";
 
 /** Stretches of one cook's work: segments of a task that follow without a break are one. */

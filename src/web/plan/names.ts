@@ -25,7 +25,3 @@ export const namesOf = ({ prep, menu, dishes }: Evening): PlanNames => {
     dish: (source) => titles.get(source) ?? source,
   };
 };
-
-/** The version a task is for, where it is not the dish as written. */
-export const versionText = (version: string): string =>
-  version === "as-written" || version === "" ? "" : version.replaceAll("+", ", ").replaceAll("-", " ");

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Code, Evening, Finding, Plan, PlanFacts, TaskId } from "#engine/index.ts";
 import { durationText } from "#words/quantity-text.ts";
+import { spaced } from "#words/version-text.ts";
 import { FindingList } from "../parts/finding-list.tsx";
 import { SeverityMark } from "../parts/marks.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
@@ -79,7 +80,7 @@ export const PlanScreen = ({ evening, findings }: { evening: Evening; findings: 
             <ul>
               {plan.violations.map((v) => (
                 <li key={v.rule + v.detail}>
-                  {v.rule.replaceAll("-", " ")}: {v.detail}
+                  {spaced(v.rule)}: {v.detail}
                 </li>
               ))}
             </ul>

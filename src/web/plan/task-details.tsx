@@ -3,8 +3,9 @@ import { clockText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
+import { versionText } from "#words/version-text.ts";
 import { AttentionMark } from "../parts/marks.tsx";
-import { type PlanNames, versionText } from "./names.ts";
+import type { PlanNames } from "./names.ts";
 import { attentionOf, barsOf } from "./rows.ts";
 
 /** A task, its segments, and why it stands where it stands. */

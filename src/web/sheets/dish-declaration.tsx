@@ -2,8 +2,8 @@ import { type DishDeclaration, type KnownSum, type LabelRow, labelRows, type Reg
 import { allergenLabels, gradeLabels } from "#words/labels.ts";
 import { capital, listText } from "#words/number-text.ts";
 import { massText } from "#words/quantity-text.ts";
+import { versionText } from "#words/version-text.ts";
 import { labelFigureText, nutrientLabels } from "#words/write-up-text.ts";
-import { versionText } from "../plan/names.ts";
 
 /** What is stated about one version of one dish. */
 export const DishSheet = ({ of: d, region }: { of: DishDeclaration; region: Region }) => (

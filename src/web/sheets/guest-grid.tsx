@@ -1,5 +1,6 @@
 import type { Evening, GuestVerdict } from "#engine/index.ts";
 import { answerLabels, gradeLabels } from "#words/labels.ts";
+import { needsText } from "#words/version-text.ts";
 import { AnswerMark } from "../parts/marks.tsx";
 import { useNarrow } from "../state/narrow.ts";
 
@@ -38,7 +39,7 @@ export const GuestGrid = ({ evening }: { evening: Evening }) => {
         {guests.map((g) => (
           <section key={g.name} class="guest-list">
             <h3>
-              {g.name} <span class="soft small">{g.needs.join(", ").replaceAll("-", " ")}</span>
+              {g.name} <span class="soft small">{needsText(g.needs)}</span>
             </h3>
             <dl>
               {dishes.map((d) => (
@@ -64,7 +65,7 @@ export const GuestGrid = ({ evening }: { evening: Evening }) => {
             {guests.map((g) => (
               <th key={g.name} scope="col">
                 {g.name}
-                <span class="soft small">{g.needs.join(", ").replaceAll("-", " ")}</span>
+                <span class="soft small">{needsText(g.needs)}</span>
               </th>
             ))}
           </tr>

@@ -2,6 +2,7 @@ import type { Kitchen, Sitting } from "#engine/index.ts";
 import { clockText, dayText, momentText } from "#words/clock.ts";
 import { countText, numberText, percentText } from "#words/number-text.ts";
 import { durationText } from "#words/quantity-text.ts";
+import { needsText } from "#words/version-text.ts";
 import { cardNameOf, cardTitleOf } from "../editor/card-names.ts";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import type { DeskDocument } from "../state/desk.ts";
@@ -92,7 +93,7 @@ export const SittingPage = ({ book, text, value, waiting, cardPaths, cards, writ
           {value.guests.map((g) => (
             <div key={g.name}>
               <dt>{g.name}</dt>
-              <dd>{g.needs.join(", ").replaceAll("-", " ") || "no need stated"}</dd>
+              <dd>{needsText(g.needs) || "no need stated"}</dd>
             </div>
           ))}
         </dl>
