@@ -9,9 +9,20 @@ import { techniqueById } from "./techniques.ts";
  * when no step uses it. It says what the card does, never that the food is safe.
  */
 export const isCookedThrough = (dish: Dish, ingredient: number): boolean => {
-  const actions = dish.steps.flatMap((step) => step.actions);
+  const actions = actionsOf(dish);
   const users = actions.filter((a) => a.uses.some((u) => u.ingredient === ingredient));
   return users.length > 0 && users.every((user) => isCookedFrom(user, actions));
+};
+
+const kept = new WeakMap<Dish, readonly Action[]>();
+
+/** All actions of a dish; asked for once an ingredient. */
+const actionsOf = (dish: Dish): readonly Action[] => {
+  const known = kept.get(dish);
+  if (known !== undefined) return known;
+  const actions = dish.steps.flatMap((step) => step.actions);
+  kept.set(dish, actions);
+  return actions;
 };
 
 /**
@@ -38,6 +49,24 @@ const cooks = (action: Action): boolean =>
 
 const hot: readonly Station[] = ["oven", "burner", "grill", "fryer"];
 
+const keptTakers = new WeakMap<readonly Action[], ReadonlyMap<string, readonly Action[]>>();
+
+/** The actions that take what an action makes, by its id. */
+const takersOf = (actions: readonly Action[]): ReadonlyMap<string, readonly Action[]> => {
+  const known = keptTakers.get(actions);
+  if (known !== undefined) return known;
+  const takers = new Map<string, Action[]>();
+  for (const action of actions)
+    for (const product of new Set(action.uses.map((u) => u.product))) {
+      if (product === null) continue;
+      const list = takers.get(product);
+      if (list === undefined) takers.set(product, [action]);
+      else list.push(action);
+    }
+  keptTakers.set(actions, takers);
+  return takers;
+};
+
 /**
  * True when an action, or one that takes what it makes, passes a test. Products are followed forward; each action is
  * looked at once, so that a ring in a broken card ends.
@@ -49,12 +78,12 @@ export const reachesAction = (
 ): boolean => {
   const seen = new Set<string>();
   const queue = [from];
+  const takers = takersOf(actions);
   for (let action = queue.pop(); action !== undefined; action = queue.pop()) {
     if (seen.has(action.id)) continue;
     seen.add(action.id);
     if (test(action)) return true;
-    const made = action.id;
-    queue.push(...actions.filter((a) => a.uses.some((u) => u.product === made)));
+    queue.push(...(takers.get(action.id) ?? []));
   }
   return false;
 };

@@ -4,8 +4,16 @@ import type { Action, Dish, Step } from "../../model/dish.ts";
 export type Placed = { readonly action: Action; readonly step: Step };
 
 /** Every action of a dish, in the order of the method. */
-export const placedActions = (dish: Dish): readonly Placed[] =>
-  dish.steps.flatMap((step) => step.actions.map((action) => ({ action, step })));
+export const placedActions = (dish: Dish): readonly Placed[] => {
+  const known = kept.get(dish);
+  if (known !== undefined) return known;
+  const placed = dish.steps.flatMap((step) => step.actions.map((action) => ({ action, step })));
+  kept.set(dish, placed);
+  return placed;
+};
+
+// Rules ask for them once an ingredient.
+const kept = new WeakMap<Dish, readonly Placed[]>();
 
 /** The actions that work on an ingredient, at once or as a part of what an earlier one made; in the order of the method. */
 export const actionsOn = (dish: Dish, ingredient: number): readonly Placed[] => {
