@@ -1,3 +1,5 @@
+import { isCardFile } from "./card-file.ts";
+
 /** What a document is for, by the ending and the name of its file. */
 export type DocumentKind = "card" | "sitting" | "kitchen" | "prices";
 
@@ -57,7 +59,7 @@ export const tabHeader = "X-Tamis-Tab";
 /** The kind of a document by its path; null for files that are none. */
 export const kindOfPath = (path: string): DocumentKind | null => {
   const name = (path.split("/").at(-1) ?? "").toLowerCase();
-  if (/\.(txt|md)$/.test(name)) return "card";
+  if (isCardFile(name)) return "card";
   if (/\.csv$/.test(name)) return "prices";
   if (/\.ya?ml$/.test(name)) return name.includes("kitchen") ? "kitchen" : "sitting";
   return null;

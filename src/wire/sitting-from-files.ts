@@ -8,6 +8,7 @@ import {
   type Sitting,
   share,
 } from "#engine/index.ts";
+import { cardNameOf, isCardFile } from "./card-file.ts";
 import { checked } from "./checked.ts";
 import type { Place } from "./place.ts";
 import { makeProblem, type Problem, type Wanted } from "./problem.ts";
@@ -174,8 +175,6 @@ const timesOf = (
   return { courses, crew, problems };
 };
 
-const cardEnding = /\.(txt|md)$/i;
-
 /** Reads the cards of a folder, or those of a list of files. A card goes by its file's name without the ending. */
 const cardsOf = (
   file: YamlFile,
@@ -188,7 +187,7 @@ const cardsOf = (
   const names =
     typeof cards === "string"
       ? list(cards)
-          ?.filter((name) => cardEnding.test(name))
+          ?.filter(isCardFile)
           .toSorted()
           .map((name) => `${cards.replace(/\/$/, "")}/${name}`)
       : cards;
@@ -196,7 +195,7 @@ const cardsOf = (
   names.forEach((name, i) => {
     const at: Path = typeof cards === "string" ? ["cards"] : ["cards", i];
     const text = read(name);
-    const source = (name.split("/").at(-1) ?? name).replace(cardEnding, "");
+    const source = cardNameOf(name);
     if (text === null) problems.push(missing(file, at, name, "card"));
     else if (found.some((card) => card.source === source))
       problems.push(makeProblem("name-twice", file.placeOf(at), { name: source }));

@@ -1,4 +1,5 @@
 import { type Action, type Dish, type Ingredient, type Region, readCard, regions } from "#engine/index.ts";
+import { cardNameOf } from "#wire/card-file.ts";
 import { printJson } from "#wire/print-json.ts";
 import { readJson } from "#wire/read-json.ts";
 import { stationLabels } from "#words/labels.ts";
@@ -56,7 +57,7 @@ export const readCommand: Command = {
       const file = path === "-" ? "<stdin>" : path;
       if (found.encoding === "windows-1252")
         stderr += `${file}: this is not UTF-8; it was read as Windows-1252\n`;
-      const name = (file.split(/[\\/]/).at(-1) ?? file).replace(/\.(txt|md)$/i, "");
+      const name = cardNameOf(file);
       const { value: dish, findings } = readCard(found.text, name, region as Region);
       // Places are in the text as it was read, which is shorter than the file when that was too long.
       texts.set(file, found.text);

@@ -1,4 +1,5 @@
 import { type CardWriteUp, type Region, regions, type WriteUp, writeUpCard } from "#engine/index.ts";
+import { cardNameOf } from "#wire/card-file.ts";
 import { jsonLdOfCard, pageOfCard } from "#wire/page-of-card.ts";
 import { allergenLabels, gradeLabels, hazardCautions } from "#words/labels.ts";
 import { capital, listText } from "#words/number-text.ts";
@@ -62,7 +63,7 @@ export const writeUpCommand: Command = {
     if (typeof found === "string")
       return { stdout: "", stderr: `tamis: ${troubleText(path, found)}\n`, code: exitCodes.unusable };
     const file = path === "-" ? "<stdin>" : path;
-    const name = (file.split(/[\\/]/).at(-1) ?? file).replace(/\.(txt|md)$/i, "");
+    const name = cardNameOf(file);
     const { value: card, findings } = writeUpCard(found.text, name, region as Region);
     const stderr = showRemarks(
       remarksOfText(findings, file, found.text),

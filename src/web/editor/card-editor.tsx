@@ -1,12 +1,13 @@
 import { useMemo, useRef, useState } from "preact/hooks";
 import type { Region, Span } from "#engine/index.ts";
+import { cardNameOf } from "#wire/card-file.ts";
 import { spaced } from "#words/version-text.ts";
 import { Conflict } from "../parts/conflict.tsx";
 import { SaveMark } from "../parts/save-mark.tsx";
 import type { DeskDocument } from "../state/desk.ts";
 import { hashOf } from "../state/route.ts";
 import { desk } from "../state/the-desk.ts";
-import { cardNameOf, cardTitleOf, newCardPath } from "./card-names.ts";
+import { cardTitleOf, newCardPath } from "./card-names.ts";
 import { remarksOfCard } from "./card-remarks.ts";
 import type { Linking } from "./link.tsx";
 import { useReading } from "./reading.ts";

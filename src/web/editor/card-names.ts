@@ -1,8 +1,5 @@
+import { cardNameOf } from "#wire/card-file.ts";
 import { spaced } from "#words/version-text.ts";
-
-/** The name a card goes by: its file's name without folder and ending. */
-export const cardNameOf = (path: string): string =>
-  (path.split("/").at(-1) ?? path).replace(/\.(txt|md)$/i, "");
 
 /** The title of a card for lists: its first line with words, else its name. */
 export const cardTitleOf = (text: string, path: string): string =>

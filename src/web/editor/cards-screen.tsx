@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Finding, Region, Severity } from "#engine/index.ts";
+import { cardNameOf } from "#wire/card-file.ts";
 import { countText } from "#words/number-text.ts";
 import { SeverityMark } from "../parts/marks.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
@@ -7,7 +8,7 @@ import type { DeskDocument } from "../state/desk.ts";
 import { hashOf } from "../state/route.ts";
 import { desk } from "../state/the-desk.ts";
 import { CardEditor } from "./card-editor.tsx";
-import { cardNameOf, cardTitleOf, newCardPath } from "./card-names.ts";
+import { cardTitleOf, newCardPath } from "./card-names.ts";
 
 type Props = {
   readonly book: string;

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Region } from "#engine/index.ts";
-import { cardNameOf, cardTitleOf } from "../editor/card-names.ts";
+import { cardNameOf } from "#wire/card-file.ts";
+import { cardTitleOf } from "../editor/card-names.ts";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import type { DeskDocument } from "../state/desk.ts";
 import { writeUpLine } from "../state/engine-client.ts";

@@ -1,9 +1,10 @@
 import type { Kitchen, Sitting } from "#engine/index.ts";
+import { cardNameOf } from "#wire/card-file.ts";
 import { clockText, dayText, momentText } from "#words/clock.ts";
 import { countText, numberText, percentText } from "#words/number-text.ts";
 import { durationText } from "#words/quantity-text.ts";
 import { needsText } from "#words/version-text.ts";
-import { cardNameOf, cardTitleOf } from "../editor/card-names.ts";
+import { cardTitleOf } from "../editor/card-names.ts";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import type { DeskDocument } from "../state/desk.ts";
 import { hashOf } from "../state/route.ts";

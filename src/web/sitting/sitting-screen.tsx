@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { cardNameOf } from "#wire/card-file.ts";
 import type { Remark } from "../editor/remarks.ts";
 import { SettleList } from "../editor/settle-list.tsx";
 import { type GoTo, WordsView } from "../editor/words-view.tsx";
@@ -110,9 +111,7 @@ export const SittingScreen = ({ book, path, documents, evening }: Props) => {
 
 /** A sitting to begin from, with the cards of the book in one course. */
 const NewSitting = ({ book, documents }: { book: string; documents: readonly DeskDocument[] }) => {
-  const names = documents
-    .filter((d) => d.kind === "card")
-    .map((d) => (d.path.split("/").at(-1) ?? d.path).replace(/\.(txt|md)$/i, ""));
+  const names = documents.filter((d) => d.kind === "card").map((d) => cardNameOf(d.path));
   const begin = () => {
     if (!documents.some((d) => d.path === "kitchen.yaml"))
       desk.add(book, "kitchen.yaml", "kitchen", kitchenToBeginWith);
