@@ -18,7 +18,9 @@ export const readUnit = (tokens: readonly Token[], at: number): { unit: string; 
       if (i === at) break;
       continue;
     }
-    written = written === "" ? token.text : `${written} ${token.text}`;
+    // "100ml-ish"
+    const text = token.text.replace(/-ish$/i, "");
+    written = written === "" ? text : `${written} ${text}`;
     const unit = findUnit(written);
     if (unit !== null) best = { unit, next: i + 1 };
   }
