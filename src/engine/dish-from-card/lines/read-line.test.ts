@@ -38,6 +38,10 @@ const lines: readonly (readonly [line: string, told: string])[] = [
   ["250 g '00' flour", "250 g | 00-flour | '00' flour"],
   ["1 parmesan rind", "1 piece | parmesan-rind | parmesan rind"],
   ["a glug of port (90ml-ish)", "1 glug? + 90 ml | port | port"],
+  [
+    "3 tbsp honey, molasses, or maple syrup",
+    "3 tbsp | honey | honey | or molasses = black-treacle; or maple syrup = maple-syrup",
+  ],
   ["a grating of nutmeg", "1 scrape? | nutmeg | nutmeg"],
   ["500g flour", "500 g | plain-flour | flour"],
   ["1/2 cup + 2 tbsp milk", "0.62 cup | whole-milk | milk"],

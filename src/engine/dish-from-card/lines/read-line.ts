@@ -237,6 +237,16 @@ const withoutInnerCommas = (clauses: readonly Clause[], region: Region): readonl
   return withoutInnerCommas([joined, ...rest.filter((c) => c !== after)], region);
 };
 
+/** "maple syrup, agave, or honey": what stands before the last choice is a choice too. */
+const withChoices = (clauses: readonly Clause[]): readonly Clause[] =>
+  clauses.map((clause, k) => {
+    const or = clauses[k + 1]?.tokens[0];
+    const short = clause.tokens.length <= 3 && clause.tokens.every((t) => t.kind === "word");
+    if (clause.kind !== "comma" || or?.lower !== "or" || !short || isOnlyModifiers(clause.tokens, 0))
+      return clause;
+    return clause.tokens[0]?.lower === "or" ? clause : { ...clause, tokens: [or, ...clause.tokens] };
+  });
+
 // The longest line counted in four thousand of real cards has 253 characters; what follows is talk.
 const longestLine = 400;
 
@@ -281,7 +291,7 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
     readings.push(fromPhrase(phrase));
     readTail(line, main.tokens, phrase.next, readings, region, eachLine || phrase.each);
   }
-  for (const clause of rest) addClause(line, clause, readings, region, eachLine || phrase.each);
+  for (const clause of withChoices(rest)) addClause(line, clause, readings, region, eachLine || phrase.each);
   return listed(readings, line).map((r) =>
     asDried({ ...r, purpose: r.purpose ?? purpose, optional: r.optional || optional }),
   );
