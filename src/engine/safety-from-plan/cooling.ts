@@ -1,6 +1,6 @@
-import { isOver, limitsFor } from "../larder/limits.ts";
+import { limitsFor } from "../larder/limits.ts";
 import type { LimitCase } from "../model/limit.ts";
-import { criticalLimit, type Note, overLimit, type Pointed } from "./pointed.ts";
+import { type Note, type Pointed, pointAt } from "./pointed.ts";
 import { between, heatBefore, isCold, type Timed, type Timeline } from "./timeline.ts";
 
 /**
@@ -18,22 +18,8 @@ const coolingPoint = (timed: Timed, timeline: Timeline, note: Note): readonly Po
   if (heat === null) return [];
   const cases: readonly LimitCase[] = note.hazards(dish.source).has("cooked-rice") ? ["cooked-rice"] : [];
   const limits = limitsFor(note.region, "cool-to", cases);
-  const gap = between(heat, cold.start);
-  const broken = limits.filter((limit) => isOver(limit, gap)).slice(0, 1);
+  const length = between(heat, cold.start);
   return [
-    {
-      point: {
-        hazard: "slow-cooling",
-        dish: dish.source,
-        ingredient: null,
-        task: timed.task.id,
-        span: timed.task.span,
-        names: [dish.title],
-        limits: limits.map(criticalLimit),
-        guests: [],
-        broken: broken.length > 0,
-      },
-      findings: broken.map((limit) => overLimit(dish, timed.task.span, limit, gap)),
-    },
+    pointAt({ hazard: "slow-cooling", dish, task: timed.task, shown: limits, counted: limits, length }),
   ];
 };

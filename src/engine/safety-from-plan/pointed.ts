@@ -1,11 +1,13 @@
 import type { Finding } from "../findings/finding.ts";
 import { makeFinding } from "../findings/make-finding.ts";
 import { foodById } from "../larder/foods.ts";
+import { isOver } from "../larder/limits.ts";
 import type { Minutes } from "../measure/units.ts";
-import type { Dish } from "../model/dish.ts";
+import type { Dish, Keeping } from "../model/dish.ts";
 import type { HazardKind } from "../model/food.ts";
 import type { Limit } from "../model/limit.ts";
 import type { Measured, Menu } from "../model/menu.ts";
+import type { Task } from "../model/prep.ts";
 import type { CriticalLimit, SafetyPoint } from "../model/safety.ts";
 import type { Region } from "../model/sitting.ts";
 import type { SourceId, Span } from "../model/span.ts";
@@ -56,7 +58,7 @@ export const criticalLimit = ({ quantity, comparator, celsius, minutes, source }
 });
 
 /** Says that a length of time is over a limit. */
-export const overLimit = (dish: Dish, span: Span | null, limit: Limit, length: Minutes): Finding =>
+const overLimit = (dish: Dish, span: Span | null, limit: Limit, length: Minutes): Finding =>
   makeFinding("limit-broken", dish.source, span ?? dish.titleSpan, {
     title: dish.title,
     quantity: limit.quantity,
@@ -64,3 +66,52 @@ export const overLimit = (dish: Dish, span: Span | null, limit: Limit, length: M
     most: limit.minutes,
     minutes: Math.round(length),
   });
+
+/** What is looked at in the plan: a task, the limits that are shown, and how long it takes against those that count. */
+type Look = {
+  readonly hazard: SafetyPoint["hazard"];
+  readonly dish: Dish;
+  readonly task: Task;
+  readonly shown: readonly Limit[];
+  readonly counted: readonly Limit[];
+  readonly length: Minutes;
+};
+
+/** A point at a task of the plan. Of the limits that its length is over, the first is said. */
+export const pointAt = ({ hazard, dish, task, shown, counted, length }: Look): Pointed => {
+  const broken = counted.filter((limit) => isOver(limit, length)).slice(0, 1);
+  return {
+    point: {
+      hazard,
+      dish: dish.source,
+      ingredient: null,
+      task: task.id,
+      span: task.span,
+      names: [dish.title],
+      limits: shown.map(criticalLimit),
+      guests: [],
+      broken: broken.length > 0,
+    },
+    findings: broken.map((limit) => overLimit(dish, task.span, limit, length)),
+  };
+};
+
+/** Says that a dish is held longer than its card lets it, hot or in the fridge; nothing when the card says nothing. */
+export const overKeeping = (
+  dish: Dish,
+  span: Span | null,
+  where: Keeping["where"],
+  length: Minutes,
+): readonly Finding[] => {
+  // A card may state several keepings, for parts and steps; the longest is what none of it may go over.
+  const stated = dish.keeping.filter((k) => k.where === where).map((k) => k.minutes.high);
+  const most = stated.length === 0 ? null : Math.max(...stated);
+  if (most === null || length <= most) return [];
+  return [
+    makeFinding("held-too-long", dish.source, span ?? dish.titleSpan, {
+      title: dish.title,
+      minutes: Math.round(length),
+      most,
+    }),
+  ];
+};
