@@ -1,5 +1,5 @@
 import type { Action, Dish, Swap } from "../model/dish.ts";
-import type { Station } from "../model/food.ts";
+import { hotStations } from "../model/food.ts";
 import type { Measured } from "../model/menu.ts";
 import { techniqueById } from "./techniques.ts";
 
@@ -45,9 +45,7 @@ const isCookedFrom = (user: Action, actions: readonly Action[]): boolean => {
 // "Into the oven at 180 °C for 50 minutes" cooks though its verb is to put.
 const cooks = (action: Action): boolean =>
   (action.technique !== null && (techniqueById(action.technique)?.kills ?? false)) ||
-  (hot.includes(action.station) && (action.celsius ?? 0) >= 100 && (action.minutes?.likely ?? 0) >= 10);
-
-const hot: readonly Station[] = ["oven", "burner", "grill", "fryer"];
+  (hotStations.has(action.station) && (action.celsius ?? 0) >= 100 && (action.minutes?.likely ?? 0) >= 10);
 
 const keptTakers = new WeakMap<readonly Action[], ReadonlyMap<string, readonly Action[]>>();
 

@@ -178,6 +178,9 @@ export const stations = [
 /** One of the places where work is done. */
 export type Station = (typeof stations)[number];
 
+/** Stations that give heat. */
+export const hotStations: ReadonlySet<Station> = new Set<Station>(["burner", "oven", "grill", "fryer"]);
+
 /** Heat as a word: a burner's level, or that of the oven; none for cold work. */
 export const heats = ["low", "medium", "high", "oven", "none"] as const;
 

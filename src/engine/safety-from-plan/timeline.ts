@@ -1,5 +1,5 @@
 import { type Minutes, minutes } from "../measure/units.ts";
-import type { Station } from "../model/food.ts";
+import { hotStations, type Station } from "../model/food.ts";
 import type { Placed, Plan } from "../model/plan.ts";
 import type { LagReason, Prep, Task, TaskId } from "../model/prep.ts";
 
@@ -67,10 +67,9 @@ const stretchesOf = (task: Task, place: Placed): readonly Stretch[] =>
     end: place.segments[i + 1] ?? place.end,
   }));
 
-const heats: readonly Station[] = ["burner", "oven", "grill", "fryer"];
 const colds: readonly Station[] = ["fridge", "freezer"];
 
-const isHot = (stretch: Stretch): boolean => heats.includes(stretch.station);
+const isHot = (stretch: Stretch): boolean => hotStations.has(stretch.station);
 /** True for a stretch in the fridge or the freezer. */
 export const isCold = (stretch: Stretch): boolean => colds.includes(stretch.station);
 
