@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { promisify } from "node:util";
@@ -29,6 +29,7 @@ const worldOf = (files: Files, more: Partial<World> & { readonly input?: Uint8Ar
 const lunch: Files = Object.fromEntries(
   Object.entries(smallSitting).map(([name, text]) => [`lunch/${name}`, text]),
 );
+const formats = readFileSync("docs/formats.md", "utf8");
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 
 describe("the command line itself", () => {
@@ -62,6 +63,22 @@ describe("the command line itself", () => {
 });
 
 describe("read", () => {
+  it("gives JSON whose every key stands in the page on formats", async () => {
+    const { stdout } = await run(["read", "--json", "lunch/cards/nettle-soup.txt"], worldOf(lunch));
+    const keys = new Set<string>();
+    const gather = (value: unknown): void => {
+      if (typeof value !== "object" || value === null) return;
+      for (const [key, inner] of Object.entries(value)) {
+        if (!Array.isArray(value)) keys.add(key);
+        // Facts are those of each code, told on its own page.
+        if (key !== "facts") gather(inner);
+      }
+    };
+    gather(JSON.parse(stdout));
+    expect(keys.size).toBeGreaterThan(40);
+    expect([...keys].filter((key) => !new RegExp(`\\b${key}\\b`).test(formats))).toEqual([]);
+  });
+
   it("prints the dish, and the findings elsewhere", async () => {
     const { stdout, stderr, code } = await run(["read", "lunch/cards/nettle-soup.txt"], worldOf(lunch));
     expect(code).toBe(0);
@@ -188,12 +205,20 @@ describe("commands on a sitting", () => {
     for (const line of stdout.split("\n")) expect(line).toBe(line.trimEnd());
   });
 
-  it.each(["plan", "buy", "cost", "declare", "safety", "evening"])("%s gives JSON", async (verb) => {
+  it.each([
+    ["plan", "plan"],
+    ["buy", "purchase"],
+    ["cost", "cost"],
+    ["declare", "declaration"],
+    ["safety", "safety"],
+    ["evening", "evening"],
+  ])("%s gives JSON, of the shape that the page on formats tells", async (verb, part) => {
     const { stdout } = await run([verb, "--json", "lunch/sitting.yaml"], worldOf(lunch));
     const shape = JSON.parse(stdout);
     expect(shape.problems).toEqual([]);
     expect(Array.isArray(shape.findings)).toBe(true);
-    expect(shape[{ buy: "purchase", declare: "declaration" }[verb] ?? verb]).toBeTruthy();
+    const told = new RegExp(`^\\| \`${verb}\` \\| \`${part}: \\{([^}]*)\\}\``, "m").exec(formats)?.[1] ?? "";
+    expect(told.match(/\w+/g)?.toSorted()).toEqual(Object.keys(shape[part]).toSorted());
   });
 
   it("says with each task why it stands there", async () => {
