@@ -1,4 +1,4 @@
-// Times the planner on the demo, by tries: npx tsx bench/plan.ts
+// Times the planner on the demo, by tries: npm run bench -- plan
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { performance } from "node:perf_hooks";

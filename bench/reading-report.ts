@@ -1,4 +1,4 @@
-// Counts what the reader makes of a pile of cards: npx tsx bench/reading-report.ts FOLDER|FILE.json [--misses]
+// Counts what the reader makes of a pile of cards: npm run bench -- reading-report FOLDER|FILE.json [--misses]
 // A .json file holds a list of {title, servings_text, ingredients: [line], method: [step]}; a folder holds one card a file.
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
