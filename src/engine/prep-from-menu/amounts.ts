@@ -10,14 +10,36 @@ export const lineGrams = (version: Portioned, ingredient: number, out: ReadonlyS
   return came.reduce((sum, m) => sum + (m.edible?.likely ?? 0), 0) / Math.max(1, out.size);
 };
 
-/** Grams in an action's hands, earlier products included; water driven off on the way is not taken away. */
-export const actionGrams = (
-  action: Action,
-  version: Portioned,
-  out: ReadonlySet<number>,
-  product: (action: string) => number,
-): number =>
-  action.uses.reduce((sum, use) => {
-    if (use.ingredient !== null) return sum + use.share * lineGrams(version, use.ingredient, out);
-    return sum + (use.product === null ? 0 : use.share * product(use.product));
-  }, 0);
+/** What stands in a vessel: each time a line went in, by the action that took it, with the share of the line. */
+export type Contents = ReadonlyMap<string, { readonly ingredient: number; readonly share: number }>;
+
+/**
+ * What an action has in its hands, earlier products included. Words that take a whole product twice ("lift out the
+ * thighs", "put the thighs back") take the same stuff back, so nothing counts beyond what first went in.
+ */
+export const contentsOf = (action: Action, product: (action: string) => Contents | undefined): Contents => {
+  const all = new Map<string, { readonly ingredient: number; readonly share: number }>();
+  action.uses.forEach((use, u) => {
+    if (use.ingredient !== null) {
+      all.set(`${action.id}#${u}`, { ingredient: use.ingredient, share: use.share });
+      return;
+    }
+    for (const [key, part] of (use.product === null ? undefined : product(use.product)) ?? []) {
+      const most = part.share;
+      const share = Math.min(most, (all.get(key)?.share ?? 0) + use.share * most);
+      all.set(key, { ...part, share });
+    }
+  });
+  return all;
+};
+
+/** Grams of contents in one version: never more of a line than the line has; water driven off is not taken away. */
+export const contentsGrams = (contents: Contents, version: Portioned, out: ReadonlySet<number>): number => {
+  const shares = new Map<number, number>();
+  for (const { ingredient, share } of contents.values()) {
+    shares.set(ingredient, Math.min(1, (shares.get(ingredient) ?? 0) + share));
+  }
+  let sum = 0;
+  for (const [ingredient, share] of shares) sum += share * lineGrams(version, ingredient, out);
+  return sum;
+};

@@ -77,7 +77,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
       if (!draft) return [];
       const stays = limitToPlate(work, draft, warmthOf(draft));
       const turns = (turnsOf(draft, kitchen) - 1) * (totalMinutes(segmentsOf(draft)) + 10);
-      const limit = { ...stays, most: stays.most + turns };
+      const limit = lastMinute(draft, { ...stays, most: stays.most + turns });
       return (ids.get(d) ?? []).map((task) => ({ task, limit, draft }));
     });
   const holds: Hold[] = [];
@@ -133,6 +133,16 @@ const keptDrafts = (drafts: readonly Draft[], plated: boolean): ReadonlySet<numb
 };
 
 const passVerbs = new Set(["plate", "serve", "garnish"]);
+
+/**
+ * "To serve" words belong to the last stretch before the course, unless what they say goes by itself; so does what is
+ * turned out of its mould cold, wherever it is told.
+ */
+const lastMinute = (draft: Draft, limit: Limit): Limit => {
+  const unmoulded = limit.where === "fridge" && draft.units.some((u) => u.technique?.id === "unmould");
+  const late = (draft.toServe || unmoulded) && !draft.wait;
+  return late && limit.most > waits.toServe ? { ...limit, most: waits.toServe, stated: false } : limit;
+};
 
 /** What must be done before a draft, seen through drafts that became no task. */
 const throughDropped = (drafts: readonly Draft[], kept: ReadonlySet<number>, d: number) => {

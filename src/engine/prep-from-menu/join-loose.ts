@@ -20,6 +20,11 @@ export const joinLoose = (flat: Flat): Flat => {
       return { step, action };
     }
     const loose = !followed.has(before.action.id);
+    // A roast that is rested and sliced is done: it waits for the plates, and is no part of the gravy told next.
+    const begins = action.uses.length > 0 && action.uses.every((use) => use.ingredient !== null);
+    if (loose && begins && step.index !== before.step.index && isDone(before.action, all)) {
+      return { step, action };
+    }
     const startsFromNothing =
       action.after.length === 0 &&
       action.uses.every((use) => use.ingredient === null && use.product === null);
@@ -29,6 +34,27 @@ export const joinLoose = (flat: Flat): Flat => {
     const takes = loose && before.action.technique !== "preheat" ? [...action.uses, use] : action.uses;
     return { step, action: { ...action, after, uses: takes as Action["uses"] } };
   });
+};
+
+/** What ends a thing that was cooked. */
+const ends = new Set(["rest", "slice", "carve", "cool", "cut"]);
+const cooks = new Set(["oven", "burner", "grill", "fryer"]);
+
+/** True when an action ends a line of work in which something was cooked. */
+const isDone = (last: Action, all: Flat): boolean => {
+  if (!ends.has(last.technique ?? "")) return false;
+  const byId = new Map(all.map(({ action }) => [action.id, action]));
+  const stack = [...last.after];
+  const seen = new Set<string>();
+  while (stack.length > 0) {
+    const id = stack.pop() ?? "";
+    const action = byId.get(id);
+    if (!action || seen.has(id)) continue;
+    if (cooks.has(action.station) && action.technique !== "preheat") return true;
+    seen.add(id);
+    stack.push(...action.after);
+  }
+  return false;
 };
 
 /** "Stand it in iced water and stir now and then for an hour" is one hour, not the usual stand and then an hour. */

@@ -1,3 +1,5 @@
+import { minutes } from "../measure/units.ts";
+
 /**
  * Figures of work that no card states. All are common practice, no source, unless a source is named;
  * each stands here once, so that a kitchen that differs can be fitted in one place.
@@ -42,6 +44,11 @@ export const longestTask = 60;
 /** Part of a full heating that food needs which is hot already. */
 export const stillHot = 0.25;
 
+/** Minutes to slice a kilo of cooked meat: 12 to 20 kilos an hour. */
+export const carving = { low: minutes(3), likely: minutes(3.75), high: minutes(5) };
+/** Minutes to wring out a kilo of what was soaked or salted, by the handful. */
+export const wringing = { low: minutes(2), likely: minutes(3), high: minutes(5) };
+
 /** Nobody stands at one thing for longer than this; words that give it more mean a wait. Minutes. */
 export const longestByHand = 120;
 
@@ -71,6 +78,10 @@ export const waits = {
   cut: 24 * 60,
   /** Cut fruit, which browns. */
   cutFruit: 3 * 60,
+  /** What is done just before the plate ("to serve"). */
+  toServe: 45,
+  /** From the stove to where a thing cools by itself. */
+  toStand: 5,
   /** From the stove into the ice bath. */
   toCooling: 30,
 } as const;

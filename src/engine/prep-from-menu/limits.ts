@@ -44,12 +44,22 @@ export const limitBetween = (work: Work, before: Draft, after: Draft): Limit => 
   if (after.toServe && !before.toServe) return limitToPlate(work, before, warmthOf(before), true);
   const limit = assumed(warmthOf(before), false);
   // What is to be chilled, or is cooling and being stirred, goes straight on.
+  if (standsAlone(after) && after.before.size === 1 && before.loads.length === 1) {
+    return { ...limit, most: Math.min(limit.most, waits.toStand) };
+  }
   const cooling =
     after.wait && (first?.warmth === "cold" || before.wait || first?.action.attention === "hands");
   if (cooling) return { ...limit, most: Math.min(limit.most, waits.toCooling) };
   // Where some guests' part leaves the common pot, there are more pots than hands.
   return before.key === after.key ? limit : { ...limit, most: Math.max(limit.most, waits.fork) };
 };
+
+/** What cools or rests on the bench by itself starts as soon as it is put down. */
+const standsAlone = (draft: Draft): boolean =>
+  draft.wait &&
+  draft.units.every(
+    (u) => u.action.station === "bench" && u.segments.every((segment) => segment.attention === "none"),
+  );
 
 /** Between the last task of a dish and its plate (or its reheating). */
 export const limitToPlate = (work: Work, last: Draft, warmth: Warmth, reheated = false): Limit => {

@@ -224,9 +224,10 @@ const atRest = (
   const cold = station === "fridge" || station === "freezer";
   const amount = Math.min(litres, Math.max(1, Math.ceil(lot.kilos * fridgeLitresPerKilo)));
   const alone = plain(length, "none", station, cold && litres > 0 ? [useOf(station, amount)] : []);
+  // Somebody has to be there to put it in, to take it out, or to set down what nothing came before.
+  const handled = cold || technique?.id === "take-out" || action.after.length === 0;
   return {
-    // Somebody has to be there to put it in.
-    segments: cold ? [byHand(Math.max(1, technique?.handling ?? 1)), alone] : [alone],
+    segments: handled ? [byHand(Math.max(1, technique?.handling ?? 1)), alone] : [alone],
     wait: length.likely > shortWait,
     loads: once,
     missing: cold && litres === 0 ? [station] : [],

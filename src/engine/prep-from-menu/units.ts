@@ -1,9 +1,10 @@
 import { techniqueById } from "../larder/techniques.ts";
 import type { Action } from "../model/dish.ts";
+import type { Technique } from "../model/food.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import { actionGrams } from "./amounts.ts";
+import { type Contents, contentsGrams, contentsOf } from "./amounts.ts";
 import { type Flat, joinLoose } from "./join-loose.ts";
-import { stillHot } from "./kitchen-rates.ts";
+import { carving, stillHot, wringing } from "./kitchen-rates.ts";
 import { type Laid, layAction } from "./segments.ts";
 import type { Portioned, Unit, Warmth, Work } from "./work.ts";
 
@@ -26,11 +27,10 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   const placeOf = new Map<string, number[]>();
   for (const { step, action } of flat) {
     const named = action.technique === null ? null : techniqueById(action.technique);
-    // A wait is one for all: their trays stand side by side in the same fridge.
-    const together = waitsAlone(action, kitchen);
+    // A wait in the cold is one for all: their trays stand side by side. On the bench each begins when it is put down.
+    const together = action.station !== "bench" && waitsAlone(action, kitchen);
     for (const alike of groupVersions(versions, (v) => (together ? "" : keyOf(v, action.id)))) {
       const kilos = alike.reduce((sum, v) => sum + (grams.get(v)?.get(action.id) ?? 0), 0) / 1000;
-      const technique = named?.id === "crush" && kilos > pounded ? techniqueById("mash") : named;
       const factor = alike.reduce((sum, v) => sum + v.factor, 0);
       const portions = alike.reduce((sum, v) => sum + v.portions, 0);
       const shares = (id: string): number[] =>
@@ -45,6 +45,7 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         const id = use.product;
         return sum + use.share * alike.reduce((g, v) => g + (grams.get(v)?.get(id) ?? 0), 0);
       }, 0);
+      const technique = atScale(named, action, kilos, hotGrams > 0);
       const coldKilos = kilos - ((1 - stillHot) * hotGrams) / 1000;
       const lot = { factor, portions, kilos, coldKilos, wet, batches };
       // "Stand each one on a plate" is no wait: only what states its minutes waits at the pass.
@@ -85,7 +86,23 @@ const nothing: Laid = { segments: [], wait: false, loads: [1], missing: [] };
 /** More than this is crushed with a masher and not garlic by garlic, kilos. */
 const pounded = 0.5;
 
-/** Actions that take one of these lines, or anything made from them. */
+/** The technique as it is worked on this much of this food, where the usual rate would mislead. */
+const atScale = (
+  technique: Technique | null,
+  action: Action,
+  kilos: number,
+  hot: boolean,
+): Technique | null => {
+  if (technique?.id === "crush" && kilos > pounded) return techniqueById("mash");
+  if (technique?.id === "slice" && hot) return { ...technique, minutes: carving };
+  // What was soaked or salted is wrung out by the handful; only fruit is squeezed one by one.
+  if (technique?.id === "squeeze" && action.uses.every((use) => use.ingredient === null)) {
+    return { ...technique, law: "per-kilo", minutes: wringing };
+  }
+  return technique;
+};
+
+/** Actions that take one of these lines, or anything made from them, or go on from there. */
 const touchedBy = (out: readonly number[], flat: Flat): ReadonlySet<string> => {
   const touched = new Set<string>();
   for (const { action } of flat) {
@@ -94,7 +111,8 @@ const touchedBy = (out: readonly number[], flat: Flat): ReadonlySet<string> => {
         (use.ingredient !== null && out.includes(use.ingredient)) ||
         (use.product !== null && touched.has(use.product)),
     );
-    if (takes) touched.add(action.id);
+    // Words that go on with a pot do not always name what is in it, so what follows a touched action is touched.
+    if (takes || action.after.some((id) => touched.has(id))) touched.add(action.id);
   }
   return touched;
 };
@@ -119,20 +137,21 @@ const waitsAlone = (action: Action, kitchen: Kitchen): boolean => {
 
 const smallest = { factor: 1, portions: 1, kilos: 0, coldKilos: 0, wet: false, batches: null };
 
-const gramsByVersion = (work: Work, flat: Flat): ReadonlyMap<Portioned, ReadonlyMap<string, number>> =>
-  new Map(
+const gramsByVersion = (work: Work, flat: Flat): ReadonlyMap<Portioned, ReadonlyMap<string, number>> => {
+  const made = new Map<string, Contents>();
+  for (const { action } of flat)
+    made.set(
+      action.id,
+      contentsOf(action, (id) => made.get(id)),
+    );
+  return new Map(
     work.versions.map((version) => {
       const out = new Set(version.swaps.flatMap((s) => work.dish.swaps[s]?.out ?? []));
-      const made = new Map<string, number>();
-      for (const { action } of flat) {
-        made.set(
-          action.id,
-          actionGrams(action, version, out, (id) => made.get(id) ?? 0),
-        );
-      }
-      return [version, made] as const;
+      const grams = [...made].map(([id, contents]) => [id, contentsGrams(contents, version, out)] as const);
+      return [version, new Map(grams)] as const;
     }),
   );
+};
 
 /** Batches for all who share an action, from the version that the menu has them for, in step with the portions. */
 const batchesOf = (
