@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Dish, moment, type Prep, type Sitting, type Task } from "#engine/index.ts";
+import { count, type Dish, moment, type Prep, type Sitting, type Task } from "#engine/index.ts";
 import { menuFromDishes } from "#engine/menu-from-dishes/menu-from-dishes.ts";
 import { prepFromMenu } from "#engine/prep-from-menu/prep-from-menu.ts";
 import { guest, sitting } from "../help/dishes.ts";
@@ -83,7 +83,7 @@ const minutesOf = (task: Task | undefined): number =>
 const only = (prep: Prep, verb: string): Task | undefined => prep.tasks.find((t) => t.verb === verb);
 
 describe("a roast and what is told after it", () => {
-  const prep = worked(roast, { covers: 8 });
+  const prep = worked(roast, { covers: count(8) });
 
   it("goes to the plates and not into the sauce", () => {
     const sweat = only(prep, "sweat");
@@ -121,7 +121,7 @@ describe("what is wrung out", () => {
       { id: "squeeze", technique: "squeeze", takes: ["soak"] },
       { id: "simmer", technique: "simmer", minutes: 30, takes: ["squeeze", 1] },
     ];
-    const prep = worked(cooked("leaves", 4, [4, 500], told), { covers: 120 });
+    const prep = worked(cooked("leaves", 4, [4, 500], told), { covers: count(120) });
     const attended = prep.tasks
       .flatMap((t) => (t.kind === "plate" ? [] : t.segments))
       .reduce((sum, s) => sum + (s.attention === "none" ? 0 : s.minutes.likely), 0);
@@ -151,7 +151,7 @@ describe("words to serve", () => {
       { id: "chill", technique: "chill", minutes: 300, takes: ["simmer"] },
       { id: "out", technique: "unmould", takes: ["chill"] },
     ];
-    const prep = worked(cooked("set", 4, [500, 500], told), { covers: 40 });
+    const prep = worked(cooked("set", 4, [500, 500], told), { covers: count(40) });
     const into = prep.lags.filter((lag) => lag.after === prep.courses[0]?.plateTasks[0]);
     expect(into.length).toBe(1);
     expect(into[0]?.most).toBeLessThanOrEqual(45);
