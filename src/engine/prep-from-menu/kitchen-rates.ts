@@ -81,7 +81,7 @@ export const waits = {
   /** What is done just before the plate ("to serve"). */
   toServe: 45,
   /** From the stove to where a thing cools by itself. */
-  toStand: 5,
+  toStand: 10,
   /** From the stove into the ice bath. */
   toCooling: 30,
 } as const;

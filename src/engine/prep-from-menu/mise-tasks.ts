@@ -29,7 +29,7 @@ export const miseTasks = (
       version: main.version ?? asWritten,
       course: work.course,
       verb: [...new Set(main.verbs)].slice(0, 2).join(", "),
-      objects: group.map((m) => m.ingredient.name),
+      objects: [...new Set(group.map((m) => m.ingredient.name))],
       amount: { value: Math.round(group.reduce((sum, m) => sum + m.grams, 0)), unit: "g" },
       segments: [{ minutes: length, attention: "hands", station: "hands", uses: [] }],
       finishing: false,
