@@ -30,7 +30,8 @@ for (const [size, runs] of [
   [10000, 3],
 ] as const) {
   const text = cardOf(size);
-  timed(3, () => readCard(text, "card"));
+  // Typing reads the same card over and over, so that it is the warm reader that counts.
+  timed(Math.max(3, runs), () => readCard(text, "card"));
   found[`read-${size}-lines-ms`] = timed(runs, () => readCard(text, "card"));
 }
 
