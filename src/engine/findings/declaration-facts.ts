@@ -11,6 +11,8 @@ export type DeclarationFacts = {
   "pregnancy-caution": { name: string; guest: string };
   /** By the words of the card nothing cooks a raw animal food through. */
   "not-cooked-through": { name: string };
+  /** The plan does this work for another version, which holds `name`, before it does it for these guests. */
+  "made-after-allergen": { title: string; guests: string; verb: string; name: string };
   /** Where `celsius` is null, the limit is of time alone; `minutes` is what the plan or the card gives, null for none. */
   "limit-broken": {
     title: string;
@@ -30,6 +32,7 @@ export const declarationSeverity: { readonly [C in keyof DeclarationFacts]: Seve
   "food-could-hold-anything": "warn",
   "pregnancy-caution": "warn",
   "not-cooked-through": "warn",
+  "made-after-allergen": "warn",
   "limit-broken": "warn",
   "held-too-long": "warn",
 };

@@ -37,7 +37,7 @@ const pointOf = ({ dish }: MenuDish, names: readonly string[], guests: readonly 
 });
 
 /** Each allergy among the guests of a version, with who has it. */
-const allergiesAmong = (
+export const allergiesAmong = (
   guests: readonly Guest[],
   version: Version,
 ): readonly { readonly need: NeedId; readonly guests: readonly string[] }[] => {
@@ -60,7 +60,8 @@ const isAllergy = (id: NeedId): boolean => {
 const foodsOfCourse = (menu: Menu, course: number): readonly Measured[] =>
   menu.dishes.filter((d) => d.course === course).flatMap((d) => d.versions.flatMap((v) => v.ingredients));
 
-const standsAgainst = (measured: Measured, id: NeedId): boolean => {
+/** True when the food holds, certainly or typically, what the need forbids. */
+export const standsAgainst = (measured: Measured, id: NeedId): boolean => {
   const food = measured.food === null ? null : foodById(measured.food);
   const need = needById(id);
   const grade = food === null || need === null ? null : againstNeed(food, need);

@@ -252,3 +252,32 @@ describe("what can go wrong with the foods", () => {
     expect(point).toMatchObject({ names: ["walnuts"], guests: ["Odette"] });
   });
 });
+
+describe("the same work for a version with an allergen and one without", () => {
+  const nutty = dish("biscuits", [line(0, "ground almonds", "almond", 100)], [], { swaps: [nutSwap] });
+  const guests = [{ name: "Odile", needs: ["no-nuts"] }];
+  const order = (first: string, second: string): readonly string[] => {
+    const versions = [asWritten(nutty), withSwap(nutty, nutSwap, 0, ["Odile"])];
+    const { prep, plan } = planned(nutty.source, [
+      { id: first, station: "machine", at: 0, for: 5 },
+      { id: second, station: "machine", at: 10, for: 5 },
+    ]);
+    const tasks = prep.tasks.map((task) => ({
+      ...task,
+      verb: "pulse",
+      version: task.id,
+      segments: task.segments.map((s) => ({ ...s, attention: "hands" as const })),
+    }));
+    const made = menu([{ dish: nutty, versions }], guests);
+    return safetyFromPlan(made, { ...prep, tasks }, plan)
+      .findings.map((f) => f.code)
+      .filter((code) => code === "made-after-allergen");
+  };
+
+  it("is said when the allergen comes first", () => {
+    expect(order("as-written", "no-nuts")).toEqual(["made-after-allergen"]);
+  });
+  it("is not said the other way round", () => {
+    expect(order("no-nuts", "as-written")).toEqual([]);
+  });
+});

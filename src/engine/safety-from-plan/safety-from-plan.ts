@@ -8,6 +8,7 @@ import { coolingPoints } from "./cooling.ts";
 import { crossContactPoints } from "./cross-contact.ts";
 import { foodPoints } from "./food-points.ts";
 import { keepingPoints } from "./keeping.ts";
+import { madeAfterAllergen } from "./made-after-allergen.ts";
 import { noteOf, type Pointed } from "./pointed.ts";
 import { reheatingPoints } from "./reheating.ts";
 import { timelineOf } from "./timeline.ts";
@@ -31,6 +32,6 @@ export const safetyFromPlan = (menu: Menu, prep: Prep, plan: Plan): Outcome<Safe
   ];
   return {
     value: { points: found.map((f) => f.point), region },
-    findings: found.flatMap((f) => f.findings),
+    findings: [...found.flatMap((f) => f.findings), ...madeAfterAllergen(menu, prep, plan)],
   };
 };
