@@ -1,0 +1,45 @@
+/** A literal: a whole number; `negate` gives its opposite. */
+export type Literal = number;
+/** An integer unknown with a least and a greatest value. */
+export type Unknown = number;
+
+/** A use of a cumulative resource: `amount` units from `start` for `length`, when `present` holds (null: always). */
+export type ResourceUse = {
+  readonly start: Unknown;
+  readonly offset: number;
+  readonly length: number;
+  readonly amount: number;
+  readonly present: Literal | null;
+};
+
+/** `yes` with values, `no` (then `core` holds the assumptions that clash), or `unknown` when stopped. */
+export type Verdict = "yes" | "no" | "unknown";
+
+/** Search over bounded whole numbers that learns from its conflicts (lazy clause generation). */
+export type LearningSolver = {
+  readonly integer: (least: number, greatest: number) => Unknown;
+  readonly literal: () => Literal;
+  readonly negate: (literal: Literal) => Literal;
+  /** The literal [x ≥ value]; made on demand. */
+  readonly atLeast: (x: Unknown, value: number) => Literal;
+  readonly clause: (literals: readonly Literal[]) => void;
+  /** y ≥ x + weight, whenever `when` holds (null: always). */
+  readonly difference: (x: Unknown, y: Unknown, weight: number, when: Literal | null) => void;
+  /** Σ coefficient · x ≤ most, whenever `when` holds. */
+  readonly linear: (
+    terms: readonly { readonly coefficient: number; readonly x: Unknown }[],
+    most: number,
+    when: Literal | null,
+  ) => void;
+  /** At no moment are more than `capacity` units in use, whenever `when` holds. */
+  readonly cumulative: (uses: readonly ResourceUse[], capacity: number, when: Literal | null) => void;
+  readonly solve: (
+    assumptions: readonly Literal[],
+    limit: { readonly conflicts: number | null; readonly keepGoing: () => boolean },
+  ) => Verdict;
+  /** After `yes`. */
+  readonly value: (x: Unknown) => number;
+  readonly holds: (literal: Literal) => boolean;
+  /** After `no`: assumptions that cannot hold together; empty when nothing can. */
+  readonly core: () => readonly Literal[];
+};
