@@ -60,6 +60,7 @@ export const compile = (prep: Prep): Model => {
       attended: [],
       resources: [],
       oven: [],
+      hot: [],
       ovens: [],
       starts: [[{ from: 0, to: horizon }]],
       anyStarts: [{ from: 0, to: horizon }],
@@ -147,7 +148,7 @@ const nodeOf = (task: Task, weight: number, { prep, shifts, open, horizon, goalO
       } else {
         const resource = prep.resources.findIndex((r) => r.id === use.resource);
         if (resource < 0 || (prep.resources[resource]?.capacity ?? 0) < use.amount) impossible = true;
-        else if (length > 0) resources.push({ ...stretch, resource, amount: use.amount });
+        if (resource >= 0 && length > 0) resources.push({ ...stretch, resource, amount: use.amount });
       }
       if (heat.has(use.resource) || named >= 0) hot.push(stretch);
     }
@@ -163,6 +164,7 @@ const nodeOf = (task: Task, weight: number, { prep, shifts, open, horizon, goalO
     attended,
     resources,
     oven,
+    hot: [...hot, ...preheats],
     ovens: oven.length > 0 ? ovens : [],
     starts,
     anyStarts: joinSpans(starts.flat()),

@@ -16,6 +16,8 @@ export type Node = {
   readonly attended: readonly AttendedStretch[];
   readonly resources: readonly ResourceStretch[];
   readonly oven: readonly OvenStretch[];
+  /** Stretches in which heat is on and somebody must be in the kitchen, warming up included. */
+  readonly hot: readonly Stretch[];
   /** Ovens it may go in; empty when it uses none. */
   readonly ovens: readonly number[];
   /** Starts allowed by shifts, open hours and preheating, for each cook; one row when nobody is needed. */
