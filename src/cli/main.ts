@@ -5,6 +5,7 @@ import { buyCommand } from "./commands/buy.ts";
 import { costCommand } from "./commands/cost.ts";
 import { declareCommand } from "./commands/declare.ts";
 import { eveningCommand } from "./commands/evening.ts";
+import { importCommand } from "./commands/import.ts";
 import { planCommand } from "./commands/plan.ts";
 import { readCommand } from "./commands/read.ts";
 import { safetyCommand } from "./commands/safety.ts";
@@ -17,6 +18,7 @@ import { exitCodes, type Result, type World } from "./world.ts";
 
 const commands: readonly Command[] = [
   readCommand,
+  importCommand,
   planCommand,
   buyCommand,
   costCommand,

@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync, statSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { decode } from "#wire/read-text.ts";
 import { longestFile, type World } from "./world.ts";
 
@@ -23,6 +24,28 @@ export const nodeWorld = (): World => ({
     } catch {
       return null;
     }
+  },
+  walk: (folder) => {
+    try {
+      return readdirSync(folder, { withFileTypes: true, recursive: true })
+        .filter((entry) => entry.isFile())
+        .map((entry) => join(entry.parentPath, entry.name))
+        .sort();
+    } catch {
+      return null;
+    }
+  },
+  write: (path, text) => {
+    try {
+      mkdirSync(dirname(path), { recursive: true });
+      writeFileSync(path, text, { flag: "wx" });
+      return "written";
+    } catch (error) {
+      return (error as NodeJS.ErrnoException).code === "EEXIST" ? "taken" : "denied";
+    }
+  },
+  tell: (text) => {
+    if (process.stderr.isTTY === true) process.stderr.write(text);
   },
   stdin: async () => {
     const chunks: Buffer[] = [];

@@ -8,6 +8,12 @@ export type World = {
   readonly read: (path: string) => ReadText | ReadTrouble;
   /** Names in a folder; null when there is no such folder. */
   readonly list: (folder: string) => readonly string[] | null;
+  /** Paths of all files in a folder and below, in order of name; null when there is no such folder. */
+  readonly walk: (folder: string) => readonly string[] | null;
+  /** Writes a new file and the folders above it; a file that is there is never written over. */
+  readonly write: (path: string, text: string) => "written" | "taken" | "denied";
+  /** Says at once how far long work is, to a person who watches. */
+  readonly tell: (text: string) => void;
   readonly stdin: () => Promise<Uint8Array>;
   readonly env: Readonly<Record<string, string | undefined>>;
   /** True where a person watches. */

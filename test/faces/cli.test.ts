@@ -20,6 +20,12 @@ const worldOf = (files: Files, more: Partial<World> & { readonly input?: Uint8Ar
     return typeof found === "string" ? { text: found, encoding: "utf-8" } : decode(found);
   },
   list: (folder) => listIn(files, folder),
+  walk: (folder) => {
+    const inside = Object.keys(files).filter((path) => path.startsWith(`${folder}/`));
+    return inside.length === 0 ? null : inside.sort();
+  },
+  write: () => "denied",
+  tell: () => undefined,
   stdin: async () => more.input ?? new Uint8Array(),
   env: {},
   terminal: { stdout: false, stderr: false },
@@ -52,7 +58,7 @@ describe("the command line itself", () => {
     expect(result[stream === "stdout" ? "stderr" : "stdout"]).toBe("");
   });
 
-  it.each(["read", "plan", "buy", "cost", "declare", "safety", "evening", "write-up", "serve"])(
+  it.each(["read", "import", "plan", "buy", "cost", "declare", "safety", "evening", "write-up", "serve"])(
     "has help with examples for %s",
     async (verb) => {
       const { stdout, code } = await run([verb, "--help"], worldOf({}));

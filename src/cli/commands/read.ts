@@ -57,6 +57,11 @@ export const readCommand: Command = {
       const file = path === "-" ? "<stdin>" : path;
       if (found.encoding === "windows-1252")
         stderr += `${file}: this is not UTF-8; it was read as Windows-1252\n`;
+      if (isOtherKind(file)) {
+        stderr += `${file}: this is no plain card; tamis import makes cards of it\n`;
+        unusable = true;
+        continue;
+      }
       const name = cardNameOf(file);
       const { value: dish, findings } = readCard(found.text, name, region as Region);
       // Places are in the text as it was read, which is shorter than the file when that was too long.
@@ -80,6 +85,9 @@ export const readCommand: Command = {
     };
   },
 };
+
+/** Pages and data are taken apart by another command; their marks are no words of a cook. */
+const isOtherKind = (file: string): boolean => /\.(?:x?html?|json|jsonld)$/i.test(file);
 
 /** A dish as it was read, for a cook. */
 const dishText = (dish: Dish, region: string, paint: Paint): string => {

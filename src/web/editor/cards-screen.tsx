@@ -7,6 +7,7 @@ import { ScreenHead } from "../parts/screen-head.tsx";
 import type { DeskDocument } from "../state/desk.ts";
 import { hashOf } from "../state/route.ts";
 import { desk } from "../state/the-desk.ts";
+import { BringCards } from "./bring-cards.tsx";
 import { CardEditor } from "./card-editor.tsx";
 import { cardTitleOf, newCardPath } from "./card-names.ts";
 
@@ -98,6 +99,7 @@ export const CardsScreen = ({ book, path, documents, region, findings }: Props) 
         <ScreenHead title="Cards" lead="One dish a card, in your own words." />
         {path !== null && <p role="alert">There is no card by that name.</p>}
         <NewCard book={book} cards={cards} />
+        <BringCards book={book} folder={cardFolder(cards)} cards={cards} />
         <CardList book={book} path={null} documents={cards} findings={findings} />
       </div>
     );
