@@ -79,6 +79,8 @@ export type Use = {
   readonly implied: boolean;
   /** With a product: the ingredient by which the words name it ("the thighs", already browned). It is not taken from the list again. */
   readonly named?: number;
+  /** With a product: the listed lines in it that go in here alone ("lift out the thighs"); absent when all of them do. */
+  readonly only?: readonly number[];
   readonly span: Span;
 };
 

@@ -25,6 +25,7 @@ export const contentsOf = (action: Action, product: (action: string) => Contents
       return;
     }
     for (const [key, part] of (use.product === null ? undefined : product(use.product)) ?? []) {
+      if (use.only !== undefined && !use.only.includes(part.ingredient)) continue;
       const most = part.share;
       const share = Math.min(most, (all.get(key)?.share ?? 0) + use.share * most);
       all.set(key, { ...part, share });

@@ -1,0 +1,26 @@
+import { describe, expect, it } from "vitest";
+import { goldDishes } from "./steps-gold.ts";
+import { kinds, scoreSteps } from "./steps-score.ts";
+
+const dishes = goldDishes(`${new URL(".", import.meta.url).pathname}working/steps.txt`);
+const score = scoreSteps(dishes);
+
+/** Least share read right, in percent: what the reader reached, so that no change makes it worse unseen. */
+const floor: Readonly<Record<(typeof kinds)[number], number>> = {
+  technique: 92,
+  time: 81,
+  temperature: 82,
+  place: 91,
+  uses: 58,
+  details: 81,
+};
+
+describe("steps of dishes that the reader was tuned on", () => {
+  it("holds enough of them to count", () => {
+    expect(dishes.reduce((sum, d) => sum + d.actions.length, 0)).toBeGreaterThan(150);
+  });
+
+  it.each(kinds)("reads %s as well as it did", (kind) => {
+    expect((100 * score.right[kind]) / score.of[kind]).toBeGreaterThanOrEqual(floor[kind]);
+  });
+});
