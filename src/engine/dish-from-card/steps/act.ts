@@ -7,7 +7,7 @@ import type { Clause } from "./clauses.ts";
 import { findMakes, findProducts } from "./find-products.ts";
 import { asMinutes, type Load, statedLength, usualLength } from "./length-of.ts";
 import { livePools, type Pool } from "./pools.ts";
-import { settle } from "./settle.ts";
+import { liftedOut, settle } from "./settle.ts";
 import type { StepReader } from "./step-reader.ts";
 import { finishing, type Place, poolsOf, sameVessel } from "./which-pools.ts";
 import { steeringTechniques } from "./word-sets.ts";
@@ -69,6 +69,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   const joined = isOven ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
   const chosen = inMachine(clause, said, main);
+  const lifted = liftedOut(clause, chosen, fresh, joined, again, products);
   const uses: Use[] = [];
   for (const f of fresh)
     uses.push({
@@ -95,18 +96,25 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
       share: shareOf(pool.left > 0 ? Math.min(1, part) : 0),
       implied: from === undefined,
       ...(words === undefined ? {} : { named: words.ingredient }),
+      ...(lifted !== null && pool === main
+        ? { only: lifted }
+        : pool.partial
+          ? { only: [...pool.contents] }
+          : {}),
       span: from === undefined || to === undefined ? verbSpan : spanAt(from, to),
     });
   }
 
   const after = new Set<string>();
-  for (const pool of joined) if (pool.last !== null) after.add(pool.last);
+  for (const pool of joined) {
+    if (pool.last !== null) after.add(pool.last);
+    for (const id of pool.waits) after.add(id);
+  }
   if (chosen.station === "oven" && !isOven && reader.preheat !== null && technique.id !== "warm-plates")
     after.add(reader.preheat);
   if (steeringTechniques.has(technique.id) && !isOven && kitchen.current?.last != null)
     after.add(kitchen.current.last);
-  if (usesEmptied(reader, clause, fresh, main) && kitchen.emptied?.last != null)
-    after.add(kitchen.emptied.last);
+  if (usesEmptied(reader, clause, fresh, main)) for (const id of kitchen.emptied?.waits ?? []) after.add(id);
   if (finishing.has(technique.id))
     for (const pool of livePools(kitchen)) if (pool.last !== null) after.add(pool.last);
   after.delete(id);
@@ -139,7 +147,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     leastWait: wait === undefined ? null : minutes(wait.long ? wait.minutes.low : wait.minutes.likely),
   };
   if (!isOven && !(steeringTechniques.has(technique.id) && fresh.length === 0 && joined.length === 0))
-    settle(reader, clause, chosen, action, place, fresh, joined, again, products);
+    settle(reader, clause, chosen, action, place, { fresh, again, joined, lifted, products });
   return action;
 };
 

@@ -1,7 +1,8 @@
 import { classAt } from "./class-words.ts";
 import type { Clause } from "./clauses.ts";
 import { type Mention, shareOfAmount } from "./find-mentions.ts";
-import type { Pool } from "./pools.ts";
+import { portionsIn } from "./name-index.ts";
+import { newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 
@@ -10,6 +11,8 @@ export type Fresh = {
   readonly ingredient: number;
   readonly share: number;
   readonly implied: boolean;
+  /** A part of a food listed whole: "yolk", "zest". */
+  readonly portion?: string | null;
   readonly from: number;
   readonly to: number;
 };
@@ -19,6 +22,7 @@ export type Again = {
   readonly ingredient: number;
   readonly pool: Pool;
   readonly share: number;
+  readonly portion?: string | null;
   readonly from: number;
   readonly to: number;
 };
@@ -27,26 +31,62 @@ type Taken = { readonly fresh: readonly Fresh[]; readonly again: readonly Again[
 
 const enough = 0.001;
 
-/** Which ingredients a mention means, of those its words fit. */
-const choose = (reader: StepReader, mention: Mention, part: string | null): readonly number[] => {
+/**
+ * Which ingredients a mention means, of those its words fit. `part` is the part of the dish that the method stands
+ * under; `hint` is one that the words around only suggest.
+ */
+const choose = (
+  reader: StepReader,
+  mention: Mention,
+  part: string | null,
+  hint: string | null,
+): readonly number[] => {
+  const isLeft = (i: number): boolean => (reader.remaining[i] ?? 0) > enough;
   const top = mention.candidates[0]?.strength ?? 0;
   let best = mention.candidates.filter((c) => c.strength >= top - 0.05);
-  if (part !== null) {
+  const wanted = part ?? hint;
+  if (wanted !== null) {
     const inPart = mention.candidates.filter(
-      (c) => reader.ingredients[c.ingredient]?.part === part && c.strength >= 1,
+      (c) => reader.ingredients[c.ingredient]?.part === wanted && c.strength >= 1,
     );
     const strongest = inPart[0]?.strength ?? 0;
-    if (inPart.length > 0) best = inPart.filter((c) => c.strength >= strongest - 0.05);
+    const sure =
+      part !== null || inPart.some((c) => isLeft(c.ingredient)) || !best.some((c) => isLeft(c.ingredient));
+    if (inPart.length > 0 && sure) best = inPart.filter((c) => c.strength >= strongest - 0.05);
   }
-  const left = best.filter((c) => (reader.remaining[c.ingredient] ?? 0) > enough);
+  const left = best.filter((c) => isLeft(c.ingredient));
   const pool = left.length > 0 ? left : best;
   const loose = top <= 0.6;
   if (mention.every || loose) return pool.map((c) => c.ingredient);
   const required = pool.filter((c) => reader.ingredients[c.ingredient]?.optional !== true);
-  const chosen = (required.length > 0 ? required : pool)
-    .slice()
-    .sort((a, b) => a.ingredient - b.ingredient)[0];
-  return chosen === undefined ? [] : [chosen.ingredient];
+  const ranked = (required.length > 0 ? required : pool)
+    .map((c) => c.ingredient)
+    .sort((a, b) => (left.length > 0 ? 0 : recency(reader, b) - recency(reader, a)) || a - b);
+  // "the beans" of "black beans" and "kidney beans": all that bear the name and are called by no other.
+  if (mention.plural && ranked.length > 1 && left.length > 1 && top > 3 && top < 4.5) {
+    const onePart = new Set(ranked.map((i) => reader.ingredients[i]?.part)).size === 1;
+    const shared = ranked.filter((i) => (reader.namedAlone[i] ?? 0) === 0);
+    if (onePart && shared.length > 0) return shared;
+  }
+  return ranked.slice(0, 1);
+};
+
+/** How lately a used-up food was worked on: the pot in hand first, then the newest. */
+const recency = (reader: StepReader, ingredient: number): number => {
+  const { current, pools } = reader.kitchen;
+  if (current?.contents.has(ingredient) === true) return pools.length;
+  return pools.findLastIndex((p) => p.contents.has(ingredient) && p.left > enough);
+};
+
+// What the parts of a whole food weigh of it. USDA SR28: a large egg of 50 g has 33 g white and 17 g yolk; a
+// tablespoon of lemon peel is 6 g, and a lemon of about 100 g gives about one (from memory).
+const portionShares: Readonly<Record<string, number>> = { yolk: 0.34, white: 0.66, zest: 0.06, juice: 0.94 };
+
+/** The part of a whole food that a mention names ("the yolks" of a line of eggs); null for all of it. */
+const portionOf = (reader: StepReader, mention: Mention, ingredient: number): string | null => {
+  const line = reader.ingredients[ingredient];
+  if (mention.portion === null || line === undefined) return null;
+  return portionsIn(line).includes(mention.portion) ? mention.portion : null;
 };
 
 const poolOf = (reader: StepReader, ingredient: number): Pool | null => {
@@ -89,16 +129,31 @@ const unstated = (reader: StepReader, ingredient: number, left: number): number 
 export const takeIngredients = (reader: StepReader, clause: Clause, part: string | null): Taken => {
   const fresh: Fresh[] = [];
   const again: Again[] = [];
-  const seen = new Set<number>();
+  const seen = new Set<string>();
   for (const mention of clause.mentions) {
     const ofMixture = /^(mixture|mix|batter|dough|puree|paste|sauce)$/.test(
       clause.tokens[mention.to]?.text ?? "",
     );
-    for (const ingredient of choose(reader, mention, part)) {
-      if (seen.has(ingredient)) continue;
-      seen.add(ingredient);
+    for (const ingredient of choose(reader, mention, part, clause.partHint)) {
+      const portion = portionOf(reader, mention, ingredient);
+      const seenAs = portion === null ? `${ingredient}` : `${ingredient}:${portion}`;
+      if (seen.has(seenAs)) continue;
+      seen.add(seenAs);
       const left = reader.remaining[ingredient] ?? 0;
       const place = { from: mention.from, to: mention.to };
+      if (portion !== null) {
+        const lies = newestPool(reader.kitchen, (p) => p.portions.has(seenAs));
+        const split = newestPool(reader.kitchen, (p) => p.contents.size === 1 && p.contents.has(ingredient));
+        const share = portionShares[portion] ?? 1;
+        if (lies !== null) again.push({ ingredient, pool: lies, share: 1, ...place });
+        else if (left > enough) {
+          const taken = Math.min(left, share);
+          fresh.push({ ingredient, share: taken, implied: false, portion, ...place });
+          reader.remaining[ingredient] = left - taken < 0.01 ? 0 : left - taken;
+        } else if (split !== null)
+          again.push({ ingredient, pool: split, share: Math.min(share, split.left), portion, ...place });
+        continue;
+      }
       const lying = poolOf(reader, ingredient);
       const explicit = mention.portioning.kind === "share" || mention.portioning.kind === "amount";
       const back =
@@ -139,7 +194,7 @@ const takeClasses = (
   reader: StepReader,
   clause: Clause,
   part: string | null,
-  seen: Set<number>,
+  seen: Set<string>,
   fresh: Fresh[],
   again: Again[],
 ): void => {
@@ -157,12 +212,12 @@ const takeClasses = (
         : found.members.filter((m) => (reader.ingredients[m]?.part ?? part) === part);
     const open = inPart.filter(
       (m) =>
-        !seen.has(m) &&
+        !seen.has(`${m}`) &&
         (reader.remaining[m] ?? 0) > enough &&
         !(found.kind !== "class" && reader.ingredients[m]?.purpose !== null),
     );
     for (const m of open) {
-      seen.add(m);
+      seen.add(`${m}`);
       fresh.push({
         ingredient: m,
         share: reader.remaining[m] ?? 1,
@@ -174,8 +229,8 @@ const takeClasses = (
     if (open.length > 0) continue;
     for (const m of found.members) {
       const pool = poolOf(reader, m);
-      if (pool === null || seen.has(m) || again.some((a) => a.pool === pool)) continue;
-      seen.add(m);
+      if (pool === null || seen.has(`${m}`) || again.some((a) => a.pool === pool)) continue;
+      seen.add(`${m}`);
       again.push({ ingredient: m, pool, share: 1, ...placeOf(clause, found) });
     }
   }

@@ -69,7 +69,6 @@ const classes: Readonly<Record<string, Test>> = {
   bean: named(/\bbeans?\b/),
   berry: named(/berr(y|ies)\b/),
   mushroom: named(/\bmushrooms?\b/),
-  liquid: wet,
 };
 
 const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
@@ -136,6 +135,9 @@ export const classAt = (
     const some = back.some((w) => /^(these|those|first|above|following)$/.test(w));
     return some ? null : { kind: "all", members: index.all, from: i, to: i + 1 };
   }
+  // "Reserve the liquid", "the cooking liquid" lie in the pot; "add the liquids" stand on the list.
+  if (here === "liquids" && index.wet.length > 0)
+    return { kind: "class", members: index.wet, from: i, to: i + 1 };
   const members = index.membersOf(stem(here));
   if (members.length === 0) return null;
   if (

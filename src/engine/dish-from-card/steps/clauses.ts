@@ -41,6 +41,8 @@ export type Clause = {
   readonly aim: string | null;
   /** The clause whose foods this one works on too; null when it names its own. */
   readonly lent: Clause | null;
+  /** The part of the dish that the words around suggest ("for the sauce, …"); null when they do not. */
+  readonly partHint: string | null;
   /** The first of its sentence, and the sentence's place in the step. */
   readonly opens: boolean;
   readonly sentence: number;
@@ -143,6 +145,7 @@ const clauseFrom = (
     cue: cue === null ? null : cueText(text, tokens, cue.from, cue.to),
     aim: null,
     lent: null,
+    partHint: null,
     batches: findBatches(tokens),
     every: every === undefined ? null : minutes(every.minutes.likely),
     minding: findMinding(tokens),

@@ -21,8 +21,12 @@ export type Mention = {
   readonly portioning: Portioning;
   readonly from: number;
   readonly to: number;
-  /** The words ask for all lines that fit ("both sugars"). */
+  /** The words ask for all lines that fit ("both sugars", "the flours"). */
   readonly every: boolean;
+  /** One word in the plural: it may stand for several lines of that name. */
+  readonly plural: boolean;
+  /** A part of what a line lists whole ("the yolks" of eggs); null for all of it. */
+  readonly portion: string | null;
 };
 
 const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
@@ -42,7 +46,7 @@ export const nameAt = (
   for (let n = 0; n < longestName && tokens[at]?.kind === "word"; n += 1, at += 1) {
     const words = stemHyphens(word(tokens, at));
     key = n === 0 ? words : `${key} ${words}`;
-    const found = names.get(key);
+    const found = names.get(key) ?? (n === 0 ? names.get(`=${word(tokens, at)}`) : undefined);
     if (found !== undefined) best = { candidates: found, to: at + 1 };
     if (word(tokens, at) === "of" && n === 0) return null;
   }
@@ -166,6 +170,34 @@ const numberBefore = (tokens: readonly Token[], end: number, floor: number): num
   return null;
 };
 
+// Nouns that have a plural only when several kinds are meant.
+const massPlurals =
+  /^(flours|sugars|oils|vinegars|cheeses|creams|milks|mustards|stocks|wines|salts|butters|syrups|fats|meats|rices|lentils)$/;
+
+/** "the yolks", "egg white", "lemon zest", "zest of the lemon", "juice from the orange". */
+const portionAt = (tokens: readonly Token[], from: number, to: number): string | null => {
+  const last = word(tokens, to - 1);
+  const own = portionWords[last] ?? portionWords[word(tokens, to)];
+  if (own !== undefined) return own;
+  for (let at = from - 1; at >= Math.max(0, from - 4); at -= 1) {
+    const here = word(tokens, at);
+    const portion = portionWords[here];
+    if (portion !== undefined) return /^(of|from)$/.test(word(tokens, at + 1)) ? portion : null;
+    if (!/^(of|from|the|a|one|half|both|your|each)$/.test(here)) return null;
+  }
+  return null;
+};
+
+const portionWords: Readonly<Record<string, string>> = {
+  yolk: "yolk",
+  yolks: "yolk",
+  white: "white",
+  whites: "white",
+  zest: "zest",
+  rind: "zest",
+  juice: "juice",
+};
+
 /** Every listed ingredient that a run of tokens names; `skip` marks tokens that are verbs or cues. */
 export const findMentions = (
   tokens: readonly Token[],
@@ -209,7 +241,11 @@ export const findMentions = (
       portioning: kept === undefined ? portioning : { kind: "share", share: 1 - (fractions[kept.text] ?? 0) },
       from: i,
       to: found.to,
-      every: /^(both|two|all|three)$/.test(prev) && word(tokens, found.to - 1).endsWith("s"),
+      every:
+        (/^(both|two|all|three)$/.test(prev) && word(tokens, found.to - 1).endsWith("s")) ||
+        (found.to === i + 1 && massPlurals.test(word(tokens, i))),
+      plural: found.to === i + 1 && word(tokens, i).endsWith("s") && !word(tokens, i).endsWith("ss"),
+      portion: portionAt(tokens, i, found.to),
     });
     floor = found.to;
     i = found.to;

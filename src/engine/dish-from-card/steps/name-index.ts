@@ -112,6 +112,21 @@ const foodKeysOf = (food: Food): readonly string[] => {
   return keys;
 };
 
+/** "greens", "whites": a plural that is a food though its singular only says how a food looks; null for none. */
+const rawPlural = (name: string): string | null => {
+  const last = /(\p{L}+)\s*$/u.exec(name.toLowerCase())?.[1] ?? "";
+  return last.endsWith("s") && plainWords.has(stem(last)) && last !== stem(last) ? `=${last}` : null;
+};
+
+/** The parts that cooks take of a food that is listed whole: yolks and whites of eggs, zest and juice of citrus. */
+export const portionsIn = (ingredient: Ingredient): readonly string[] => {
+  if (ingredient.portion !== null || ingredient.equipment) return [];
+  const words = clean(ingredient.name);
+  const head = words.at(-1) ?? "";
+  if (head === "egg") return ["yolk", "white"];
+  return /^(lemon|lime|orange|grapefruit|clementine|mandarin)$/.test(head) ? ["zest", "rind", "juice"] : [];
+};
+
 /** The keys by which the steps may call an ingredient. */
 const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, strength: number])[] => {
   const keys: (readonly [string, number])[] = [];
@@ -148,11 +163,18 @@ const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, streng
     const last = main.at(-1);
     if (main.length > 1 && last !== undefined && !otherHeads.has(last)) put(last, 0.6);
   }
+  const bare = rawPlural(ingredient.name);
+  if (bare !== null) put(bare, 4);
+  for (const portion of portionsIn(ingredient)) {
+    put(portion === "white" ? "=whites" : portion, 2);
+    put(`${head} ${portion}`, 4.9);
+  }
   if (ingredient.portion !== null) {
     const portion = stem(ingredient.portion);
     put(portion, 4.5);
     put(`${joined} ${portion}`, 5);
     if (portion === "yolk" || portion === "white") put(`egg ${portion}`, 5);
+    if (portion === "white") put("=whites", 4.5);
     if (portion === "rind" || portion === "zest" || portion === "peel")
       for (const same of ["rind", "zest", "peel"]) {
         put(same, 4);

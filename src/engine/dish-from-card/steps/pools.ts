@@ -2,8 +2,18 @@
 export type Pool = {
   /** Places in the ingredient list. */
   readonly contents: Set<number>;
+  /** Parts of whole foods that lie in it: "4:yolk" for the yolks of line 4. */
+  readonly portions: Set<string>;
   /** Id of the action that left it as it is; null for an empty pan. */
   last: string | null;
+  /** Actions that must be done before it is worked on again, though what they made lies elsewhere. */
+  readonly waits: Set<string>;
+  /** Only these contents of what `last` made are left in it: the others were lifted out. */
+  partial: boolean;
+  /** It was lifted out or set aside, to come back later. */
+  aside: boolean;
+  /** It stands in the oven. */
+  inOven: boolean;
   /** What cooks call it: "dough", "sauce", the name of a part. */
   readonly names: Set<string>;
   part: string | null;
@@ -30,7 +40,12 @@ export type Kitchen = {
 /** An empty pool of a part of the dish. */
 export const newPool = (part: string | null): Pool => ({
   contents: new Set(),
+  portions: new Set(),
   last: null,
+  waits: new Set(),
+  partial: false,
+  aside: false,
+  inOven: false,
   names: new Set(),
   part,
   vessel: null,

@@ -11,6 +11,7 @@ import { act } from "./act.ts";
 import { withoutAnnouncement } from "./announcement.ts";
 import { type Chosen, chooseTechnique } from "./choose-technique.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
+import { withPartHints } from "./part-hints.ts";
 import { shareObjects } from "./share-objects.ts";
 import { countRests, newStepReader, type StepReader } from "./step-reader.ts";
 import { sentencesOf, type Token, tokenise } from "./tokens.ts";
@@ -38,7 +39,7 @@ export const readSteps = (
   for (const block of card.blocks) {
     if (block.role !== "method" && block.role !== "to-serve") continue;
     for (const words of block.lines)
-      lines.push({ block, words, clauses: clausesOfLine(words.text, reader, region) });
+      lines.push({ block, words, clauses: withPartHints(clausesOfLine(words.text, reader, region), reader) });
   }
   countRests(
     reader,

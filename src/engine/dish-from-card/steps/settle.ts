@@ -15,6 +15,43 @@ const leavesMachine = new Set(
 );
 const lifting = new Set("take-out set-aside remove-from-heat drain discard skim sieve".split(" "));
 
+// Short work on what stands in the oven, after which it goes on there.
+const staysInOven = new Set(
+  "pour cover uncover baste turn stir adjust-heat add top sprinkle drizzle brush season".split(" "),
+);
+
+/** What an action takes in hand: from the list, from pools, and which foods it lifts out of its pool. */
+type Hands = {
+  readonly fresh: readonly Fresh[];
+  readonly again: readonly Again[];
+  readonly joined: readonly Pool[];
+  readonly lifted: readonly number[] | null;
+  readonly products: readonly Product[];
+};
+
+/** The foods that leave a pool in which others stay ("lift out the chicken"); null when all goes, or nothing. */
+export const liftedOut = (
+  clause: Clause,
+  chosen: Chosen,
+  fresh: readonly Fresh[],
+  joined: readonly Pool[],
+  again: readonly Again[],
+  products: readonly Product[],
+): readonly number[] | null => {
+  const [only] = joined;
+  if (only === undefined || joined.length !== 1 || fresh.length > 0) return null;
+  const id = chosen.technique.id;
+  const moved =
+    /^(put|plate|arrange|rest|drain)$/.test(id) &&
+    clause.tokens.some((t) => /^(plate|plates|board|rack|paper|towel|platter)$/.test(t.text));
+  if (!lifting.has(id) && !moved) return null;
+  if (products.some((p) => p.pool === only)) return null;
+  const named = again
+    .filter((a) => a.pool === only && only.contents.has(a.ingredient))
+    .map((a) => a.ingredient);
+  return named.length > 0 && only.contents.size > named.length ? named : null;
+};
+
 /** Moves food between vessels after an action. */
 export const settle = (
   reader: StepReader,
@@ -22,35 +59,27 @@ export const settle = (
   chosen: Chosen,
   action: Action,
   place: Place,
-  fresh: readonly Fresh[],
-  joined: readonly Pool[],
-  again: readonly Again[],
-  products: readonly Product[],
+  { fresh, again, joined, lifted, products }: Hands,
 ): void => {
   const { kitchen } = reader;
   const { technique } = chosen;
-  const named = again.filter((a) => joined.includes(a.pool)).map((a) => a.ingredient);
-  // "Lift out the chicken": what is named leaves, the rest stays in the pan.
   const [only] = joined;
-  if (
-    lifting.has(technique.id) &&
-    fresh.length === 0 &&
-    only !== undefined &&
-    joined.length === 1 &&
-    named.length > 0 &&
-    only.contents.size > named.length &&
-    !products.some((p) => p.pool === only)
-  ) {
+  // "Lift out the chicken": what is named leaves, the rest stays in the pan.
+  if (lifted !== null && only !== undefined) {
     const out = addPool(reader, place.part);
-    for (const i of named) {
+    for (const i of lifted) {
       out.contents.add(i);
       only.contents.delete(i);
     }
     out.last = action.id;
-    only.last = action.id;
-    if (technique.id === "discard" || technique.id === "skim") out.left = 0;
-    kitchen.current = only;
-    kitchen.emptied = null;
+    out.aside = true;
+    only.partial = true;
+    only.waits.add(action.id);
+    // "Skim the fat", "discard the bay leaf": the work goes on with the pot. What is lifted out is in hand.
+    const gone = technique.id === "discard" || technique.id === "skim";
+    if (gone) out.left = 0;
+    kitchen.current = gone ? only : out;
+    kitchen.emptied = [...only.contents].every((i) => isFatOrWater(reader, i)) ? only : null;
     return;
   }
   // "Set aside", "lift them out of the pan": all leaves, and the pan can be used again.
@@ -61,26 +90,33 @@ export const settle = (
   if (leaves && only !== undefined && joined.length === 1 && only.vessel !== null && pans.has(only.vessel)) {
     const emptied = addPool(reader, place.part);
     emptied.vessel = only.vessel;
-    emptied.last = action.id;
+    emptied.waits.add(action.id);
     emptied.primed = true;
     emptied.left = 1;
     only.last = action.id;
+    only.partial = false;
+    only.aside = true;
+    only.inOven = false;
     only.vessel = null;
     kitchen.emptied = emptied;
     kitchen.current = only;
     return;
   }
   let main = only ?? addPool(reader, place.part);
-  const partly = products.find((p) => p.pool === main && p.share < main.left - 0.001);
+  const partly =
+    products.find((p) => p.pool === main && p.share < main.left - 0.001) ??
+    again.find((a) => a.pool === main && main.contents.size === 1 && a.share < main.left - 0.001);
   if (partly !== undefined && joined.length === 1) {
     main.left -= partly.share;
     const piece = addPool(reader, place.part);
     for (const i of main.contents) piece.contents.add(i);
+    piece.left = 1;
     main = piece;
   }
   for (const other of joined.slice(1)) {
     const taken = products.find((p) => p.pool === other)?.share ?? other.left;
     for (const i of other.contents) main.contents.add(i);
+    for (const p of other.portions) main.portions.add(p);
     if (other.names.size > 0 && main.names.size === 0 && other.contents.size > 1)
       for (const n of other.names) main.names.add(n);
     other.left = Math.max(0, other.left - taken);
@@ -88,7 +124,13 @@ export const settle = (
     if (other.vessel !== null && main.vessel === null) main.vessel = other.vessel;
   }
   for (const f of fresh) main.contents.add(f.ingredient);
+  for (const { ingredient, portion } of [...fresh, ...again])
+    if (portion != null) main.portions.add(`${ingredient}:${portion}`);
   main.last = action.id;
+  main.waits.clear();
+  main.partial = false;
+  main.aside = technique.id === "set-aside" || technique.id === "take-out";
+  main.inOven = chosen.station === "oven" || (main.inOven && staysInOven.has(technique.id));
   main.part ??= place.part;
   if (action.makes !== null) main.names.add(stem(action.makes));
   if (place.part !== null && joined.length === 0)

@@ -15,11 +15,17 @@ export type StepReader = {
   readonly remaining: number[];
   /** Clauses still to come that take "the rest" of a line, by ingredient. */
   readonly restLater: number[];
+  /** How often the method calls a line by a name that no other line bears. */
+  readonly namedAlone: number[];
   /** The last preheating; baking waits for it. */
   preheat: string | null;
   /** Setting of the last preheating, for baking that states none. */
   ovenCelsius: number | null;
   readonly partMembers: (noun: string) => readonly number[];
+  /** The part of the list that a stemmed noun names ("pastry"); null for none. */
+  readonly partNamed: (noun: string) => string | null;
+  /** The list is parted by headings. */
+  readonly hasParts: boolean;
   /** Stemmed words of the card's title: "the soup" on a card of that name is the dish itself. */
   readonly titleWords: ReadonlySet<string>;
 };
@@ -41,9 +47,12 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
     kitchen: { pools: [], current: null, emptied: null },
     remaining: ingredients.map(() => 1),
     restLater: ingredients.map(() => 0),
+    namedAlone: ingredients.map(() => 0),
     preheat: null,
     ovenCelsius: null,
     partMembers: (noun) => byPart.get(stem(noun)) ?? [],
+    partNamed: (noun) => ingredients[byPart.get(noun)?.[0] ?? -1]?.part ?? null,
+    hasParts: byPart.size > 0,
     titleWords: new Set(
       title
         .toLowerCase()
@@ -54,11 +63,15 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
   };
 };
 
-/** Counts, before reading, how many times "the rest" of each line is taken. */
+/** Counts, before reading, how many times "the rest" of each line is taken, and how often a line is named alone. */
 export const countRests = (reader: StepReader, clauses: readonly Clause[]): void => {
   for (const clause of clauses)
-    for (const mention of clause.mentions)
+    for (const mention of clause.mentions) {
+      const [first, second] = mention.candidates;
+      if (first !== undefined && (second === undefined || second.strength < first.strength - 0.05))
+        reader.namedAlone[first.ingredient] = (reader.namedAlone[first.ingredient] ?? 0) + 1;
       if (mention.portioning.kind === "rest")
         for (const { ingredient } of mention.candidates.slice(0, 1))
           reader.restLater[ingredient] = (reader.restLater[ingredient] ?? 0) + 1;
+    }
 };

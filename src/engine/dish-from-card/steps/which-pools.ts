@@ -34,12 +34,13 @@ const hasPronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
   !fresh.some((f) => f.from < clause.verbAt) && hasBarePronoun(clause);
 
 const hasBarePronoun = (clause: Clause): boolean =>
-  clause.tokens.some(
-    (t, i) => i >= clause.verbAt && pronouns.has(t.text) && !/^(this|that|these|those)$/.test(t.text),
-  ) ||
-  clause.tokens.some(
-    (t, i) => i > clause.verbAt - 3 && /^(this|that|these|those)$/.test(t.text) && !isNoun(clause, i + 1),
-  );
+  clause.tokens.some((t, i) => {
+    // "Whip the cream until it holds": the cue speaks of what was named.
+    if (clause.cueAt !== null && i >= clause.cueAt.from && i < clause.cueAt.to) return false;
+    return /^(this|that|these|those)$/.test(t.text)
+      ? i > clause.verbAt - 3 && !isNoun(clause, i + 1)
+      : i >= clause.verbAt && pronouns.has(t.text);
+  });
 
 const isNoun = (clause: Clause, i: number): boolean => {
   const next = clause.tokens[i];
@@ -127,8 +128,53 @@ const isTarget = (clause: Clause, from: number): boolean => {
   return false;
 };
 
-const behindWith = (clause: Clause, from: number): boolean =>
-  word(clause, from - 1) === "with" || word(clause, from - 2) === "with";
+/** "Rub with mustard", "put in a pan with the onion and the bay": it goes to something else, which is the object. */
+const behindWith = (clause: Clause, from: number): boolean => {
+  for (let at = from - 1; at >= Math.max(clause.verbAt, from - 12); at -= 1) {
+    if (/^(with|alongside)$/.test(word(clause, at))) return true;
+    if (/^(then|to|into|over|onto|for|until|till)$/.test(word(clause, at))) return false;
+  }
+  return false;
+};
+
+/** "Grate in the ginger", "squeeze over the lime": the particle says that it goes to what is in hand. */
+const goesIn = (clause: Clause): boolean => {
+  const last = word(clause, clause.verbTo - 1);
+  const next = word(clause, clause.verbTo);
+  const particle = /^(in|over|through|on)$/;
+  if (clause.verbTo - clause.verbAt > 1 && particle.test(last)) return true;
+  if (!particle.test(next)) return false;
+  return clause.mentions.some(
+    (m) => m.from > clause.verbTo && !/^(a|an)$/.test(word(clause, clause.verbTo + 1)),
+  );
+};
+
+/** "Return the chicken to the pan", "put the meat back": what was set aside comes back to the pot. */
+const comesBack = (clause: Clause): boolean =>
+  clause.hit !== null &&
+  (/^return\b/.test(clause.hit.verb) ||
+    (/^(put|add|tip|slide|pop|place|stir|throw|bring|go|lay|pour)\b/.test(clause.hit.verb) &&
+      clause.tokens.some((t, i) => i > clause.verbAt && t.text === "back" && i < clause.verbAt + 9)));
+
+/** The pot that what was set aside comes back to. */
+const potFor = (
+  reader: StepReader,
+  clause: Clause,
+  named: readonly Pool[],
+  part: string | null,
+): Pool | null => {
+  const { kitchen } = reader;
+  const free = (p: Pool | null): p is Pool => p !== null && !named.includes(p) && !p.aside;
+  if (kitchen.emptied !== null && kitchen.emptied.waits.size > 0 && !named.includes(kitchen.emptied))
+    return kitchen.emptied;
+  if (free(kitchen.current) && !kitchen.current.raw) return kitchen.current;
+  const fits = (p: Pool): boolean =>
+    free(p) && !p.raw && (part === null || p.part === part || p.part === null);
+  return (
+    newestPool(kitchen, (p) => fits(p) && p.vessel !== null && pans.has(p.vessel)) ??
+    (clause.tokens.some((t) => pans.has(stem(t.text))) ? newestPool(kitchen, fits) : null)
+  );
+};
 
 const unique = (pools: readonly (Pool | null | undefined)[]): readonly Pool[] =>
   [...new Set(pools)].filter((p): p is Pool => p != null && p.left > 0.001);
@@ -161,9 +207,19 @@ export const poolsOf = (
     sameVessel(clause) || /^(the|your|that)$/.test(articleOf(clause)) ? poolInVessel(reader, clause) : null;
   // "Mash with the butter": what is in hand is mashed.
   const pronoun =
-    hasPronoun(clause, fresh) || (word(clause, clause.verbTo) === "with" && clause.hit !== null);
+    hasPronoun(clause, fresh) ||
+    (clause.hit !== null &&
+      (word(clause, clause.verbTo) === "with" || word(clause, clause.verbTo - 1) === "with"));
+  if (comesBack(clause)) {
+    const back =
+      named.length > 0 ? named.map((n) => n.pool) : [newestPool(kitchen, (p) => p.aside) ?? current];
+    const known = back.filter((p): p is Pool => p !== null);
+    const into = isOvenPlace(clause) ? null : potFor(reader, clause, known, place.part);
+    return unique([into, ...known]);
+  }
   const joining =
     joiningTechniques.has(technique.id) ||
+    goesIn(clause) ||
     ((clause.hit?.verb.split(" ").length ?? 1) > 1 &&
       /^(add|fold|mix|stir|whisk|beat|pour)$/.test(technique.id));
   const vessel = asksNewVessel(clause) || heatsEmptyVessel(clause, chosen, fresh, named.length);
@@ -197,7 +253,16 @@ export const poolsOf = (
   }
   // "Wash the rice, add to water with salt": what is in hand goes in.
   const objects = fresh.filter((f) => !isTarget(clause, f.from) && !behindWith(clause, f.from));
-  if (joining && named.length === 0 && fresh.length > 0 && objects.length === 0 && place.before !== null)
+  const behind = fresh.length > 0 && fresh.every((f) => behindWith(clause, f.from));
+  if (
+    named.length === 0 &&
+    objects.length === 0 &&
+    ((joining && fresh.length > 0 && place.before !== null) ||
+      (behind &&
+        (technique.id === "put" ||
+          technique.id === "rub" ||
+          (!asksNewVessel(clause) && !technique.miseEnPlace))))
+  )
     return unique([current]);
   // "Stir the sugar into the vinegar": both from the list, so a vessel of their own.
   if (
@@ -238,7 +303,17 @@ export const poolsOf = (
       ? unique([current, ...base])
       : unique(base);
   }
+  if (technique.id === "line" && fresh.length === 0 && pronoun) return unique([current]);
   if (fresh.length === 0 && heatsEmptyVessel(clause, chosen, fresh, 0)) return [];
+  // "Slice the onions and fry them in the ghee": what the pronoun means goes where the new food is.
+  if (
+    fresh.length > 0 &&
+    pronoun &&
+    current !== null &&
+    !technique.miseEnPlace &&
+    burners.has(chosen.station)
+  )
+    return unique([kitchen.emptied, current]);
   if (fresh.length === 0)
     return unique(
       hint.some((p) => p !== null) && !pronoun && hint[0] !== current && place.before === null
@@ -255,10 +330,11 @@ export const poolsOf = (
     return unique([kitchen.emptied]);
   if (vesselPool !== null && (burners.has(chosen.station) || sameVessel(clause))) return unique([vesselPool]);
   if (vessel || clause.meanwhile) return [];
-  if (pronoun && technique.miseEnPlace !== true && !/^(fry|boil|sweat)$/.test(technique.id))
-    return unique([current]);
+  if (pronoun && technique.miseEnPlace !== true) return unique([current]);
   return joinsCurrent(clause, chosen, place, current) ? unique([current]) : [];
 };
+
+const isOvenPlace = (clause: Clause): boolean => clause.station?.station === "oven";
 
 /** Whether food named for the first time goes into the vessel in hand. */
 const joinsCurrent = (clause: Clause, chosen: Chosen, place: Place, current: Pool | null): boolean => {
