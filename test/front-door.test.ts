@@ -31,6 +31,8 @@ it("is a written list of values", () => {
     "scaleEstimate",
     "severityOf",
     "share",
+    "usualNights",
+    "weighPlan",
     "writeUpCard",
   ]);
 });

@@ -2,7 +2,7 @@ import { dirname, isAbsolute, join } from "node:path";
 import { type Evening, type Finding, firstEffort, type PlanEffort, runEvening } from "#engine/index.ts";
 import { type Place, placesIn } from "#wire/place.ts";
 import { decode, type ReadText } from "#wire/read-text.ts";
-import { type SittingRead, sittingFromFiles } from "#wire/sitting-from-files.ts";
+import { type SittingFiles, type SittingRead, sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { type Remark, remarkOfFinding, remarkOfProblem } from "./show/remarks.ts";
 import type { ReadTrouble, World } from "./world.ts";
 
@@ -31,11 +31,12 @@ export const troubleText = (path: string, trouble: ReadTrouble): string => {
 export const readInput = async (path: string, world: World): Promise<ReadText | ReadTrouble> =>
   path === "-" ? decode(await world.stdin()) : world.read(path);
 
-/** Reads a sitting and runs the evening. A folder stands for the sitting.yaml in it. */
+/** Reads a sitting and runs the evening. A folder stands for the sitting.yaml in it. `change` may alter the files first. */
 export const loadSitting = async (
   path: string,
   world: World,
   effort: PlanEffort = firstEffort,
+  change: (files: SittingFiles) => SittingFiles = (files) => files,
 ): Promise<LoadedSitting | string> => {
   const inFolder = path === "-" ? null : world.list(path);
   const file = inFolder === null ? path : join(path, "sitting.yaml");
@@ -45,16 +46,18 @@ export const loadSitting = async (
   const resolve = (name: string): string => (isAbsolute(name) || folder === "." ? name : join(folder, name));
   const shownName = file === "-" ? "<stdin>" : file;
   const texts = new Map<string, string>([[shownName, own.text]]);
-  const read = sittingFromFiles({
-    sitting: { name: shownName, text: own.text },
-    read: (name) => {
-      const found = world.read(resolve(name));
-      if (typeof found === "string") return null;
-      texts.set(resolve(name), found.text);
-      return found.text;
-    },
-    list: (name) => world.list(resolve(name)),
-  });
+  const read = sittingFromFiles(
+    change({
+      sitting: { name: shownName, text: own.text },
+      read: (name) => {
+        const found = world.read(resolve(name));
+        if (typeof found === "string") return null;
+        texts.set(resolve(name), found.text);
+        return found.text;
+      },
+      list: (name) => world.list(resolve(name)),
+    }),
+  );
   const toPath = (place: Place): Place =>
     place.file === shownName ? place : { ...place, file: resolve(place.file) };
   const textOf = (name: string): string | null => texts.get(name) ?? null;

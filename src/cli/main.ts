@@ -2,12 +2,14 @@ import { parseArgs } from "node:util";
 import { nearestName } from "#wire/nearest-name.ts";
 import type { Command } from "./command.ts";
 import { buyCommand } from "./commands/buy.ts";
+import { compareCommand } from "./commands/compare.ts";
 import { costCommand } from "./commands/cost.ts";
 import { declareCommand } from "./commands/declare.ts";
 import { eveningCommand } from "./commands/evening.ts";
 import { importCommand } from "./commands/import.ts";
 import { planCommand } from "./commands/plan.ts";
 import { readCommand } from "./commands/read.ts";
+import { riskCommand } from "./commands/risk.ts";
 import { safetyCommand } from "./commands/safety.ts";
 import { serveCommand } from "./commands/serve.ts";
 import { writeUpCommand } from "./commands/write-up.ts";
@@ -23,6 +25,8 @@ const commands: readonly Command[] = [
   buyCommand,
   costCommand,
   declareCommand,
+  riskCommand,
+  compareCommand,
   safetyCommand,
   eveningCommand,
   writeUpCommand,

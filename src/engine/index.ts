@@ -68,6 +68,7 @@ export {
   type Technique,
   type TechniqueId,
 } from "./model/food.ts";
+export type { Load } from "./model/load.ts";
 export type { Batches, BatchReason, Component, Measured, Menu, MenuDish, Version } from "./model/menu.ts";
 export type { Outcome } from "./model/outcome.ts";
 export type { Cause, CourseLanding, Placed, Plan, Violation } from "./model/plan.ts";
@@ -95,6 +96,7 @@ export type {
   Purchase,
   PurchaseLine,
 } from "./model/purchase.ts";
+export type { CourseRisk, Risk, WatchedTask } from "./model/risk.ts";
 export type { CriticalLimit, SafetyPoint, SafetySheet } from "./model/safety.ts";
 export {
   type Cook,
@@ -120,6 +122,9 @@ export {
   firstEffort,
   readCard,
   runEvening,
+  usualNights,
+  weighPlan,
   writeUpCard,
 } from "./pipeline.ts";
 export type { PlanEffort } from "./plan-from-prep/plan-from-prep.ts";
+export type { RiskEffort } from "./risk-from-plan/risk-from-plan.ts";

@@ -7,14 +7,17 @@ import { declareDish } from "./declaration-from-menu/declare-dish.ts";
 import { dishFromCard } from "./dish-from-card/dish-from-card.ts";
 import { combineFindings } from "./findings/combine.ts";
 import type { Finding } from "./findings/finding.ts";
+import { loadFromPlan } from "./load-from-plan/load-from-plan.ts";
 import { menuFromDishes } from "./menu-from-dishes/menu-from-dishes.ts";
 import type { Declaration, DishDeclaration } from "./model/declaration.ts";
 import type { Dish } from "./model/dish.ts";
+import type { Load } from "./model/load.ts";
 import type { Menu } from "./model/menu.ts";
 import type { Outcome } from "./model/outcome.ts";
 import type { Plan } from "./model/plan.ts";
 import type { Prep } from "./model/prep.ts";
 import type { Cost, Purchase } from "./model/purchase.ts";
+import type { Risk } from "./model/risk.ts";
 import type { SafetySheet } from "./model/safety.ts";
 import type { Region, Sitting } from "./model/sitting.ts";
 import type { SourceId } from "./model/span.ts";
@@ -22,6 +25,7 @@ import type { WriteUp } from "./model/write-up.ts";
 import { type PlanEffort, planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
 import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
 import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
+import { type RiskEffort, riskFromPlan } from "./risk-from-plan/risk-from-plan.ts";
 import { safetyFromPlan } from "./safety-from-plan/safety-from-plan.ts";
 import { sittingOfOne } from "./writeup-from-menu/sitting-of-one.ts";
 import { writeUpFromDish } from "./writeup-from-menu/write-up-from-dish.ts";
@@ -81,6 +85,18 @@ export const writeUpCard = (
 
 /** How hard the first plan is looked for; a face may ask for more. */
 export const firstEffort: PlanEffort = { tries: 200, seed: 1 };
+
+/** How many nights are run to say how sure a plan is. */
+export const usualNights: RiskEffort = { runs: 1000, seed: 1 };
+
+/** How sure a plan is, and how its hands are loaded; apart from the evening, since nobody waits for it. */
+export const weighPlan = (
+  { prep, plan }: Pick<Evening, "prep" | "plan">,
+  nights: RiskEffort = usualNights,
+): { readonly risk: Risk; readonly load: Load } => ({
+  risk: riskFromPlan(prep, plan, nights),
+  load: loadFromPlan(prep, plan),
+});
 
 /** The whole line, from cards and sitting to plan and safety. */
 export const runEvening = (

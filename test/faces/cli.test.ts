@@ -58,14 +58,24 @@ describe("the command line itself", () => {
     expect(result[stream === "stdout" ? "stderr" : "stdout"]).toBe("");
   });
 
-  it.each(["read", "import", "plan", "buy", "cost", "declare", "safety", "evening", "write-up", "serve"])(
-    "has help with examples for %s",
-    async (verb) => {
-      const { stdout, code } = await run([verb, "--help"], worldOf({}));
-      expect(code).toBe(0);
-      expect(stdout).toContain("Examples\n  tamis ");
-    },
-  );
+  it.each([
+    "read",
+    "import",
+    "plan",
+    "buy",
+    "cost",
+    "declare",
+    "safety",
+    "evening",
+    "write-up",
+    "serve",
+    "risk",
+    "compare",
+  ])("has help with examples for %s", async (verb) => {
+    const { stdout, code } = await run([verb, "--help"], worldOf({}));
+    expect(code).toBe(0);
+    expect(stdout).toContain("Examples\n  tamis ");
+  });
 });
 
 describe("read", () => {
@@ -203,6 +213,7 @@ describe("commands on a sitting", () => {
     ["declare", "no promise of absence"],
     ["safety", "Your local food code"],
     ["evening", "Cost per cover"],
+    ["risk", "How sure each course is"],
   ])("%s shows %s", async (verb, text) => {
     const { stdout, code, stderr } = await run([verb, "lunch/sitting.yaml"], worldOf(lunch));
     expect(stdout).toContain("Lunch in the potting shed: Saturday 9 May 2026, Potting shed, 4 covers");
@@ -218,6 +229,7 @@ describe("commands on a sitting", () => {
     ["declare", "declaration"],
     ["safety", "safety"],
     ["evening", "evening"],
+    ["risk", "risk"],
   ])("%s gives JSON, of the shape that the page on formats tells", async (verb, part) => {
     const { stdout } = await run([verb, "--json", "lunch/sitting.yaml"], worldOf(lunch));
     const shape = JSON.parse(stdout);
@@ -238,6 +250,37 @@ describe("commands on a sitting", () => {
     const { stdout } = await run(["plan", "lunch"], worldOf({ ...lunch, "lunch/sitting.yaml": nobody }));
     expect(stdout).toContain("does not land whole");
     expect(stdout).not.toContain("lands 13:00");
+  });
+
+  it("compares variants, each with its own keys of sitting and kitchen", async () => {
+    const variants =
+      "- name: eight covers\n  covers: 8\n- name: one burner\n  kitchen:\n    burners: {count: 1, kilowatts: 2}\n";
+    const world = worldOf({ ...lunch, "what-if.yaml": variants });
+    const { stdout, code, stderr } = await run(["compare", "--json", "lunch", "what-if.yaml"], world);
+    expect(stderr).toBe("");
+    expect(code).toBe(0);
+    const rows = JSON.parse(stdout).variants;
+    expect(rows.map((row: { name: string; covers: number }) => [row.name, row.covers])).toEqual([
+      ["as it is", 4],
+      ["eight covers", 8],
+      ["one burner", 4],
+    ]);
+    expect(rows[1].purchaseTotal).toBeGreaterThanOrEqual(rows[0].purchaseTotal);
+    expect(rows[1].handsMinutes).toBeGreaterThan(rows[0].handsMinutes);
+    const text = await run(["compare", "lunch", "what-if.yaml"], world);
+    expect(text.stdout).toContain("eight covers");
+  });
+
+  it.each([
+    ["- covers: 8\n", "name"],
+    ["- name: x\n  coverz: 8\n", "coverz"],
+    ["name: x\n", "list"],
+    ["- name: x\n  kitchen: nowhere.yaml\n", "nowhere.yaml"],
+  ])("says what is wrong with the variants %j", async (variants, said) => {
+    const world = worldOf({ ...lunch, "v.yaml": variants });
+    const { stderr, code } = await run(["compare", "lunch", "v.yaml"], world);
+    expect(stderr).toContain(said);
+    expect(code).toBe(1);
   });
 
   it("takes a folder for the sitting in it", async () => {

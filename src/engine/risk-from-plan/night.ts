@@ -1,0 +1,62 @@
+import { chanceFrom } from "../search/chance.ts";
+import type { Network } from "./network.ts";
+import { drawLength, drawPace } from "./spread.ts";
+
+/** One night: when each stage starts and how long it takes, and the stage whose end or start made it wait (-1: none). */
+export type Night = {
+  readonly start: Float64Array;
+  readonly length: Float64Array;
+  readonly heldBy: Int32Array;
+};
+
+/** Passes over waits that point backwards in the plan's order; more are never needed where the lags hold in the plan. */
+const mostPasses = 4;
+
+/**
+ * Runs one night. The policy: everybody keeps the plan's order; who is free begins the next task a little before its hour
+ * (`Network.ahead`) when what it waits for is there; what runs late pushes what hangs on it. `sooner` starts all stages but those of plates so much earlier.
+ * The same seed and run draw the same lengths.
+ */
+export const runNight = (
+  network: Network,
+  plates: ReadonlySet<string>,
+  cooks: readonly string[],
+  seed: number,
+  run: number,
+  sooner: number,
+  night: Night,
+): void => {
+  const { stages, into, span, ahead } = network;
+  const { start, length, heldBy } = night;
+  // Stages of one run take their numbers from streams of their own, so that plans can be compared draw by draw.
+  const chance = chanceFrom(Math.imul(seed, 0x2545f491) + Math.imul(run + 1, 0x5bd1e995));
+  const pace = new Map(cooks.map((cook) => [cook, drawPace(chance)]));
+  for (const [k, { segment, cook }] of stages.entries()) {
+    const factor = segment.attention !== "none" && cook !== null ? (pace.get(cook) ?? 1) : 1;
+    length[k] = factor * drawLength(segment.minutes, segment.attention, segment.station, chance);
+  }
+  for (const [k, { task, planned, place }] of stages.entries()) {
+    // Only the first stage of a task has an hour of its own; the others follow on.
+    start[k] =
+      place === 0 ? planned - (ahead[k] ?? 0) - (plates.has(task.id) ? 0 : sooner) : Number.NEGATIVE_INFINITY;
+    heldBy[k] = -1;
+  }
+  for (let pass = 0; pass < mostPasses; pass += 1) {
+    let moved = false;
+    for (const [k, stage] of stages.entries()) {
+      for (const wait of into[k] ?? []) {
+        let at = (start[wait.from] ?? 0) + (wait.ofEnd ? (length[wait.from] ?? 0) : 0) + wait.lag;
+        if (wait.untilEnd) {
+          const last = span.get(stage.task.id)?.last ?? k;
+          for (let j = k; j <= last; j += 1) if (stages[j]?.task === stage.task) at -= length[j] ?? 0;
+        }
+        if (at > (start[k] ?? 0) + 1e-9) {
+          start[k] = at;
+          heldBy[k] = wait.from;
+          moved = true;
+        }
+      }
+    }
+    if (!moved) return;
+  }
+};
