@@ -33,6 +33,8 @@ const roleBelow = (lines: readonly Line[], from: number, now: BlockRole | null):
   for (let i = from; i < lines.length && i < from + 12; i += 1) {
     const line = lines[i];
     if (line === undefined || line.heading !== null) break;
+    // A blank line ends the group: the method may follow the last part of the list without a heading.
+    if (line.afterBlank && i > from && listed + done > 0) break;
     if (line.ingredient > line.step) listed += 1;
     else if (looksDone(line)) done += 1;
   }

@@ -1,3 +1,4 @@
+import { techniqueById } from "../../larder/techniques.ts";
 import { celsius, count, minutes, share as shareOf } from "../../measure/units.ts";
 import type { Action, Use } from "../../model/dish.ts";
 import type { Span } from "../../model/span.ts";
@@ -35,12 +36,13 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   }
   const setting = clause.settings[0]?.celsius ?? null;
   if (setting !== null && setsOven(clause, said)) reader.ovenCelsius = setting;
-  const taken = isOven ? { fresh: [], again: [] } : takeIngredients(reader, clause, place.part);
+  const taken =
+    isOven || clause.again ? { fresh: [], again: [] } : takeIngredients(reader, clause, place.part);
   const fresh: Fresh[] = [...taken.fresh];
   const again: readonly Again[] = taken.again;
   const inMention = (i: number): boolean =>
     [...clause.mentions, ...clause.hints].some((m) => i >= m.from && i < m.to);
-  const products = isOven ? [] : findProducts(reader, clause, inMention);
+  const products = isOven || clause.again ? [] : findProducts(reader, clause, inMention);
   for (const p of products)
     if (p.pool === null)
       fresh.push(...takeImplied(reader, p.members, p.from, p.to).map((f) => ({ ...f, implied: false })));
@@ -68,7 +70,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
 
   const joined = isOven ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
-  const chosen = inMachine(clause, said, main);
+  const chosen = onTheFire(reader, clause, inMachine(clause, said, main), main);
   const lifted = liftedOut(clause, chosen, fresh, joined, again, products);
   const uses: Use[] = [];
   for (const f of fresh)
@@ -120,16 +122,16 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   after.delete(id);
 
   const load = loadOf(reader, fresh, joined);
-  const stated = statedLength(clause, technique, load);
+  const stated = statedLength(clause, chosen.technique, load);
   const wait = clause.times.find((t) => t.kind === "wait");
   const makes = findMakes(clause);
   const action: Action = {
     id,
     span: { start: place.offset + clause.span.start, end: place.offset + clause.span.end },
-    technique: technique.id,
+    technique: chosen.technique.id,
     verb: chosen.verb,
     uses,
-    minutes: asMinutes(stated ?? usualLength(technique, load, clause.batches), stated === null),
+    minutes: asMinutes(stated ?? usualLength(chosen.technique, load, clause.batches), stated === null),
     station: chosen.station,
     // "Fold every 30 minutes for 2 hours": the hands come back now and then.
     attention:
@@ -158,6 +160,41 @@ const inMachine = (clause: Clause, said: Chosen, main: Pool | null): Chosen => {
   if (main === null || main.machine === null || clause.station !== null || !byMachine.has(said.technique.id))
     return said;
   return { ...said, station: "machine", attention: main.machine === "mixer" ? "mind" : "hands" };
+};
+
+// Work of the hands that, when a length is stated and the pan is on the fire, is cooking.
+const stirred = new Set("toss stir turn add whisk beat mix fold put".split(" "));
+
+const wet = /\b(stock|broth|water|milk|wine|cream|tomato(es)?|passata|beer|cider|juice|ale|coconut milk)\b/;
+
+/** "Toss for 2 minutes" in a hot wok is done at the burner; "cook gently" in stock is a simmer. */
+const onTheFire = (reader: StepReader, clause: Clause, said: Chosen, main: Pool | null): Chosen => {
+  if (main === null) return said;
+  const length = clause.times.find((t) => t.kind === "length" || t.kind === "more" || t.kind === "last");
+  if (
+    main.onHeat &&
+    said.station === "hands" &&
+    stirred.has(said.technique.id) &&
+    length !== undefined &&
+    length.minutes.likely < 60
+  )
+    return { ...said, station: "burner", attention: "hands" };
+  if (
+    main.onHeat &&
+    /^(bench|hands)$/.test(said.station) &&
+    stirred.has(said.technique.id) &&
+    length !== undefined
+  )
+    return { ...said, station: "burner", attention: clause.minding ?? "mind" };
+  const simmer = techniqueById("simmer");
+  if (
+    said.technique.id === "sweat" &&
+    /^cook/.test(said.verb) &&
+    simmer !== null &&
+    [...main.contents].some((i) => wet.test(reader.ingredients[i]?.name.toLowerCase() ?? ""))
+  )
+    return { ...said, technique: simmer };
+  return said;
 };
 
 // "Transfer to a 200 °C oven", "turn down to 150 °C": what is baked next has that heat.

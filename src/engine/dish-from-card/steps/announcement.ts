@@ -17,4 +17,16 @@ export const withoutAnnouncement = (clauses: readonly Clause[]): readonly Clause
   ];
 };
 
+/** "Add the garlic and give it a minute": so short a time is that of the adding, on the fire. */
+export const withoutGiving = (clauses: readonly Clause[]): readonly Clause[] =>
+  clauses.flatMap((clause, k) => {
+    const next = clauses[k + 1];
+    const short = (c: Clause): boolean =>
+      c.hit?.verb === "give" && c.times.length === 1 && (c.times[0]?.minutes.likely ?? 9) <= 3;
+    const adds = (c: Clause): boolean => c.hit?.technique.id === "add" && c.times.length === 0;
+    if (next !== undefined && adds(clause) && short(next)) return [{ ...clause, times: next.times }];
+    const before = clauses[k - 1];
+    return before !== undefined && adds(before) && short(clause) ? [] : [clause];
+  });
+
 const lastMark = (clause: Clause): string => clause.tokens.at(-1)?.text ?? "";

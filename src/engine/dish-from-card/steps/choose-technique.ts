@@ -75,6 +75,16 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     if (has(clause, /^simmer(ing)?$/)) return named("bring-to-simmer", base);
     if (has(clause, /^(dough|ball)$/)) return named("mix", base);
   }
+  // "Sit the lamb on top" puts it there; "let it sit" waits.
+  if (
+    id === "stand" &&
+    clause.hit?.letting === false &&
+    /^(sit|stand|lie)$/.test(clause.hit.verb) &&
+    place === null &&
+    !hasLength(clause) &&
+    /^(the|your|a|each|it|them|this)$/.test(clause.tokens[clause.verbTo]?.text ?? "")
+  )
+    return named(has(clause, /^(plate|plates)$/) ? "plate" : "put", base);
   // "Reduce to 90 °C."
   if (id === "reduce" && clause.settings.length > 0 && clause.mentions.length === 0)
     return named("adjust-heat", base);
@@ -185,6 +195,11 @@ const isPreheat = (clause: Clause, id: string): boolean => {
   const at = clause.tokens.findIndex((t) => /^(oven|ovens)$/.test(t.text));
   if (at < 0 || clause.mentions.length > 0 || at - clause.verbAt > 5) return false;
   const prev = clause.tokens[at - 1]?.text ?? "";
+  // "Lower the oven to 130 °C": it is on already.
+  if (
+    /^(lower|reduce|drop|increase|raise|turn (down|up)|turn the oven (down|up))/.test(clause.hit?.verb ?? "")
+  )
+    return false;
   const direct = !clause.tokens
     .slice(clause.verbAt + 1, at)
     .some((t) => /^(in|into|from|to|under|it|them)$/.test(t.text));

@@ -41,6 +41,8 @@ export type Clause = {
   readonly aim: string | null;
   /** The clause whose foods this one works on too; null when it names its own. */
   readonly lent: Clause | null;
+  /** A further stretch of the work of the clause before: it names nothing anew. */
+  readonly again: boolean;
   /** The part of the dish that the words around suggest ("for the sauce, …"); null when they do not. */
   readonly partHint: string | null;
   /** The first of its sentence, and the sentence's place in the step. */
@@ -145,6 +147,7 @@ const clauseFrom = (
     cue: cue === null ? null : cueText(text, tokens, cue.from, cue.to),
     aim: null,
     lent: null,
+    again: false,
     partHint: null,
     batches: findBatches(tokens),
     every: every === undefined ? null : minutes(every.minutes.likely),

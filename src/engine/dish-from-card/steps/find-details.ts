@@ -31,14 +31,23 @@ export const findHeat = (tokens: readonly Token[]): "low" | "medium" | "high" | 
       if (/^(high|medium-high)$/.test(next) && !/^(speed|oven)$/.test(word(tokens, i + 2))) return "high";
     }
     if (here === "heat" && /^(down|low)$/.test(next)) return "low";
+    if (
+      /^(gently|slowly)$/.test(here) &&
+      tokens.slice(Math.max(0, i - 3), i + 3).some((t) => slowCooking.test(t.text))
+    )
+      return "low";
   }
   return null;
 };
 
+// "simmer gently", "gently fry": how the heat is, where nothing else is said of it.
+const slowCooking =
+  /^(simmer|cook|fry|sweat|saute|poach|bubble|soften|melt|warm|stew|simmering|frying|cooking)$/;
+
 /** "on the lowest heat", "over a flame", "on the heat": the food stands on a burner. */
 export const isOnHeat = (tokens: readonly Token[]): boolean =>
   tokens.some((token, i) => {
-    if (!/^(heat|flame|ring|gas)$/.test(token.text)) return false;
+    if (!/^(heat|flame|ring|gas|fire)$/.test(token.text)) return false;
     for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
       const prev = word(tokens, at);
       if (/^(on|over|at)$/.test(prev)) return true;
@@ -48,7 +57,7 @@ export const isOnHeat = (tokens: readonly Token[]): boolean =>
   });
 
 const vesselNouns = new Set(
-  "pan saucepan pot skillet wok casserole bowl dish tin tray sheet jug jar ramekin ramekins mould mold griddle frying-pan cauldron steamer board rack platter plate".split(
+  "pan saucepan pot skillet wok casserole bowl dish tin tray sheet jug jar ramekin ramekins basin mould mold griddle frying-pan cauldron steamer board rack platter plate".split(
     " ",
   ),
 );
@@ -159,6 +168,11 @@ export const findCue = (
       /^(they|it|this|that|should|just)$/.test(here) && /^(should|wants|want)$/.test(word(tokens, i + 1))
         ? i
         : -1;
+    const peaks =
+      here === "to" &&
+      /^(stiff|soft|firm|medium|ribbon)$/.test(word(tokens, i + 1)) &&
+      /^(peaks?|stage)$/.test(word(tokens, i + 2));
+    if (peaks) return { from: i, to: i + 3 };
     if (!cueOpeners.test(here) && wobble < 0) continue;
     if (here === "when" && i === 0) continue;
     if (

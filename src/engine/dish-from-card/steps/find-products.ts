@@ -98,6 +98,10 @@ const firstMixture = (
   return pool === undefined ? null : { pool, members: [] };
 };
 
+const leftBehind = new Set(
+  "sauce gravy stew soup curry broth pot pan mixture content liquor marinade braise".split(" "),
+);
+
 const resolve = (
   reader: StepReader,
   noun: string,
@@ -111,6 +115,13 @@ const resolve = (
     if (unused.length === partMembers.length || holding === null)
       return unused.length > 0 ? { pool: null, members: unused } : null;
     return { pool: holding, members: [] };
+  }
+  // "The pan juices", "the sauce" when the meat was lifted out: what was left behind.
+  const { current: inHand } = reader.kitchen;
+  if (/^(juice|liquid|liquor|dripping)$/.test(noun) || (inHand?.aside === true && leftBehind.has(noun))) {
+    const left = newestPool(reader.kitchen, (p) => p.partial && p.contents.size > 0);
+    if (left !== null) return { pool: left, members: [] };
+    if (noun === "juice" || noun === "dripping") return null;
   }
   if (borrowedNouns.has(noun)) return null;
   const { current } = reader.kitchen;

@@ -91,6 +91,8 @@ const hitAt = (
   isFood: (i: number) => boolean,
 ): VerbHit | null => {
   const here = word(tokens, i);
+  const terse = cueFrom < 0 ? terseAt(tokens, i, hits, isFood) : null;
+  if (terse !== null) return terse;
   const readings = verbReadings(here);
   // "keep stirring", "continue cooking": the second verb says what is done.
   if (
@@ -174,6 +176,61 @@ const hitAt = (
   }
   return null;
 };
+
+/** Orders of kitchen talk that have no verb in its usual place: "the tomatoes go in", "flour in", "hot pan, …", "give it a stir". */
+const terseAt = (
+  tokens: readonly Token[],
+  i: number,
+  hits: readonly VerbHit[],
+  isFood: (i: number) => boolean,
+): VerbHit | null => {
+  const here = word(tokens, i);
+  const make = (id: string, verb: string, to: number, letting: boolean): VerbHit | null => {
+    const technique = techniqueById(id);
+    return technique === null ? null : { at: i, to, technique, verb, letting, passive: false };
+  };
+  const foodBefore = (): boolean => {
+    const from = hits.at(-1)?.to ?? 0;
+    for (let at = i - 1; at >= Math.max(from, i - 4); at -= 1) {
+      if (/^[,;:]$/.test(word(tokens, at)) || prepositions.has(word(tokens, at))) return false;
+      if (isFood(at)) return true;
+    }
+    return false;
+  };
+  if (here === "go" && /^(in|into)$/.test(word(tokens, i + 1)) && foodBefore())
+    return make("add", "go in", i + 2, false);
+  if (here === "in" && hits.length === 0) {
+    const next = word(tokens, i + 1);
+    if ((next === "" || next === "," || next === "then") && foodBefore() && startsTersely(tokens, i))
+      return make("add", "add", i + 1, false);
+  }
+  if (
+    /^(pan|wok|griddle|skillet)$/.test(here) &&
+    hits.length === 0 &&
+    i <= 3 &&
+    tokens.slice(0, i).some((t) => t.text === "hot") &&
+    /^[,:]$/.test(word(tokens, i + 1))
+  )
+    return make("fry", "fry", i + 1, true);
+  if (here === "give" && /^(it|them|that|this|everything)$/.test(word(tokens, i + 1))) {
+    for (let at = i + 2; at < i + 6; at += 1) {
+      if (/^(min|mins|minutes?|secs?|seconds?|hours?)$/.test(word(tokens, at)))
+        return make("cook", "give", i + 2, false);
+      const noun = verbReadings(word(tokens, at)).find((r) => r.form === "base" && r.tail.length === 0);
+      if (noun !== undefined && word(tokens, at) !== "go")
+        return make(noun.technique.id, noun.verb, at + 1, false);
+    }
+    const time = numberAt(tokens, i + 2);
+    if (time !== null || /^(another|a)$/.test(word(tokens, i + 2))) return make("cook", "give", i + 2, false);
+  }
+  return null;
+};
+
+/** No verb stands before in the sentence: "flour + yolk in". */
+const startsTersely = (tokens: readonly Token[], i: number): boolean =>
+  !tokens
+    .slice(0, i)
+    .some((t) => beings.has(t.text) || t.text === "put" || prepositions.has(t.text) || t.text === "with");
 
 /** A verb as it is said, from the place `at` on. */
 const said = (

@@ -30,13 +30,21 @@ export const isOrder = (
   if (prev === ")" && noun && !takesObject(tokens, i + 1, isFood)) return false;
   if (negations.has(word(tokens, i - 1)) || negations.has(prev)) return false;
   if (prev === "do" && word(tokens, at - 1) === "") return true;
+  // "Plate: beets, fish", "mackerel: salt, 10 min, pat dry": a label before or behind the order.
+  if (at < 0 && next === ":" && /^(plate|dress|garnish|finish|top|fill)$/.test(here)) return true;
+  if (prev === ":" && (next === "," || next === "") && at <= 4) return true;
   if (at < 0 || (/^[:•)]$/.test(prev) && !noun)) {
     if (!noun || usuallyVerbs.has(here)) return !(noun && /^(is|are|should|will|with a lid|mix)$/.test(next));
     return takesObject(tokens, i + 1, isFood) || next === "and" || prepositions.has(next);
   }
   // "then griddle for 3 minutes": with a length, it is work and no tool.
   // ", turn down to 150 °C": with its particle it is a verb.
-  if (joints.has(prev) && cueFrom < 0 && /^(down|up|off|out)$/.test(next) && withParticle(here, next))
+  if (
+    joints.has(prev) &&
+    cueFrom < 0 &&
+    /^(down|up|off|out|aside|back|together|over|through)$/.test(next) &&
+    withParticle(here, next)
+  )
     return true;
   if (joints.has(prev) && next === "for" && cueFrom < 0 && numberAt(tokens, i + 2) !== null) return true;
   if (joints.has(prev) || (at >= 0 && at < i - 1 && prev === "")) {

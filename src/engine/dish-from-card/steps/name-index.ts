@@ -166,7 +166,7 @@ const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, streng
   const bare = rawPlural(ingredient.name);
   if (bare !== null) put(bare, 4);
   for (const portion of portionsIn(ingredient)) {
-    put(portion === "white" ? "=whites" : portion, 2);
+    put(portion === "yolk" ? portion : `=${portion === "white" ? "whites" : portion}`, 2);
     put(`${head} ${portion}`, 4.9);
   }
   if (ingredient.portion !== null) {

@@ -14,6 +14,8 @@ export type Pool = {
   aside: boolean;
   /** It stands in the oven. */
   inOven: boolean;
+  /** It stands on a burner or under the grill. */
+  onHeat: boolean;
   /** What cooks call it: "dough", "sauce", the name of a part. */
   readonly names: Set<string>;
   part: string | null;
@@ -46,6 +48,7 @@ export const newPool = (part: string | null): Pool => ({
   partial: false,
   aside: false,
   inOven: false,
+  onHeat: false,
   names: new Set(),
   part,
   vessel: null,

@@ -106,6 +106,13 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
       return exact(value, next + 1);
     }
   }
+  const hyphened = /^three-quarters$/.test(first) ? 0.75 : null;
+  if (hyphened !== null) {
+    let next = i + 1;
+    while (/^(of|an?)$/.test(text(tokens, next))) next += 1;
+    const unit = unitMinutes[text(tokens, next)];
+    if (unit !== undefined && unit >= 1) return exact(hyphened * unit, next + 1);
+  }
   if (/^half-(an-)?(hour|minute)$/.test(first)) {
     const value = first.endsWith("hour") ? 30 : 0.5;
     return exact(value, i + 1);

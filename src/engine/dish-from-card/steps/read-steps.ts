@@ -8,9 +8,10 @@ import type { Action, Ingredient, Step } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
 import { act } from "./act.ts";
-import { withoutAnnouncement } from "./announcement.ts";
+import { withoutAnnouncement, withoutGiving } from "./announcement.ts";
 import { type Chosen, chooseTechnique } from "./choose-technique.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
+import { inTurn } from "./in-turn.ts";
 import { withPartHints } from "./part-hints.ts";
 import { shareObjects } from "./share-objects.ts";
 import { countRests, newStepReader, type StepReader } from "./step-reader.ts";
@@ -79,7 +80,9 @@ export const readSteps = (
 
 const clausesOfLine = (text: string, reader: StepReader, region: Region): readonly Clause[] =>
   sentencesOf(text, tokenise(text)).flatMap((sentence, place) =>
-    shareObjects(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
+    shareObjects(
+      withoutGiving(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
+    ).flatMap(inTurn),
   );
 
 const actionsOf = (reader: StepReader, line: Line, step: number): readonly Action[] => {
@@ -91,7 +94,7 @@ const actionsOf = (reader: StepReader, line: Line, step: number): readonly Actio
       before = null;
       sentence = clause.sentence;
     }
-    const chosen = inOven(chooseTechnique(clause, line.clauses[k + 1] ?? null), before);
+    const chosen = inOven(reader, clause, chooseTechnique(clause, line.clauses[k + 1] ?? null), before);
     const lends = clause.hit === null && chosen?.technique.id !== "preheat";
     if (chosen === null || (lends && actions.length > 0 && canLend(actions.at(-1)))) {
       lendTime(clause, actions);
@@ -118,13 +121,34 @@ const actionsOf = (reader: StepReader, line: Line, step: number): readonly Actio
   return actions;
 };
 
-/** "Turn down to 150 °C and cook for 4 hours": what follows a change of the oven's heat cooks in the oven. */
-const inOven = (chosen: Chosen | null, before: Action | null): Chosen | null => {
+/**
+ * "Turn down to 150 °C, pour the stock around and cook for 4 hours", "turn the oven off and leave it inside": what stands
+ * in the oven goes on there.
+ */
+const inOven = (
+  reader: StepReader,
+  clause: Clause,
+  chosen: Chosen | null,
+  before: Action | null,
+): Chosen | null => {
   const bake = techniqueById("bake");
-  if (chosen?.technique.id !== "cook" || before?.technique !== "adjust-heat" || bake === null) return chosen;
-  return before.celsius === null
-    ? chosen
-    : { ...chosen, technique: bake, station: "oven", attention: "none" };
+  if (chosen === null || bake === null) return chosen;
+  const id = chosen.technique.id;
+  const standing = reader.kitchen.current?.inOven === true;
+  const turned = before?.technique === "adjust-heat" && before.celsius !== null;
+  if (
+    id === "cook" &&
+    (turned || (standing && clause.heat === null && clause.station === null && clause.times.length > 0))
+  )
+    return { ...chosen, technique: bake, station: "oven", attention: "none" };
+  const inside = clause.tokens.some(
+    (t, i) =>
+      i > clause.verbAt &&
+      (t.text === "inside" || (t.text === "there" && clause.tokens[i - 1]?.text === "in")),
+  );
+  if (standing && inside && /^(stand|cool|rest)$/.test(id))
+    return { ...chosen, station: "oven", attention: "none" };
+  return chosen;
 };
 
 const canLend = (action: Action | undefined): boolean =>

@@ -15,9 +15,11 @@ const leavesMachine = new Set(
 );
 const lifting = new Set("take-out set-aside remove-from-heat drain discard skim sieve".split(" "));
 
-// Short work on what stands in the oven, after which it goes on there.
-const staysInOven = new Set(
-  "pour cover uncover baste turn stir adjust-heat add top sprinkle drizzle brush season".split(" "),
+// Short work on what stands in the oven, or on the fire, after which it goes on there.
+const staysThere = new Set(
+  "pour cover uncover baste turn toss fold whisk beat mix put taste deglaze adjust-heat add top sprinkle drizzle brush season".split(
+    " ",
+  ),
 );
 
 /** What an action takes in hand: from the list, from pools, and which foods it lifts out of its pool. */
@@ -97,6 +99,7 @@ export const settle = (
     only.partial = false;
     only.aside = true;
     only.inOven = false;
+    only.onHeat = false;
     only.vessel = null;
     kitchen.emptied = emptied;
     kitchen.current = only;
@@ -130,7 +133,14 @@ export const settle = (
   main.waits.clear();
   main.partial = false;
   main.aside = technique.id === "set-aside" || technique.id === "take-out";
-  main.inOven = chosen.station === "oven" || (main.inOven && staysInOven.has(technique.id));
+  const goesOn =
+    staysThere.has(technique.id) ||
+    (technique.id === "remove-from-heat" && clause.tokens.some((t) => t.text === "oven")) ||
+    (technique.id === "stir" && chosen.station === "hands");
+  main.inOven = chosen.station === "oven" || (main.inOven && goesOn);
+  main.onHeat = burners.has(chosen.station) || (main.onHeat && goesOn);
+  if (technique.id === "blind-bake" || (technique.id === "line" && main.contents.size > 0))
+    main.names.add("case");
   main.part ??= place.part;
   if (action.makes !== null) main.names.add(stem(action.makes));
   if (place.part !== null && joined.length === 0)

@@ -13,6 +13,8 @@ export const shareObjects = (clauses: readonly Clause[]): readonly Clause[] => {
       continue;
     if (!endsAtVerb(clause) || clause.hit.verb.includes(" ")) continue;
     const lender = next.lent ?? next;
+    // "Stir, salt it": the salt is the second order's own.
+    if (lender.mentions.some((m) => m.from === lender.verbAt && lender === next)) continue;
     // The places of the mentions lie in the lender; the verb alone stands for them here.
     shared[k] = {
       ...clause,

@@ -26,6 +26,12 @@ export const tokenise = (text: string): readonly Token[] => {
   for (const found of text.matchAll(pattern)) {
     const at = found.index;
     const written = found[0];
+    const last = tokens.at(-1);
+    // "w/ salt", "w/o salt": kitchen shorthand for "with", "without".
+    if (written === "/" && last?.text === "w" && last.end === at) {
+      tokens[tokens.length - 1] = { ...last, text: "with", end: at + 1 };
+      continue;
+    }
     const kind = found[1] !== undefined ? "number" : found[2] !== undefined ? "word" : "mark";
     tokens.push({
       kind,

@@ -119,6 +119,8 @@ export const sameVessel = (clause: Clause): boolean =>
 const isTarget = (clause: Clause, from: number): boolean => {
   for (let at = from - 1; at > clause.verbAt && at >= from - 6; at -= 1) {
     const here = word(clause, at);
+    // "Grate in the ginger", "squeeze over the lime": what is named goes, and not to itself.
+    if (at === clause.verbTo && /^(in|over|through)$/.test(here) && goesIn(clause)) return false;
     // "Fold in the chives": the particle of the verb, not a place.
     if (at === clause.verbAt + 1 && clause.verbTo > at && /^(in|through|together)$/.test(here)) return false;
     if (/^(to|into|over|onto|on|in|through|around|inside|under|between|with|upon)$/.test(here))
@@ -143,6 +145,13 @@ const goesIn = (clause: Clause): boolean => {
   const next = word(clause, clause.verbTo);
   const particle = /^(in|over|through|on)$/;
   if (clause.verbTo - clause.verbAt > 1 && particle.test(last)) return true;
+  // "Sit the lamb on top": on what is in hand.
+  if (
+    clause.tokens.some(
+      (t, i) => t.text === "on" && word(clause, i + 1) === "top" && word(clause, i + 2) !== "of",
+    )
+  )
+    return true;
   if (!particle.test(next)) return false;
   return clause.mentions.some(
     (m) => m.from > clause.verbTo && !/^(a|an)$/.test(word(clause, clause.verbTo + 1)),
@@ -192,6 +201,7 @@ export const poolsOf = (
   const { kitchen } = reader;
   const { technique } = chosen;
   const current = kitchen.current;
+  if (clause.again) return unique([current]);
   const named = [
     ...products.filter((p) => p.pool !== null).map((p) => ({ pool: p.pool, from: p.from })),
     ...again.map((a) => ({ pool: a.pool, from: a.from })),

@@ -92,7 +92,7 @@ export const productNouns: ReadonlySet<string> = new Set([
     pickle relish salsa pesto vinaigrette mayonnaise hummus starter sponge leaven pizza flatbread tortilla log
     sausage kebab skewer parcel square disc round shape content lot foam fat fond cutlet croquette schnitzel
     muffin brownie bar shortbread wedge chunk mash porridge oatmeal cream roast blend coating wash remainder
-    rest`,
+    rest dripping case`,
   ),
   ...borrowedNouns,
 ]);
@@ -101,7 +101,15 @@ export const productNouns: ReadonlySet<string> = new Set([
 export const pans = set("pan saucepan pot skillet wok casserole");
 
 /** Vessels that food is put into and taken out of. */
-export const vessels: ReadonlySet<string> = new Set([...pans, "bowl", "tin", "dish"]);
+export const vessels: ReadonlySet<string> = new Set([
+  ...pans,
+  "bowl",
+  "tin",
+  "dish",
+  "basin",
+  "tray",
+  "mould",
+]);
 
 /** Vessels and tools, by which a stretch of words is known to be no food. */
 export const tools = set(
