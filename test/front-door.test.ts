@@ -15,6 +15,7 @@ it("is a written list of values", () => {
     "codes",
     "combineFindings",
     "compareText",
+    "containerNamed",
     "count",
     "exactly",
     "firstEffort",

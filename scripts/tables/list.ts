@@ -1,3 +1,4 @@
+import { buildContainers } from "./containers.ts";
 import type { CsvRow } from "./csv.ts";
 import { buildFoods } from "./foods.ts";
 import { buildLimits } from "./limits.ts";
@@ -15,4 +16,5 @@ export const tables: readonly Table[] = [
   { name: "needs", build: buildNeeds },
   { name: "limits", build: buildLimits },
   { name: "techniques", build: buildTechniques },
+  { name: "containers", build: buildContainers },
 ];

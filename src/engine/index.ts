@@ -9,6 +9,7 @@ export type { MenuFacts } from "./findings/menu-facts.ts";
 export type { PlanFacts } from "./findings/plan-facts.ts";
 export type { ReadingFacts } from "./findings/reading-facts.ts";
 export type { Severity } from "./findings/severity.ts";
+export { containerNamed } from "./larder/containers.ts";
 export { compareText } from "./measure/compare-text.ts";
 export { addEstimates, between, type Estimate, exactly, scaleEstimate } from "./measure/estimate.ts";
 export type { LabelFigure } from "./measure/label-figure.ts";
@@ -69,7 +70,16 @@ export {
   type TechniqueId,
 } from "./model/food.ts";
 export type { Load } from "./model/load.ts";
-export type { Batches, BatchReason, Component, Measured, Menu, MenuDish, Version } from "./model/menu.ts";
+export type {
+  Batches,
+  BatchReason,
+  Component,
+  Measured,
+  Menu,
+  MenuDish,
+  Version,
+  VesselUse,
+} from "./model/menu.ts";
 export type { Outcome } from "./model/outcome.ts";
 export type { Cause, CourseLanding, Placed, Plan, Violation } from "./model/plan.ts";
 export type {
@@ -103,6 +113,7 @@ export {
   type Course,
   type Guest,
   type Kitchen,
+  type KitchenContainer,
   type NeedId,
   type Oven,
   type Pack,

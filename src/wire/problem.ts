@@ -20,7 +20,8 @@ export type Wanted =
   | "cards"
   | "price"
   | "size"
-  | "columns";
+  | "columns"
+  | "container-size";
 
 /** The facts of each thing that can be wrong with a file. */
 export type ProblemFacts = {

@@ -1,4 +1,4 @@
-import { celsius, count, type Kitchen, minutes } from "#engine/index.ts";
+import { celsius, containerNamed, count, type Kitchen, minutes } from "#engine/index.ts";
 import { checked } from "./checked.ts";
 import { makeProblem, type Problem } from "./problem.ts";
 import {
@@ -31,6 +31,7 @@ const kitchenSchema = strictMap({
   "freezer litres": fromZero.optional(),
   pans: listOf(strictMap({ name: nameText, litres: positive, count: fromOne })).optional(),
   trays: wholeNumber.optional(),
+  containers: listOf(strictMap({ size: nameText, count: fromOne })).optional(),
   machines: listOf(strictMap({ name: nameText, count: fromOne })).optional(),
   "oven minutes per 10 °C": fromZero.optional(),
   "oven tolerance": fromZero.optional(),
@@ -74,13 +75,28 @@ export const readKitchen = (name: string, text: string): ReadKitchen => {
     freezerLitres: value["freezer litres"] ?? 0,
     pans: (value.pans ?? []).map((pan) => ({ ...pan, count: count(pan.count) })),
     trays: count(assume(value.trays, shelves, "trays", [])),
+    containers: (value.containers ?? []).flatMap(({ size, count: many }) => {
+      const known = containerNamed(size);
+      return known === null ? [] : [{ ...known, count: count(many) }];
+    }),
     machines: (value.machines ?? []).map((machine) => ({ name: machine.name, count: count(machine.count) })),
     ovenMinutesPer10C: minutes(
       assume(value["oven minutes per 10 °C"], usual.ovenMinutesPer10C, "oven minutes per 10 °C", []),
     ),
     ovenTolerance: celsius(assume(value["oven tolerance"], usual.ovenTolerance, "oven tolerance", [])),
   };
-  return { kitchen, file, problems: [...notes, ...sameNames(file, value.ovens)] };
+  const strange = (value.containers ?? []).flatMap(({ size }, i) =>
+    containerNamed(size) === null
+      ? [
+          makeProblem("value-bad", file.placeOf(["containers", i, "size"]), {
+            key: "size",
+            found: size,
+            wanted: "container-size",
+          }),
+        ]
+      : [],
+  );
+  return { kitchen, file, problems: [...notes, ...strange, ...sameNames(file, value.ovens)] };
 };
 
 /** Ovens are told apart by their names. */

@@ -22,6 +22,7 @@ const wantedWords: { readonly [W in Wanted]: string } = {
   price: "a price such as 3.60, with a point, no sign and no more decimals than the currency has",
   size: "a number above 0 such as 2.5",
   columns: "supplier,item,food,size,unit,price",
+  "container-size": "a Gastronorm size with its depth in mm, such as GN 1/1 65",
 };
 
 const fileUse = {

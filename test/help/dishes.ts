@@ -82,6 +82,7 @@ export const sitting = (dishes: readonly string[], covers: number, more: Partial
     freezerLitres: 60,
     pans: [{ name: "large pan", litres: 8, count: count(2) }],
     trays: count(4),
+    containers: [],
     machines: [],
     ovenMinutesPer10C: minutes(1),
     ovenTolerance: celsius(5),

@@ -134,6 +134,7 @@ export const menu = (
     course: 0,
     versions: d.versions,
     batches: [],
+    vessels: [],
     unserved: d.unserved ?? [],
   })),
   components,

@@ -17,6 +17,7 @@ const testKitchen: Kitchen = {
   freezerLitres: 50,
   pans: [],
   trays: count(8),
+  containers: [],
   machines: [{ name: "mixer", count: count(1) }],
   ovenMinutesPer10C: minutes(1),
   ovenTolerance: celsius(5),

@@ -7,10 +7,21 @@ const roundTo = (value: number, decimals: number): number => {
   return (Math.sign(scaled) * Math.floor(Math.abs(scaled) + 0.5 + hair)) / factor;
 };
 
-/** As scales show it: tenths below 10 g, whole grams below 250, fives below 1 kg, tens below 5 kg, then fifties. */
-export const roundForScales = (grams: number): number => {
-  const size = Math.abs(grams);
-  if (size < 10) return roundTo(grams, 1);
-  const step = size < 250 ? 1 : size < 1000 ? 5 : size < 5000 ? 10 : 50;
-  return roundTo(grams / step, 0) * step;
+// Steps that scales and jugs show, the finest first.
+const steps = [0.01, 0.05, 0.1, 0.5, 1, 5, 10, 50, 100, 500, 1000] as const;
+
+/** A step may be this part of the amount, so that one amount is off by half of it and a ratio of two by all of it. */
+const mostStep = 0.029;
+
+/**
+ * As a scale or a jug shows it: to the largest of the usual steps (0.1 g, 0.5 g, 1 g, 5 g …) that is no more than 2.9 %
+ * of the amount. So no amount moves by more than 1.45 %, and no ratio of two by more than 3 %; what is under half a gram
+ * needs finer scales than kitchens have, and is left as it is.
+ */
+export const roundForScales = (amount: number): number => {
+  const size = Math.abs(amount);
+  const step = steps.findLast((s) => s <= mostStep * size);
+  if (step === undefined) return amount;
+  const decimals = step < 0.1 ? 2 : step < 1 ? 1 : 0;
+  return roundTo(roundTo(amount / step, 0) * step, decimals);
 };

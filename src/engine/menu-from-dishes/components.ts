@@ -32,7 +32,7 @@ const usersFirst = (roots: readonly Dish[], book: LineBook): readonly Dish[] => 
 export const findComponents = (
   menu: readonly DishOnMenu[],
   book: LineBook,
-): readonly Omit<Component, "batches">[] => {
+): readonly Omit<Component, "batches" | "vessels">[] => {
   const tallies = new Map<SourceId, Tally>();
   const add = (made: Dish, course: number, by: Component["usedBy"][number]): void => {
     const tally = tallies.get(made.source) ?? { dish: made, course, factor: 0, usedBy: [] };

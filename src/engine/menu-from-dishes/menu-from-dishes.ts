@@ -5,6 +5,7 @@ import type { Dish } from "../model/dish.ts";
 import type { Batches, Menu, MenuDish } from "../model/menu.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { Sitting } from "../model/sitting.ts";
+import { chooseVessels } from "./choose-vessel.ts";
 import { findComponents } from "./components.ts";
 import { countBatches } from "./count-batches.ts";
 import { lineBook } from "./dish-lines.ts";
@@ -38,6 +39,9 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
       const batches = made.versions.flatMap(({ version }) =>
         countBatches(dish, version.id, version.factor, sitting.kitchen),
       );
+      const vessels = made.versions.flatMap(({ version }) =>
+        chooseVessels(dish, version.id, version.factor, sitting.kitchen),
+      );
       findings.push(...yields.findings, ...made.findings, ...batchFindings(dish, batches));
       if (made.versions.length === 0) {
         const path = `courses/${c}/dishes/${d}`;
@@ -45,14 +49,15 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
           makeFinding("dish-for-nobody", sitting.source, nowhere, { title: dish.title }, { path }),
         );
       }
-      served.push({ dish, course: c, versions: made.versions, batches, unserved: made.unserved });
+      served.push({ dish, course: c, versions: made.versions, batches, vessels, unserved: made.unserved });
     });
   });
 
   const components = findComponents(served, book).map((component) => {
     const batches = countBatches(component.dish, "as-written", component.factor, sitting.kitchen);
     findings.push(...batchFindings(component.dish, batches));
-    return { ...component, batches };
+    const vessels = chooseVessels(component.dish, "as-written", component.factor, sitting.kitchen);
+    return { ...component, batches, vessels };
   });
   return {
     value: {

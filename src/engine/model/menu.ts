@@ -57,6 +57,24 @@ export type Batches = {
   readonly because: BatchReason;
 };
 
+/** What an action is done in, chosen from the kitchen: the smallest that holds it at a working fill, or the largest in turns. */
+export type VesselUse = {
+  readonly action: string;
+  readonly version: string;
+  readonly kind: "pan" | "tray" | "container";
+  /** As the kitchen names it. */
+  readonly name: string;
+  /** What goes in, all batches together. */
+  readonly grams: Grams;
+  readonly litres: number;
+  /** What one holds at a working fill: litres for pans and containers, grams for trays. */
+  readonly holds: number;
+  /** How many fillings it takes. */
+  readonly fillings: Count;
+  /** How full the fullest filling is, of what one holds. */
+  readonly fill: Share;
+};
+
 /** A dish in a course, in each version that some guest gets. */
 export type MenuDish = {
   readonly dish: Dish;
@@ -64,6 +82,7 @@ export type MenuDish = {
   readonly course: number;
   readonly versions: readonly Version[];
   readonly batches: readonly Batches[];
+  readonly vessels: readonly VesselUse[];
   /** Guests for whom no version serves, with the need that stands against it. */
   readonly unserved: readonly {
     readonly guest: string;
@@ -84,6 +103,7 @@ export type Component = {
   readonly factor: number;
   readonly ingredients: readonly Measured[];
   readonly batches: readonly Batches[];
+  readonly vessels: readonly VesselUse[];
   readonly usedBy: readonly {
     /** A dish of the menu, or another component. */
     readonly dish: SourceId;

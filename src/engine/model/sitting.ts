@@ -45,6 +45,14 @@ export type Oven = {
 /** Pans of one size: litres each, and how many. */
 export type Pan = { readonly name: string; readonly litres: number; readonly count: Count };
 
+/** Containers of one standard size, and how many: litres to the brim, area of the rim. */
+export type KitchenContainer = {
+  readonly size: string;
+  readonly litres: number;
+  readonly areaCm2: number;
+  readonly count: Count;
+};
+
 /** The equipment of a place. */
 export type Kitchen = {
   readonly name: string;
@@ -59,6 +67,8 @@ export type Kitchen = {
   readonly pans: readonly Pan[];
   /** Oven or roasting trays. */
   readonly trays: Count;
+  /** Gastronorm containers, for deep dishes in the oven and for what is kept. */
+  readonly containers: readonly KitchenContainer[];
   /** Mixers, blenders, processors, by name. */
   readonly machines: readonly { readonly name: string; readonly count: Count }[];
   /** Minutes an oven takes to change by 10 °C. */

@@ -25,6 +25,7 @@ export const sittingOfOne = (dish: Dish, region: Region): Sitting => ({
     freezerLitres: 0,
     pans: [],
     trays: count(0),
+    containers: [],
     machines: [],
     ovenMinutesPer10C: minutes(0),
     ovenTolerance: celsius(0),

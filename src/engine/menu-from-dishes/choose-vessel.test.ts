@@ -1,0 +1,94 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { bareAction, nowhere } from "../../../test/help/bare.ts";
+import { dish, ingredient, sitting } from "../../../test/help/dishes.ts";
+import { count, share } from "../measure/units.ts";
+import type { Action } from "../model/dish.ts";
+import type { Kitchen } from "../model/sitting.ts";
+import { chooseVessels } from "./choose-vessel.ts";
+
+const kitchen: Kitchen = {
+  ...sitting([], 1).kitchen,
+  pans: [
+    { name: "stockpot", litres: 16, count: count(1) },
+    { name: "saucepan", litres: 3, count: count(2) },
+    { name: "large pan", litres: 8, count: count(1) },
+  ],
+  containers: [
+    { size: "GN 1/1 65", litres: 7.4, areaCm2: 1722.5, count: count(2) },
+    { size: "GN 1/2 65", litres: 3.5, areaCm2: 861, count: count(2) },
+  ],
+};
+
+const choose = (
+  technique: string,
+  station: Action["station"],
+  vessel: string | null,
+  grams: number,
+  factor = 1,
+) =>
+  chooseVessels(
+    dish("d", 4, [ingredient(0, "water", grams)], {
+      steps: [
+        {
+          index: 0,
+          text: "",
+          span: nowhere,
+          part: null,
+          phase: "method",
+          actions: [
+            bareAction("a", technique, {
+              station,
+              vessel,
+              uses: [{ ingredient: 0, product: null, share: share(1), implied: false, span: nowhere }],
+            }),
+          ],
+        },
+      ],
+    }),
+    "as-written",
+    factor,
+    kitchen,
+  );
+
+describe("the vessel of an action", () => {
+  it.each([
+    ["the smallest pan that holds it", "boil", "burner", null, 2000, "saucepan", 1],
+    ["a larger one when it is too full", "boil", "burner", null, 2700, "large pan", 1],
+    ["the pan that the card names", "boil", "burner", "large pan", 1000, "large pan", 1],
+    [
+      "a larger one than the card's when it holds no more",
+      "boil",
+      "burner",
+      "large pan",
+      9000,
+      "stockpot",
+      1,
+    ],
+    ["the largest in turns", "boil", "burner", null, 30_000, "stockpot", 3],
+    ["one layer takes more room", "sear", "burner", null, 2000, "large pan", 1],
+    ["a container for what lies deep", "braise", "oven", null, 2500, "GN 1/2 65", 1],
+    ["trays for what is spread", "roast", "oven", null, 6000, "", 3],
+  ] as const)("%s", (_, technique, station, vessel, grams, name, fillings) => {
+    expect(choose(technique, station, vessel, grams).map((v) => [v.name, v.fillings])).toEqual([
+      [name, fillings],
+    ]);
+  });
+
+  it("holds what goes in, however much it is, and is never over its working fill", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("boil", "sear"),
+        fc.integer({ min: 1, max: 5000 }),
+        fc.double({ min: 0.1, max: 200, noNaN: true }),
+        (technique, grams, factor) => {
+          for (const use of choose(technique, "burner", null, grams, factor)) {
+            expect(use.fillings * use.holds).toBeGreaterThanOrEqual(use.litres - 1e-6);
+            expect(use.fill).toBeLessThanOrEqual(1 + 1e-9);
+            if (use.fillings > 1) expect((use.fillings - 1) * use.holds).toBeLessThan(use.litres);
+          }
+        },
+      ),
+    );
+  });
+});
