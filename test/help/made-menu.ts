@@ -78,6 +78,7 @@ export const measured = (i: Ingredient, factor = 1): Measured => ({
   asPurchased: i.grams === null ? null : exactly(grams(i.grams.likely * factor)),
   pieces: null,
   pieceName: null,
+  adjusted: [],
 });
 
 /** The dish as written, for so many portions. */

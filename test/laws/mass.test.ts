@@ -25,7 +25,7 @@ const isJoint = (line: PurchaseLine): boolean =>
   ["egg", "lemon", "egg-white", "egg-yolk", "lemon-juice", "lemon-zest"].includes(line.food ?? "");
 
 describe("mass is conserved", () => {
-  it("from the card to the menu: grams × factor is the edible or as-purchased weight, and trim stands between them", () => {
+  it("from the card to the menu: grams × factor × what was adjusted is the edible or as-purchased weight, and trim stands between them", () => {
     fc.assert(
       fc.property(someDishes, fc.integer({ min: 1, max: 90 }), (dishes, covers) => {
         const { value: menu } = menuFromDishes(sittingFor(dishes, covers), dishes);
@@ -38,9 +38,10 @@ describe("mass is conserved", () => {
               const partOfFood = m.portion !== null || m.food === "egg-yolk" || m.food === "egg-white";
               if (line?.grams == null || partOfFood) continue;
               const basis = line.weightBasis === "as-purchased" ? m.asPurchased : m.edible;
-              near(basis.likely, line.grams.likely * factor);
-              near(basis.low, line.grams.low * factor);
-              near(basis.high, line.grams.high * factor);
+              const times = m.adjusted.reduce((product, a) => product * a.factor, factor);
+              near(basis.likely, line.grams.likely * times);
+              near(basis.low, line.grams.low * times);
+              near(basis.high, line.grams.high * times);
             }
       }),
     );

@@ -17,6 +17,8 @@ export type MenuFacts = {
   "card-unknown": { name: string };
   "card-used": { name: string; title: string };
   "card-share-assumed": { name: string; title: string; share: number };
+  /** `by`: what the rest of the part was multiplied with. */
+  "whole-pieces": { title: string; name: string; pieces: number; by: number };
   "scaled-far": { title: string; factor: number };
   "price-missing": { name: string; grams: number };
   "pack-weight-assumed": { item: string; grams: number };
@@ -39,6 +41,7 @@ export const menuSeverity: { readonly [C in keyof MenuFacts]: Severity } = {
   "card-unknown": "warn",
   "card-used": "note",
   "card-share-assumed": "warn",
+  "whole-pieces": "note",
   "scaled-far": "note",
   "price-missing": "warn",
   "pack-weight-assumed": "note",

@@ -39,6 +39,7 @@ const own = (ingredient: Ingredient, region: Region): Measured => ({
   portion: ingredient.portion,
   optional: ingredient.optional,
   ...measureIngredient(ingredient, region),
+  adjusted: [],
 });
 
 /**

@@ -11,6 +11,7 @@ import type { DishFinder } from "./find-dish.ts";
 import type { GuestNeeds } from "./guest-needs.ts";
 import { scaleAmounts } from "./measure-ingredient.ts";
 import { swapLines } from "./swap-lines.ts";
+import { wholePieces } from "./whole-pieces.ts";
 
 /** A version with its lines for the card's own yield, which tell what other cards it uses. */
 export type VersionLines = { readonly version: Version; readonly lines: readonly Line[] };
@@ -117,9 +118,14 @@ export const makeVersions = (
       taken.add(id);
       const lines = linesWith(swaps);
       const factor = portions / yields;
-      const ingredients = lines.flatMap((line) =>
+      const scaled = lines.flatMap((line) =>
         line.foods.map((food) => ({ ...food, ...scaleAmounts(food, factor) })),
       );
+      const { ingredients, rebalanced } = wholePieces(dish, factor, scaled);
+      for (const { name, pieces, by } of rebalanced)
+        findings.push(
+          makeFinding("whole-pieces", dish.source, dish.titleSpan, { title: dish.title, name, pieces, by }),
+        );
       return { version: { id, swaps, guests: names, portions: count(portions), factor, ingredients }, lines };
     });
   const most = versions.reduce((sum, v) => sum + v.version.factor, 0);

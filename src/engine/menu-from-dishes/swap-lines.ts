@@ -49,6 +49,7 @@ const comesAs = (
     ...bothWeights(comes.food, weight, "edible-portion"),
     pieces: null,
     pieceName: null,
+    adjusted: [],
   };
   return [{ ingredient: null, name: comes.name, foods: [food], use: null }];
 };

@@ -5,6 +5,14 @@ import type { FoodId } from "./food.ts";
 import type { Sitting } from "./sitting.ts";
 import type { SourceId } from "./span.ts";
 
+/** What makes an amount other than the card's times the factor. */
+export type AdjustmentReason =
+  /** Eggs, leaves and tins come whole, and the rest of their part was brought into step. */
+  "whole-pieces";
+
+/** Why an amount is not the card's × the version's factor: it was multiplied by this as well. */
+export type Adjustment = { readonly reason: AdjustmentReason; readonly factor: number };
+
 /** One ingredient of one version, for all its portions. Rounding comes later, and says so. */
 export type Measured = {
   /** Place in the dish's list; null when a swap brought it in. */
@@ -29,6 +37,8 @@ export type Measured = {
   readonly pieces: Estimate<Count> | null;
   /** The measure that the pieces count ("medium", "clove", "tin"); null otherwise. */
   readonly pieceName: string | null;
+  /** All that was multiplied in beside the factor; empty for most. The amounts have it in them. */
+  readonly adjusted: readonly Adjustment[];
 };
 
 /** A dish as written, or with swaps that some guests need. */

@@ -1,5 +1,5 @@
 import type { BatchReason, MenuFacts } from "#engine/index.ts";
-import { countText, numberText, quoted } from "../number-text.ts";
+import { countText, numberText, percentText, quoted } from "../number-text.ts";
 import { massText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
 
@@ -69,6 +69,10 @@ export const menuSentences: SentencesOf<MenuFacts> = {
   "card-share-assumed": ({ name, title, share }) => ({
     says: `How much of ${quoted(title)} ${quoted(name)} takes is not clear; ${numberText(share, 2)} times its card was taken.`,
     write: "Write what that card makes, and how much of it goes in here, in the same unit.",
+  }),
+  "whole-pieces": ({ title, name, pieces, by }) => ({
+    says: `${quoted(title)}: ${numberText(pieces)} whole ${name} are taken, and the rest of that part is made ${percentText(by - 1)} larger to keep in step.`,
+    write: null,
   }),
   "scaled-far": ({ title, factor }) => ({
     says: `${quoted(title)} is made ${numberText(factor, 1)} times over: salt, spice, raising agents and liquids that boil away do not grow in step.`,
