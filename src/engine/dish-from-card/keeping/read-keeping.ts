@@ -4,6 +4,7 @@ import type { Card } from "../../model/card.ts";
 import type { Keeping, Step } from "../../model/dish.ts";
 import type { Words } from "../../model/span.ts";
 import { findTimes, type TimePhrase } from "../steps/find-times.ts";
+import { isMakeAhead } from "../steps/make-ahead.ts";
 import { numberAt } from "../steps/number-at.ts";
 import { stem } from "../steps/stem.ts";
 import { sentencesOf, type Token, tokenise } from "../steps/tokens.ts";
@@ -20,7 +21,23 @@ export const readKeeping = (
 ): { readonly keeping: readonly Keeping[]; readonly findings: readonly Finding[] } => {
   const keeping: Keeping[] = [];
   const findings: Finding[] = [];
+  let step = -1;
   for (const block of card.blocks) {
+    if (block.role === "method" || block.role === "to-serve") {
+      // "Can be made to this point a day ahead" in the middle of the method.
+      for (const line of block.lines) {
+        step += 1;
+        for (const tokens of sentencesOf(line.text, tokenise(line.text)))
+          if (isMakeAhead(tokens))
+            keeping.push(
+              ...keepingFrom(wordsOf(line, tokens), tokens, steps).map((k) => ({
+                ...k,
+                afterStep: k.afterStep ?? step,
+              })),
+            );
+      }
+      continue;
+    }
     if (block.role !== "keeping" && block.role !== "notes") continue;
     for (const line of block.lines)
       for (const tokens of sentencesOf(line.text, tokenise(line.text))) {

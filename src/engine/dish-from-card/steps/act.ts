@@ -10,7 +10,8 @@ import { asMinutes, type Load, statedLength, usualLength } from "./length-of.ts"
 import { livePools, type Pool } from "./pools.ts";
 import { liftedOut, settle } from "./settle.ts";
 import type { StepReader } from "./step-reader.ts";
-import { finishing, type Place, poolsOf, sameVessel } from "./which-pools.ts";
+import { sameVessel } from "./vessel-words.ts";
+import { finishing, type Place, poolsOf } from "./which-pools.ts";
 import { steeringTechniques } from "./word-sets.ts";
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
@@ -163,7 +164,7 @@ const inMachine = (clause: Clause, said: Chosen, main: Pool | null): Chosen => {
 };
 
 // Work of the hands that, when a length is stated and the pan is on the fire, is cooking.
-const stirred = new Set("toss stir turn add whisk beat mix fold put".split(" "));
+const stirred = new Set("toss stir turn add whisk beat mix fold put cover".split(" "));
 
 const wet = /\b(stock|broth|water|milk|wine|cream|tomato(es)?|passata|beer|cider|juice|ale|coconut milk)\b/;
 
@@ -174,6 +175,7 @@ const onTheFire = (reader: StepReader, clause: Clause, said: Chosen, main: Pool 
   if (
     main.onHeat &&
     said.station === "hands" &&
+    said.technique.id !== "cover" &&
     stirred.has(said.technique.id) &&
     length !== undefined &&
     length.minutes.likely < 60

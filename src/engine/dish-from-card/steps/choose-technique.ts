@@ -265,7 +265,8 @@ const stationOf = (clause: Clause, technique: Technique): { station: Station; at
     station = words?.station ?? "bench";
     attention = "none";
   }
-  if (station === "hands" && clause.hit?.letting === true) attention = "none";
+  if (station === "hands" && clause.hit?.letting === true && !/^(pour|add|put)$/.test(technique.id))
+    attention = "none";
   if (station === "burner" || station === "grill" || station === "fryer") {
     if (clause.minding !== null) attention = clause.minding;
     else if (clause.hit?.letting === true && attention === "hands") attention = "mind";

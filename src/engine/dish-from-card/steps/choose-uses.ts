@@ -54,6 +54,11 @@ const choose = (
       part !== null || inPart.some((c) => isLeft(c.ingredient)) || !best.some((c) => isLeft(c.ingredient));
     if (inPart.length > 0 && sure) best = inPart.filter((c) => c.strength >= strongest - 0.05);
   }
+  // "Salt and pepper" is never the vegetable.
+  if (mention.isPepper)
+    best = best.filter(
+      (c) => !/\bpeppers\b|\b(bell|sweet|romano) pepper/i.test(reader.ingredients[c.ingredient]?.name ?? ""),
+    );
   const left = best.filter((c) => isLeft(c.ingredient));
   const pool = left.length > 0 ? left : best;
   const loose = top <= 0.6;
@@ -160,6 +165,8 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
         /^(cooked|fried|browned|roasted|melted|boiled|soaked|toasted|drained|chilled|cooled|softened|mashed|beaten|whipped|prepared|reserved)$/.test(
           clause.tokens[mention.from - 1]?.text ?? "",
         );
+      // "Salt, 10 minutes": the verb is no word for what lies in a pot.
+      if (left <= enough && mention.from === clause.verbAt && clause.lent === null) continue;
       if (lying !== null && (left <= enough || ofMixture || (back && left < 0.6))) {
         const share = mention.portioning.kind === "share" ? mention.portioning.share : 1;
         if (left <= enough && mention.portioning.kind === "amount" && !ofMixture) {
@@ -206,10 +213,12 @@ const takeClasses = (
     if (cueAt !== null && i >= cueAt.from && i < cueAt.to) continue;
     // "the ingredients (quark, eggs, sugar)": the brackets say which.
     if (found.kind === "all" && mentions.length > 1) continue;
-    const inPart =
-      part === null || found.kind === "class"
-        ? found.members
-        : found.members.filter((m) => (reader.ingredients[m]?.part ?? part) === part);
+    const inPart = ofPart(
+      reader,
+      found.members,
+      found.kind === "class" ? null : part,
+      part ?? clause.partHint,
+    );
     const open = inPart.filter(
       (m) =>
         !seen.has(`${m}`) &&
@@ -234,6 +243,20 @@ const takeClasses = (
       again.push({ ingredient: m, pool, share: 1, ...placeOf(clause, found) });
     }
   }
+};
+
+/** Of the members of a class, those of the part that the method stands under; else those of the part that is hinted at, if any are. */
+const ofPart = (
+  reader: StepReader,
+  members: readonly number[],
+  part: string | null,
+  hint: string | null,
+): readonly number[] => {
+  const own = (name: string): readonly number[] =>
+    members.filter((m) => (reader.ingredients[m]?.part ?? name) === name);
+  if (part !== null) return own(part);
+  const hinted = hint === null ? [] : own(hint);
+  return hinted.length > 0 ? hinted : members;
 };
 
 /** Takes what is left of these lines without their being named. */

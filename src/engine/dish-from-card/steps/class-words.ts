@@ -57,7 +57,9 @@ const classes: Readonly<Record<string, Test>> = {
   aromatics: named(/\b(onions?|shallots?|garlic|ginger|celery|leeks?)\b/),
   aromatic: named(/\b(onions?|shallots?|garlic|ginger|celery|leeks?)\b/),
   seasoning: (i, f) => spices(i, f) || named(/\b(salt|pepper)\b/)(i, f),
-  meat: (_, f) => f?.diet.includes("meat") === true || f?.diet.includes("poultry") === true,
+  meat: (i, f) =>
+    (f?.diet.includes("meat") === true || f?.diet.includes("poultry") === true) &&
+    !/\b(stock|broth|bouillon|gravy|gelatine?|fat|dripping|lard|consomme)\b/.test(i.name.toLowerCase()),
   fish: (_, f) => f?.diet.includes("fish") === true && f.shelf === "fish",
   seafood: (_, f) => f?.shelf === "fish",
   shellfish: (_, f) => f?.diet.includes("shellfish") === true,

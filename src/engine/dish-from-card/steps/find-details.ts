@@ -30,14 +30,13 @@ export const findHeat = (tokens: readonly Token[]): "low" | "medium" | "high" | 
           : "medium";
       if (/^(high|medium-high)$/.test(next) && !/^(speed|oven)$/.test(word(tokens, i + 2))) return "high";
     }
-    if (here === "heat" && /^(down|low)$/.test(next)) return "low";
     if (
       /^(gently|slowly)$/.test(here) &&
       tokens.slice(Math.max(0, i - 3), i + 3).some((t) => slowCooking.test(t.text))
     )
       return "low";
   }
-  return null;
+  return tokens.some((t, i) => t.text === "heat" && /^(down|low)$/.test(word(tokens, i + 1))) ? "low" : null;
 };
 
 // "simmer gently", "gently fry": how the heat is, where nothing else is said of it.

@@ -25,6 +25,8 @@ export type Mention = {
   readonly every: boolean;
   /** One word in the plural: it may stand for several lines of that name. */
   readonly plural: boolean;
+  /** The bare word "pepper", which means the spice. */
+  readonly isPepper: boolean;
   /** A part of what a line lists whole ("the yolks" of eggs); null for all of it. */
   readonly portion: string | null;
 };
@@ -182,8 +184,8 @@ const portionAt = (tokens: readonly Token[], from: number, to: number): string |
   for (let at = from - 1; at >= Math.max(0, from - 4); at -= 1) {
     const here = word(tokens, at);
     const portion = portionWords[here];
-    if (portion !== undefined) return /^(of|from)$/.test(word(tokens, at + 1)) ? portion : null;
-    if (!/^(of|from|the|a|one|half|both|your|each)$/.test(here)) return null;
+    if (portion !== undefined) return /^(of|from|out)$/.test(word(tokens, at + 1)) ? portion : null;
+    if (!/^(of|from|out|the|a|one|half|both|your|each)$/.test(here)) return null;
   }
   return null;
 };
@@ -220,7 +222,9 @@ export const findMentions = (
     const compared =
       /^(like|resembles?|resembling|as)$/.test(prev) ||
       (prev === "of" && /^(size|colour|color|consistency|texture|thickness)$/.test(word(tokens, i - 2))) ||
-      (/^(a|an)$/.test(prev) && word(tokens, i - 2) === "of" && /^(size|shape)$/.test(word(tokens, i - 3)));
+      (/^(a|an|your|the)$/.test(prev) &&
+        word(tokens, i - 2) === "of" &&
+        /^(size|shape|thickness|consistency|texture|width|depth|height)$/.test(word(tokens, i - 3)));
     if (
       compared ||
       isTool(next) ||
@@ -245,6 +249,8 @@ export const findMentions = (
         (/^(both|two|all|three)$/.test(prev) && word(tokens, found.to - 1).endsWith("s")) ||
         (found.to === i + 1 && massPlurals.test(word(tokens, i))),
       plural: found.to === i + 1 && word(tokens, i).endsWith("s") && !word(tokens, i).endsWith("ss"),
+      isPepper:
+        found.to === i + 1 && word(tokens, i) === "pepper" && !/^(the|a|each|one|your|half)$/.test(prev),
       portion: portionAt(tokens, i, found.to),
     });
     floor = found.to;

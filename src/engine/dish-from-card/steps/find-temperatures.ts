@@ -141,7 +141,14 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
         : scaled.value > 120
           ? guessScale(scaled.value, region)
           : "C");
-    let value = toCelsius(scaled.value, scale);
+    // "-18 °C": a dash that stands free before its figure is a minus.
+    const dash = tokens[i - 1];
+    const minus =
+      dash !== undefined &&
+      /^[-\u2212\u2013]$/.test(dash.text) &&
+      dash.end === tokens[i]?.at &&
+      (tokens[i - 2]?.end ?? -1) < dash.at;
+    let value = toCelsius(minus ? -scaled.value : scaled.value, scale);
     if (value > 400 || value < -45) return null;
     let to = scaled.next;
     const fan =

@@ -54,6 +54,16 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
       i = span.next;
       continue;
     }
+    // "a few minutes less than usual", "ten minutes before the end": no length of what is done.
+    const behind = [0, 1, 2].map((k) => text(tokens, span.next + k)).join(" ");
+    if (
+      /^(less|fewer|short of|under the|before the end|from the end|before it is|before the time)\b/.test(
+        behind,
+      )
+    ) {
+      i = span.next;
+      continue;
+    }
     const kind = kindOf(tokens, i, span.next);
     found.push(phrase(kind, bounded(tokens, i, span), i));
     i = span.next;

@@ -63,6 +63,12 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
   let cueFrom = -1;
   for (let i = 0; i < tokens.length; i += 1) {
     const here = word(tokens, i);
+    // "If desired" and the like close with their own word.
+    if (
+      here === "if" &&
+      /^(desired|liked|needed|necessary|using|wanted|preferred|required|possible)$/.test(word(tokens, i + 1))
+    )
+      continue;
     if (subordinators.has(here)) {
       cueFrom = i;
       continue;
@@ -80,7 +86,15 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
     i = hit.to - 1;
   }
   const strong = hits.filter((h) => !weakVerbs.has(h.verb));
-  return strong.length > 0 ? strong : hits.slice(0, 1);
+  // "Usually I use about six": said of habit, and no order.
+  return strong.length > 0
+    ? strong
+    : hits
+        .slice(0, 1)
+        .filter(
+          (h) =>
+            !/^(i|we|they|it|people|you|you'll|may|might|well)$/.test(word(tokens, before(tokens, h.at))),
+        );
 };
 
 const hitAt = (
@@ -94,6 +108,8 @@ const hitAt = (
   const terse = cueFrom < 0 ? terseAt(tokens, i, hits, isFood) : null;
   if (terse !== null) return terse;
   const readings = verbReadings(here);
+  // "Keep it boiling" tells how it is held.
+  if (here === "keep" && verbReadings(word(tokens, i + 2)).some((r) => r.form === "ing")) return null;
   // "keep stirring", "continue cooking": the second verb says what is done.
   if (
     /^(keep|start|begin|continue|try|avoid|stop)$/.test(here) &&
@@ -129,9 +145,15 @@ const hitAt = (
     const found = readingAt(tokens, i, isBase);
     if (
       found === null ||
+      (here === "keep" &&
+        /^(an|in)$/.test(word(tokens, i + 1)) &&
+        /^(eye|mind)$/.test(word(tokens, i + 2))) ||
+      (here === "run" &&
+        /^(a|an|your)$/.test(word(tokens, i + 1)) &&
+        !/^(mixer|machine|blender|processor)$/.test(word(tokens, i + 2))) ||
       (here === "take" && takesTime(tokens, i)) ||
       (here === "do" && feeds(tokens, i)) ||
-      (here === "start" && /^(by|with|the|off)$/.test(word(tokens, i + 1)))
+      (/^(start|begin)$/.test(here) && /^(by|with|the|off|to)$/.test(word(tokens, i + 1)))
     )
       return null;
     return said(i, found, false);
@@ -169,6 +191,7 @@ const hitAt = (
       (/^(it|this|that|everything|everyone)$/.test(prev) &&
         joints.has(word(tokens, before(tokens, prevAt))))) &&
     !(here === "does" && feeds(tokens, i)) &&
+    !(here === "takes" && takesTime(tokens, i)) &&
     spokenSubject(tokens, i)
   ) {
     const found = readingAt(tokens, i, (r) => r.form === "third");
@@ -211,7 +234,7 @@ const terseAt = (
     tokens.slice(0, i).some((t) => t.text === "hot") &&
     /^[,:]$/.test(word(tokens, i + 1))
   )
-    return make("fry", "fry", i + 1, true);
+    return make("fry", "fry", i + 1, false);
   if (here === "give" && /^(it|them|that|this|everything)$/.test(word(tokens, i + 1))) {
     for (let at = i + 2; at < i + 6; at += 1) {
       if (/^(min|mins|minutes?|secs?|seconds?|hours?)$/.test(word(tokens, at)))

@@ -28,6 +28,9 @@ export const isOrder = (
   const noun = nounVerbs.has(here);
   const next = word(tokens, i + 1);
   if (prev === ")" && noun && !takesObject(tokens, i + 1, isFood)) return false;
+  if (here === "dry" && /^(ingredients?|goods|mix|mixture|ones|items|pan|frying|spices?|bits)$/.test(next))
+    return false;
+  if (here === "do" && /^(not|n't)$/.test(next)) return false;
   if (negations.has(word(tokens, i - 1)) || negations.has(prev)) return false;
   if (prev === "do" && word(tokens, at - 1) === "") return true;
   // "Plate: beets, fish", "mackerel: salt, 10 min, pat dry": a label before or behind the order.
@@ -72,7 +75,19 @@ export const isOrder = (
   }
   if (modals.has(prev) && (cueFrom < 0 || hits.length === 0)) {
     // "It should barely blip" says what is seen, and orders nothing.
-    const subject = word(tokens, before(tokens, at));
+    const subjectAt = before(tokens, at);
+    const subject = word(tokens, subjectAt);
+    // "The tins you bake them in": what is told of a noun.
+    if (
+      /^(we|you|i|they)$/.test(prev) &&
+      subjectAt >= 0 &&
+      !joints.has(subject) &&
+      !modals.has(subject) &&
+      !isAdverb(subject) &&
+      hits.length === 0 &&
+      determiners.has(word(tokens, 0))
+    )
+      return false;
     if (
       cueFrom >= 0 ||
       (/^(should|will|may|might|can|could|would)$/.test(prev) && !/^(you|we|i|cooks?|)$/.test(subject))
@@ -87,6 +102,11 @@ export const isOrder = (
     const planner = word(tokens, b);
     // "Use a fork to crush them": the second verb is the work.
     if (hits.at(-1)?.verb === "use" || word(tokens, 0) === "use" || word(tokens, 0) === "using") return true;
+    if (
+      planner === "able" &&
+      tokens.slice(Math.max(0, b - 4), b).some((t) => negations.has(t.text) || t.text.endsWith("n't"))
+    )
+      return false;
     return planners.has(planner) || planner === "is" || /^(it's|best|time|possible|able)$/.test(planner);
   }
   if (/^(start|go|help|come|let's)$/.test(prev) && at === 0) return true;

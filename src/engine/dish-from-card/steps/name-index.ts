@@ -90,6 +90,8 @@ const classNames: readonly (readonly [name: string, members: RegExp])[] = [
   ],
   ["chocolate", /\bchocolate\b/],
   ["spud", /\bpotato\b/],
+  ["beet", /\bbeetroot\b/],
+  ["beetroot", /\bbeet\b/],
 ];
 
 const clean = (name: string): readonly string[] =>
@@ -187,7 +189,8 @@ const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, streng
     for (let i = 1; i < title.length; i += 1) put(title.slice(i).join(" "), 4 - i * 0.1);
   }
   for (const [name, members] of classNames)
-    if (members.test(joined) || (food !== null && members.test(food.name))) put(name, 0.4);
+    if (otherHeads.has(head) && /^(meat|fish|beef|prawn|shrimp)$/.test(name)) continue;
+    else if (members.test(joined) || (food !== null && members.test(food.name))) put(name, 0.4);
   return keys;
 };
 

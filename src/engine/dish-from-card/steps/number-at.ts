@@ -24,6 +24,12 @@ const numberWord = (text: string): number | null => {
   if (simple !== undefined) return simple;
   if (!text.includes("-")) return null;
   const [tens = "", unit = ""] = text.split("-");
+  // "one-half", "three-fourths" of the old books.
+  const part = { half: 2, halves: 2, third: 3, thirds: 3, fourth: 4, fourths: 4, quarter: 4, quarters: 4 }[
+    unit
+  ];
+  const above = wordValue(tens);
+  if (part !== undefined && above !== undefined && above < part) return above / part;
   const a = wordValue(tens);
   const b = wordValue(unit);
   return a !== undefined && b !== undefined && a >= 20 && a < 100 && b < 10 ? a + b : null;

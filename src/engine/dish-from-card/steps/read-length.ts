@@ -157,6 +157,12 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
   if (lead === null) return null;
   const unit = unitAt(tokens, lead.next);
   if (unit === null) {
+    // "two and one-half hours"
+    const more = text(tokens, lead.next) === "and" ? numberAt(tokens, lead.next + 1) : null;
+    if (more !== null && more.value < 1) {
+      const whole = unitAt(tokens, more.next);
+      if (whole !== null) return exact((lead.value + more.value) * whole.minutes, whole.next);
+    }
     // "2 and a half hours", "two and a half hours"
     if (
       text(tokens, lead.next) === "and" &&

@@ -12,6 +12,7 @@ import { withoutAnnouncement, withoutGiving } from "./announcement.ts";
 import { type Chosen, chooseTechnique } from "./choose-technique.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import { inTurn } from "./in-turn.ts";
+import { isMakeAhead } from "./make-ahead.ts";
 import { withPartHints } from "./part-hints.ts";
 import { shareObjects } from "./share-objects.ts";
 import { countRests, newStepReader, type StepReader } from "./step-reader.ts";
@@ -80,9 +81,11 @@ export const readSteps = (
 
 const clausesOfLine = (text: string, reader: StepReader, region: Region): readonly Clause[] =>
   sentencesOf(text, tokenise(text)).flatMap((sentence, place) =>
-    shareObjects(
-      withoutGiving(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
-    ).flatMap(inTurn),
+    isMakeAhead(sentence)
+      ? []
+      : shareObjects(
+          withoutGiving(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
+        ).flatMap(inTurn),
   );
 
 const actionsOf = (reader: StepReader, line: Line, step: number): readonly Action[] => {
@@ -157,7 +160,9 @@ const canLend = (action: Action | undefined): boolean =>
 /** A sentence without a verb ("About 20 minutes, at 180 °C.") speaks of the action before it. */
 const lendTime = (clause: Clause, actions: Action[]): void => {
   const last = actions.at(-1);
-  if (last === undefined) return;
+  // "If you leave it for longer than ten minutes, it sinks" says nothing of how long to serve it.
+  if (last === undefined || /^(serve|plate)$/.test(last.technique ?? "") || clause.tokens[0]?.text === "if")
+    return;
   const length = clause.times.find((t) => t.kind === "length");
   const setting = clause.settings[0]?.celsius ?? null;
   const open = last.minutes === null || last.minutes.assumed;

@@ -17,7 +17,7 @@ const lifting = new Set("take-out set-aside remove-from-heat drain discard skim 
 
 // Short work on what stands in the oven, or on the fire, after which it goes on there.
 const staysThere = new Set(
-  "pour cover uncover baste turn toss fold whisk beat mix put taste deglaze adjust-heat add top sprinkle drizzle brush season".split(
+  "pour cover uncover baste press grate squeeze crumble turn toss fold whisk beat mix put taste deglaze adjust-heat add top sprinkle drizzle brush season".split(
     " ",
   ),
 );
@@ -137,7 +137,7 @@ export const settle = (
     staysThere.has(technique.id) ||
     (technique.id === "remove-from-heat" && clause.tokens.some((t) => t.text === "oven")) ||
     (technique.id === "stir" && chosen.station === "hands");
-  main.inOven = chosen.station === "oven" || (main.inOven && goesOn);
+  main.inOven = chosen.station === "oven" || clause.station?.station === "oven" || (main.inOven && goesOn);
   main.onHeat = burners.has(chosen.station) || (main.onHeat && goesOn);
   if (technique.id === "blind-bake" || (technique.id === "line" && main.contents.size > 0))
     main.names.add("case");
@@ -159,6 +159,8 @@ export const settle = (
       (wasPrimed && /^(add|put|pour)$/.test(technique.id))) &&
     [...main.contents].every((i) => isFatOrWater(reader, i));
   if (kitchen.emptied === main || burners.has(chosen.station)) kitchen.emptied = null;
+  // "Grease a tin": it stands by, and what is in hand stays in hand.
+  if (joined.length === 0 && /^(grease|line)$/.test(technique.id)) return;
   kitchen.current = main;
 };
 

@@ -9,8 +9,10 @@ export const shareObjects = (clauses: readonly Clause[]): readonly Clause[] => {
     const next = shared[k + 1];
     if (clause?.hit == null || next?.hit == null || clause.mentions.length > 0 || clause.hit.letting)
       continue;
-    if (joiningTechniques.has(next.hit.technique.id) || steeringTechniques.has(clause.hit.technique.id))
-      continue;
+    // "Stir and add the milk": what is stirred is in hand. "Melt and add the butter": the butter is melted.
+    const prepares = clause.hit.technique.miseEnPlace || /^(melt|toast|sift)$/.test(clause.hit.technique.id);
+    if (joiningTechniques.has(next.hit.technique.id) && !prepares) continue;
+    if (steeringTechniques.has(clause.hit.technique.id)) continue;
     if (!endsAtVerb(clause) || clause.hit.verb.includes(" ")) continue;
     const lender = next.lent ?? next;
     // "Stir, salt it": the salt is the second order's own.

@@ -58,7 +58,14 @@ export const readingAt = (
       if (here === "then") break;
       if (here !== first || !reading.tail.every((w, k) => word(tokens, at + k) === w)) continue;
       // "put the lamb in the oven" is not "put in": a lone particle before a place belongs to the place.
-      if (particle && at > i + 1 && /^(the|a|an|your|to|it)$/.test(word(tokens, at + 1))) break;
+      if (
+        particle &&
+        at > i + 1 &&
+        /^(the|a|an|your|to|it|its|their|his|both|one|each|all|medium|high|low|order)$/.test(
+          word(tokens, at + 1),
+        )
+      )
+        break;
       if (particle && first === "in" && at === i + 1 && placeFollows(tokens, at + 1)) break;
       return { reading, to: at + reading.tail.length };
     }

@@ -6,6 +6,7 @@ import type { Product } from "./find-products.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
+import { articleOf, asksNewVessel, heatsEmptyVessel, poolInVessel, sameVessel } from "./vessel-words.ts";
 import { joiningTechniques, pans, pronouns, steeringTechniques, vessels } from "./word-sets.ts";
 
 /** Where in the method an action stands. */
@@ -52,68 +53,6 @@ const isNoun = (clause: Clause, i: number): boolean => {
     )
   );
 };
-
-/** "Heat a frying pan", "grease a tin": the vessel alone is worked on. */
-const heatsEmptyVessel = (
-  clause: Clause,
-  chosen: Chosen,
-  fresh: readonly Fresh[],
-  named: number,
-): boolean => {
-  if (
-    !/^(heat|warm|preheat|grease|line|get|warm-plates|sterilise)$/.test(chosen.technique.id) ||
-    named > 0 ||
-    clause.hit?.verb === "heat through"
-  )
-    return false;
-  if (/^(grease|line)$/.test(chosen.technique.id)) return true;
-  const at = clause.tokens.findIndex(
-    (t, i) =>
-      i > clause.verbAt &&
-      i <= clause.verbAt + 5 &&
-      /^(pan|saucepan|pot|skillet|wok|casserole|griddle|grill|iron|fryer|barbecue)$/.test(t.text),
-  );
-  return (
-    at >= 0 &&
-    fresh.length === 0 &&
-    !clause.tokens.slice(clause.verbAt, at).some((t) => /^(in|it|them|with|into)$/.test(t.text))
-  );
-};
-
-/** Words that ask for a vessel of its own: "in another pan", "in a large bowl". */
-const asksNewVessel = (clause: Clause): boolean => {
-  for (let i = 0; i < clause.tokens.length; i += 1) {
-    if (!/^(in|into|using)$/.test(word(clause, i))) continue;
-    const next = word(clause, i + 1);
-    const end = clause.tokens
-      .slice(i + 1, i + 6)
-      .findIndex((t) =>
-        /^(pan|saucepan|pot|skillet|wok|casserole|bowl|jug|processor|blender|dish|cauldron|tin|tray|microwave|mixer)$/.test(
-          t.text,
-        ),
-      );
-    if (end < 0) continue;
-    if (
-      /^(another|separate|second|different|new|clean)$/.test(next) ||
-      /^(separate|second|different|new|clean|fresh)$/.test(word(clause, i + 2))
-    )
-      return true;
-    if (next === "a" || next === "an") return true;
-  }
-  return false;
-};
-
-/** "in the same pan", "in the same fat". */
-export const sameVessel = (clause: Clause): boolean =>
-  clause.tokens.some(
-    (t, i) =>
-      t.text === "same" &&
-      /^(pan|pot|saucepan|skillet|wok|bowl|fat|oil|casserole|dish|water|tin)$/.test(
-        word(clause, i + 1) === "frying" || word(clause, i + 1) === "large"
-          ? word(clause, i + 2)
-          : word(clause, i + 1),
-      ),
-  );
 
 /** Behind "to", "into", "over", "with": where the food goes. */
 const isTarget = (clause: Clause, from: number): boolean => {
@@ -201,7 +140,9 @@ export const poolsOf = (
   const { kitchen } = reader;
   const { technique } = chosen;
   const current = kitchen.current;
-  if (clause.again) return unique([current]);
+  // A further stretch of the same work; "hot pan, oil, 3 minutes": what is in hand goes in.
+  if (clause.again || (clause.hit?.verb === "fry" && pans.has(word(clause, clause.verbAt))))
+    return unique([current]);
   const named = [
     ...products.filter((p) => p.pool !== null).map((p) => ({ pool: p.pool, from: p.from })),
     ...again.map((a) => ({ pool: a.pool, from: a.from })),
@@ -230,18 +171,21 @@ export const poolsOf = (
   const joining =
     joiningTechniques.has(technique.id) ||
     goesIn(clause) ||
-    ((clause.hit?.verb.split(" ").length ?? 1) > 1 &&
+    (/ (in|into|through|over|on)$/.test(clause.hit?.verb ?? "") &&
       /^(add|fold|mix|stir|whisk|beat|pour)$/.test(technique.id));
-  const vessel = asksNewVessel(clause) || heatsEmptyVessel(clause, chosen, fresh, named.length);
+  const vessel = asksNewVessel(reader, clause) || heatsEmptyVessel(clause, chosen, fresh, named.length);
   const together =
-    clause.tokens.some((t) => /^(everything|together|mixtures|both)$/.test(t.text)) &&
-    mixes.has(technique.id) &&
+    clause.tokens.some(
+      (t, i) =>
+        (/^(everything|together|mixtures|both)$/.test(t.text) && mixes.has(technique.id)) ||
+        (t.text === "above" && /^(the|all)$/.test(word(clause, i - 1))),
+    ) &&
     fresh.length === 0 &&
     again.length === 0 &&
     (products.length === 0 || clause.tokens.some((t) => /^(mixtures|both)$/.test(t.text)));
   if (together) {
     const all = livePools(kitchen).filter(
-      (p) => place.part === null || p.part === place.part || p.part === null,
+      (p) => p.contents.size > 0 && (place.part === null || p.part === place.part || p.part === null),
     );
     if (all.length > 0) return unique([current, ...all]);
   }
@@ -271,7 +215,7 @@ export const poolsOf = (
       (behind &&
         (technique.id === "put" ||
           technique.id === "rub" ||
-          (!asksNewVessel(clause) && !technique.miseEnPlace))))
+          (!asksNewVessel(reader, clause) && !technique.miseEnPlace))))
   )
     return unique([current]);
   // "Stir the sugar into the vinegar": both from the list, so a vessel of their own.
@@ -283,6 +227,14 @@ export const poolsOf = (
     fresh.some((f) => !isTarget(clause, f.from))
   )
     return [];
+  // "Season the steak", "brush the loaves with egg": done to what is named, beside the pot in hand.
+  if (onObject.has(technique.id) && !pronoun && named.length === 0) {
+    if (objects.some((f) => !seasoning.test(reader.ingredients[f.ingredient]?.name.toLowerCase() ?? "")))
+      return [];
+  }
+  // "Spoon the filling into a dish": it goes alone.
+  if (technique.id === "put" && vessel && !pronoun && fresh.length === 0 && named.length > 0)
+    return unique(named.map((n) => n.pool));
   if (joining) {
     if (vessel && fresh.length > 0 && !pronoun) return unique(named.map((n) => n.pool));
     if (clause.meanwhile && fresh.length > 0) return unique(named.map((n) => n.pool));
@@ -294,6 +246,12 @@ export const poolsOf = (
       kitchen.emptied.part === place.part
     )
       return unique([kitchen.emptied]);
+    // "Melt the butter and lay the fillets in it": words for what was got ready and lies beside the hot pan.
+    const beside =
+      current?.primed === true && fresh.length === 0 && named.length === 0 && namesSomething(clause)
+        ? newestPool(kitchen, (p) => p !== current && p.raw && p.contents.size > 0)
+        : null;
+    if (beside !== null) return unique([current, beside]);
     const pot =
       current?.raw === true
         ? (newestPool(kitchen, (p) => !p.raw && (place.part === null || p.part === place.part)) ?? current)
@@ -309,7 +267,7 @@ export const poolsOf = (
     if (vesselPool !== null && burners.has(chosen.station)) return unique([...base, vesselPool]);
     if (pronoun && current !== null && clause.tokens.some((t) => t.text === "it" || t.text === "them"))
       return unique([current, ...base]);
-    return joinsCurrent(clause, chosen, place, current) && burners.has(chosen.station)
+    return joinsCurrent(reader, clause, chosen, place, current, fresh) && burners.has(chosen.station)
       ? unique([current, ...base])
       : unique(base);
   }
@@ -324,6 +282,10 @@ export const poolsOf = (
     burners.has(chosen.station)
   )
     return unique([kitchen.emptied, current]);
+  // "When the pasta has cooked, drain it": the pronoun means what the sentence opened with.
+  const opening = clause.hints.findIndex((m) => m.from < clause.verbAt);
+  if (fresh.length === 0 && opening >= 0 && hint[opening] != null && place.before === null)
+    return unique([hint[opening]]);
   if (fresh.length === 0)
     return unique(
       hint.some((p) => p !== null) && !pronoun && hint[0] !== current && place.before === null
@@ -341,13 +303,38 @@ export const poolsOf = (
   if (vesselPool !== null && (burners.has(chosen.station) || sameVessel(clause))) return unique([vesselPool]);
   if (vessel || clause.meanwhile) return [];
   if (pronoun && technique.miseEnPlace !== true) return unique([current]);
-  return joinsCurrent(clause, chosen, place, current) ? unique([current]) : [];
+  return joinsCurrent(reader, clause, chosen, place, current, fresh) ? unique([current]) : [];
+};
+
+/** "Add the fillets": a noun that names neither a line of the list nor a product. */
+const namesSomething = (clause: Clause): boolean => {
+  const next = clause.tokens[clause.verbTo + 1];
+  return (
+    /^(the|your|these|those)$/.test(word(clause, clause.verbTo)) &&
+    next?.kind === "word" &&
+    !vessels.has(stem(next.text)) &&
+    !/^(heat|oven|lid|rest|pan)$/.test(next.text)
+  );
 };
 
 const isOvenPlace = (clause: Clause): boolean => clause.station?.station === "oven";
 
 /** Whether food named for the first time goes into the vessel in hand. */
-const joinsCurrent = (clause: Clause, chosen: Chosen, place: Place, current: Pool | null): boolean => {
+const onObject = new Set("season salt dip bread".split(" "));
+const seasoning =
+  /\b(salt|pepper|peppercorns?|cayenne|nutmeg|mace|paprika|seasoning|sugar|vinegar|lemon|lime|soy|sauce|spices?|cumin|chilli|powder|mustard|herbs?|thyme|oil|egg|milk|flour|breadcrumbs)\b/;
+
+const boiled =
+  /\b(pasta|spaghetti|macaroni|penne|noodles?|linguine|tagliatelle|rice|potato(es)?|lentils|quinoa)\b/;
+
+const joinsCurrent = (
+  reader: StepReader,
+  clause: Clause,
+  chosen: Chosen,
+  place: Place,
+  current: Pool | null,
+  fresh: readonly Fresh[],
+): boolean => {
   const { technique } = chosen;
   if (
     current === null ||
@@ -357,8 +344,13 @@ const joinsCurrent = (clause: Clause, chosen: Chosen, place: Place, current: Poo
   )
     return false;
   if (burners.has(chosen.station)) {
+    // "Heat a skillet, start cooking the pasta": what is boiled does not go into the hot fat.
+    if (/^(cook|boil|simmer)$/.test(technique.id) && fresh.length > 0 && current.contents.size === 0) {
+      if (fresh.every((f) => boiled.test(reader.ingredients[f.ingredient]?.name.toLowerCase() ?? "")))
+        return false;
+    }
     if (current.primed) return true;
-    return place.before !== null && burners.has(place.before.station) && !asksNewVessel(clause);
+    return place.before !== null && burners.has(place.before.station) && !asksNewVessel(reader, clause);
   }
   if (mixes.has(technique.id))
     return (
@@ -369,26 +361,4 @@ const joinsCurrent = (clause: Clause, chosen: Chosen, place: Place, current: Poo
     );
   if (chosen.station === "oven") return place.before !== null;
   return false;
-};
-
-const articleOf = (clause: Clause): string => {
-  const at = clause.tokens.findIndex((t) => vessels.has(t.text));
-  if (at < 0) return "";
-  for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {
-    const here = word(clause, i);
-    if (/^(the|a|an|your|that|another)$/.test(here)) return here;
-    if (/^(in|into|to|from)$/.test(here)) return "";
-  }
-  return "";
-};
-
-const poolInVessel = (reader: StepReader, clause: Clause): Pool | null => {
-  const { kitchen } = reader;
-  const noun = clause.tokens.map((t) => stem(t.text)).find((word) => vessels.has(word)) ?? "";
-  const fits = (vessel: string | null): boolean =>
-    vessel !== null && (vessel === noun || (pans.has(vessel) && (pans.has(noun) || noun === "")));
-  if (kitchen.emptied !== null && (fits(kitchen.emptied.vessel) || kitchen.emptied.vessel === null))
-    return kitchen.emptied;
-  if (kitchen.current !== null && fits(kitchen.current.vessel)) return kitchen.current;
-  return newestPool(kitchen, (p) => fits(p.vessel)) ?? kitchen.current;
 };

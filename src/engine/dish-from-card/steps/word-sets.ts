@@ -42,7 +42,7 @@ export const determiners = set(
 
 /** Verbs that are as often a noun; they are orders only when a determiner, a number or a known food follows. */
 export const nounVerbs = set(
-  `casserole barbecue griddle microwave wok butter oil flour salt cream ice juice zest bread rice sauce dish plate pot can jar bottle bag box spice dress pepper
+  `lard level casserole barbecue griddle microwave wok butter oil flour salt cream ice juice zest bread rice sauce dish plate pot can jar bottle bag box spice dress pepper
   seed stone bone skin shell string sugar foil water top use sauce core pit pod ball joint fillet press place
   form measure scale cure smoke heat cover crumb frost stud cap tent weight run hand hold raise double test look watch
   charge present box load pack tie set share cut pair score label salt season stock color colour pickle brine rub
@@ -67,7 +67,7 @@ export const weakVerbs = set(
 /** Verbs that bring something to what is already there. */
 export const joiningTechniques = set(
   `add pour season sprinkle drizzle top garnish fold deglaze put layer fill dress spread brush arrange baste fill-glass
-  thicken stir toss ice stud serve plate feed temper rub-in wrap dip bread`,
+  thicken stir toss ice stud salt serve plate feed temper rub-in wrap dip bread`,
 );
 
 /** Techniques that take nothing up and hold nothing: they steer heat, tools or the oven. */

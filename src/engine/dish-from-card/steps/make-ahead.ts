@@ -1,0 +1,20 @@
+import type { Token } from "./tokens.ts";
+
+const made =
+  "(?:made|prepared|done|assembled|cooked|frozen|chilled|kept|left|stop|pause|make|prepare|do|freeze|keeps?)";
+const before = "(?:ahead|in advance|beforehand|the day before|the night before)";
+const here = "(?:to|at|up to) (?:this|that) (?:point|stage)";
+const patterns = [
+  new RegExp(`\\b(?:can|may|could)\\b.*\\b${made}\\b.*\\b(?:${before}|${here})\\b`),
+  new RegExp(`\\b${here}\\b.*\\b(?:can|may|could|will)\\b.*\\b${made}\\b`),
+];
+
+/**
+ * True for a sentence of the method that only says how far the dish can be made before the day ("can be made to this
+ * point a day ahead"): it holds no work of its own.
+ */
+export const isMakeAhead = (tokens: readonly Token[]): boolean => {
+  if (!tokens.some((t) => /^(can|may|could|will)$/.test(t.text))) return false;
+  const words = tokens.map((t) => t.text).join(" ");
+  return patterns.some((p) => p.test(words));
+};

@@ -1,0 +1,108 @@
+import type { Chosen } from "./choose-technique.ts";
+import type { Fresh } from "./choose-uses.ts";
+import type { Clause } from "./clauses.ts";
+import { newestPool, type Pool } from "./pools.ts";
+import { stem } from "./stem.ts";
+import type { StepReader } from "./step-reader.ts";
+import { pans, vessels } from "./word-sets.ts";
+
+const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
+
+/** "Heat a frying pan", "grease a tin": the vessel alone is worked on. */
+export const heatsEmptyVessel = (
+  clause: Clause,
+  chosen: Chosen,
+  fresh: readonly Fresh[],
+  named: number,
+): boolean => {
+  if (
+    !/^(heat|warm|preheat|grease|line|get|warm-plates|sterilise)$/.test(chosen.technique.id) ||
+    named > 0 ||
+    clause.hit?.verb === "heat through"
+  )
+    return false;
+  if (/^(grease|line)$/.test(chosen.technique.id)) return true;
+  const at = clause.tokens.findIndex(
+    (t, i) =>
+      i > clause.verbAt &&
+      i <= clause.verbAt + 5 &&
+      /^(pan|saucepan|pot|skillet|wok|casserole|griddle|grill|iron|fryer|barbecue)$/.test(t.text),
+  );
+  return (
+    at >= 0 &&
+    fresh.length === 0 &&
+    !clause.tokens.slice(clause.verbAt, at).some((t) => /^(in|it|them|with|into)$/.test(t.text))
+  );
+};
+
+/** Words that ask for a vessel of its own: "in another pan", "in a large bowl". */
+export const asksNewVessel = (reader: StepReader, clause: Clause): boolean => {
+  for (let i = 0; i < clause.tokens.length; i += 1) {
+    if (!/^(in|into|using)$/.test(word(clause, i))) continue;
+    const next = word(clause, i + 1);
+    if (/^(another|second)$/.test(next) && /^(one|,)$/.test(word(clause, i + 2))) return true;
+    const end = clause.tokens
+      .slice(i + 1, i + 6)
+      .findIndex((t) =>
+        /^(pan|saucepan|pot|skillet|wok|casserole|bowl|jug|processor|blender|dish|cauldron|tin|tray|microwave|mixer)$/.test(
+          t.text,
+        ),
+      );
+    if (end < 0) continue;
+    if (
+      /^(another|separate|second|different|new|clean)$/.test(next) ||
+      /^(separate|second|different|new|clean|fresh)$/.test(word(clause, i + 2))
+    )
+      return true;
+    if (next === "a" || next === "an") return true;
+    // "Pour flour into bowl", with the pot in hand on the stove: a vessel that nothing stands in yet.
+    const noun = stem(word(clause, i + 1 + end));
+    const { current } = reader.kitchen;
+    const other =
+      current?.vessel != null && current.vessel !== noun && !(pans.has(current.vessel) && pans.has(noun));
+    if (
+      other &&
+      !pans.has(noun) &&
+      noun !== "microwave" &&
+      newestPool(reader.kitchen, (p) => p.vessel === noun) === null
+    )
+      return true;
+  }
+  return false;
+};
+
+/** "in the same pan", "in the same fat". */
+export const sameVessel = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      t.text === "same" &&
+      /^(pan|pot|saucepan|skillet|wok|bowl|fat|oil|casserole|dish|water|tin)$/.test(
+        word(clause, i + 1) === "frying" || word(clause, i + 1) === "large"
+          ? word(clause, i + 2)
+          : word(clause, i + 1),
+      ),
+  );
+
+/** The article before the vessel of a clause: "the" for one that was spoken of. */
+export const articleOf = (clause: Clause): string => {
+  const at = clause.tokens.findIndex((t) => vessels.has(t.text));
+  if (at < 0) return "";
+  for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {
+    const here = word(clause, i);
+    if (/^(the|a|an|your|that|another)$/.test(here)) return here;
+    if (/^(in|into|to|from)$/.test(here)) return i === at - 1 ? "the" : "";
+  }
+  return "";
+};
+
+/** The pool in the vessel that a clause names; the one in hand when none is known by it. */
+export const poolInVessel = (reader: StepReader, clause: Clause): Pool | null => {
+  const { kitchen } = reader;
+  const noun = clause.tokens.map((t) => stem(t.text)).find((word) => vessels.has(word)) ?? "";
+  const fits = (vessel: string | null): boolean =>
+    vessel !== null && (vessel === noun || (pans.has(vessel) && (pans.has(noun) || noun === "")));
+  if (kitchen.emptied !== null && (fits(kitchen.emptied.vessel) || kitchen.emptied.vessel === null))
+    return kitchen.emptied;
+  if (kitchen.current !== null && fits(kitchen.current.vessel)) return kitchen.current;
+  return newestPool(kitchen, (p) => fits(p.vessel)) ?? kitchen.current;
+};
