@@ -11,6 +11,7 @@ import { planCommand } from "./commands/plan.ts";
 import { readCommand } from "./commands/read.ts";
 import { riskCommand } from "./commands/risk.ts";
 import { safetyCommand } from "./commands/safety.ts";
+import { scaleCommand } from "./commands/scale.ts";
 import { serveCommand } from "./commands/serve.ts";
 import { writeUpCommand } from "./commands/write-up.ts";
 import { commandHelp, mainHelp } from "./help.ts";
@@ -21,6 +22,7 @@ import { exitCodes, type Result, type World } from "./world.ts";
 const commands: readonly Command[] = [
   readCommand,
   importCommand,
+  scaleCommand,
   planCommand,
   buyCommand,
   costCommand,

@@ -71,6 +71,8 @@ export {
 } from "./model/food.ts";
 export type { Load } from "./model/load.ts";
 export type {
+  Adjustment,
+  AdjustmentReason,
   Batches,
   BatchReason,
   Component,
@@ -81,21 +83,24 @@ export type {
   VesselUse,
 } from "./model/menu.ts";
 export type { Outcome } from "./model/outcome.ts";
-export type { Cause, CourseLanding, Placed, Plan, Violation } from "./model/plan.ts";
-export type {
-  CourseGoal,
-  CrewMember,
-  Hold,
-  Lag,
-  LagReason,
-  OvenResource,
-  Prep,
-  Resource,
-  Segment,
-  StationUse,
-  Task,
-  TaskId,
-  TaskKind,
+export type { Cause, CourseLanding, LevelValue, Placed, Plan, Violation } from "./model/plan.ts";
+export {
+  type CourseGoal,
+  type CrewMember,
+  type FreeFrom,
+  type GoalLevel,
+  goalLevels,
+  type Hold,
+  type Lag,
+  type LagReason,
+  type OvenResource,
+  type Prep,
+  type Resource,
+  type Segment,
+  type StationUse,
+  type Task,
+  type TaskId,
+  type TaskKind,
 } from "./model/prep.ts";
 export type {
   Cost,
@@ -108,6 +113,7 @@ export type {
 } from "./model/purchase.ts";
 export type { CourseRisk, Risk, WatchedTask } from "./model/risk.ts";
 export type { CriticalLimit, SafetyPoint, SafetySheet } from "./model/safety.ts";
+export type { Sheet, SheetAmount, SheetEquipment, SheetLine, SheetPieces, SheetStep } from "./model/sheet.ts";
 export {
   type Cook,
   type Course,
@@ -133,9 +139,13 @@ export {
   firstEffort,
   readCard,
   runEvening,
+  type ScaledCard,
+  scaleCard,
+  sheetsOf,
+  solvePrep,
   usualNights,
   weighPlan,
   writeUpCard,
 } from "./pipeline.ts";
-export type { PlanEffort } from "./plan-from-prep/plan-from-prep.ts";
+export type { PlanEffort, PlanProgress } from "./plan-from-prep/plan-from-prep.ts";
 export type { RiskEffort } from "./risk-from-plan/risk-from-plan.ts";

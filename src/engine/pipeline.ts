@@ -8,6 +8,7 @@ import { dishFromCard } from "./dish-from-card/dish-from-card.ts";
 import { combineFindings } from "./findings/combine.ts";
 import type { Finding } from "./findings/finding.ts";
 import { loadFromPlan } from "./load-from-plan/load-from-plan.ts";
+import { count } from "./measure/units.ts";
 import { menuFromDishes } from "./menu-from-dishes/menu-from-dishes.ts";
 import type { Declaration, DishDeclaration } from "./model/declaration.ts";
 import type { Dish } from "./model/dish.ts";
@@ -19,7 +20,8 @@ import type { Prep } from "./model/prep.ts";
 import type { Cost, Purchase } from "./model/purchase.ts";
 import type { Risk } from "./model/risk.ts";
 import type { SafetySheet } from "./model/safety.ts";
-import type { Region, Sitting } from "./model/sitting.ts";
+import type { Sheet } from "./model/sheet.ts";
+import type { Kitchen, Region, Sitting } from "./model/sitting.ts";
 import type { SourceId } from "./model/span.ts";
 import type { WriteUp } from "./model/write-up.ts";
 import { type PlanEffort, planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
@@ -27,6 +29,7 @@ import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
 import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
 import { type RiskEffort, riskFromPlan } from "./risk-from-plan/risk-from-plan.ts";
 import { safetyFromPlan } from "./safety-from-plan/safety-from-plan.ts";
+import { sheetFromPrep } from "./sheet-from-prep/sheet-from-prep.ts";
 import { sittingOfOne } from "./writeup-from-menu/sitting-of-one.ts";
 import { writeUpFromDish } from "./writeup-from-menu/write-up-from-dish.ts";
 
@@ -83,6 +86,38 @@ export const writeUpCard = (
   };
 };
 
+/** One card at another size. */
+export type ScaledCard = { readonly dish: Dish; readonly sheet: Sheet | null };
+
+/**
+ * Words in, cook's sheet out: the card as written for so many covers (null: its own number), in the pans of this kitchen. The sheet is null when
+ * nothing is to be made.
+ */
+export const scaleCard = (
+  text: string,
+  source: SourceId,
+  covers: number | null,
+  kitchen: Kitchen | null,
+  region: Region = "uk",
+): Outcome<ScaledCard, Finding> => {
+  const read = readCard(text, source, region);
+  const dish = read.value;
+  const card = sittingOfOne(dish, region);
+  const inKitchen: Sitting = kitchen === null ? card : { ...card, kitchen };
+  const wanted = covers === null ? card.covers : count(Math.max(1, Math.floor(covers)));
+  const menu = menuFromDishes({ ...inKitchen, covers: wanted }, [dish]);
+  const prep = prepFromMenu(menu.value);
+  const [sheet = null] = sheetFromPrep(menu.value, prep.value);
+  return {
+    value: { dish, sheet },
+    findings: combineFindings(read.findings, menu.findings, prep.findings),
+  };
+};
+
+/** The cook's sheets of an evening, one for each version of each dish. */
+export const sheetsOf = ({ menu, prep }: Pick<Evening, "menu" | "prep">): readonly Sheet[] =>
+  sheetFromPrep(menu, prep);
+
 /** How hard the first plan is looked for; a face may ask for more. */
 export const firstEffort: PlanEffort = { tries: 200, seed: 1 };
 
@@ -97,6 +132,16 @@ export const weighPlan = (
   risk: riskFromPlan(prep, plan, nights),
   load: loadFromPlan(prep, plan),
 });
+
+/** Plans a problem that is given as data, and proves the plan against it. */
+export const solvePrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
+  const planned = planFromPrep(prep, effort);
+  const violations = checkFromPlan(prep, planned.value);
+  return {
+    value: { ...planned.value, violations },
+    findings: combineFindings(planned.findings, brokenFindings(violations)),
+  };
+};
 
 /** The whole line, from cards and sitting to plan and safety. */
 export const runEvening = (

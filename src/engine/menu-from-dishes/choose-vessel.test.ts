@@ -66,7 +66,16 @@ describe("the vessel of an action", () => {
       1,
     ],
     ["the largest in turns", "boil", "burner", null, 30_000, "stockpot", 3],
-    ["one layer takes more room", "sear", "burner", null, 2000, "large pan", 1],
+    ["one layer takes more room", "sear", "burner", null, 2000, "stockpot", 2],
+    [
+      "a pan with more floor when the one that is named is too small",
+      "sear",
+      "burner",
+      "large pan",
+      3000,
+      "stockpot",
+      3,
+    ],
     ["a container for what lies deep", "braise", "oven", null, 2500, "GN 1/2 65", 1],
     ["trays for what is spread", "roast", "oven", null, 6000, "", 3],
   ] as const)("%s", (_, technique, station, vessel, grams, name, fillings) => {

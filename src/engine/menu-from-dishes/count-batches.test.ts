@@ -31,7 +31,7 @@ describe("countBatches", () => {
   it.each([
     ["fits the largest pan", [action("a", "boil", "burner")], 6000, 1, []],
     ["more than a pan holds", [action("a", "boil", "burner")], 14_000, 1, [["a", 3, "pan-volume"]]],
-    ["one layer holds less", [action("a", "sear", "burner")], 6000, 1, [["a", 3, "pan-volume"]]],
+    ["one layer holds less", [action("a", "sear", "burner")], 6000, 1, [["a", 6, "pan-volume"]]],
     [
       "the card's own batches grow with the amount",
       [action("a", "sear", "burner", { batches: count(2) })],

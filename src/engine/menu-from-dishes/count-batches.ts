@@ -2,12 +2,16 @@ import { count } from "../measure/units.ts";
 import type { Action, Dish } from "../model/dish.ts";
 import type { Batches } from "../model/menu.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import { gramsATray, namedPan, panFill } from "./choose-vessel.ts";
+import { gramsATray, namedPan, panHolds, pansFor } from "./choose-vessel.ts";
 import { type Load, loadsOf, timesLoad } from "./vessel-loads.ts";
 
-/** The pan that the words name, if the kitchen has one by that name; otherwise its largest. Zero when it has none. */
-const panLitres = (kitchen: Kitchen, vessel: string | null): number =>
-  namedPan(kitchen, vessel)?.litres ?? kitchen.pans.reduce((most, pan) => Math.max(most, pan.litres), 0);
+/** Litres that the pan holds which the words name, or the largest. Zero when the kitchen has none. */
+const litresAtOnce = (action: Action, kitchen: Kitchen): number => {
+  const named = namedPan(kitchen, action.vessel);
+  return named !== null
+    ? panHolds(named, action)
+    : pansFor(kitchen, action).reduce((most, pan) => Math.max(most, panHolds(pan, action)), 0);
+};
 
 const trayPlaces = (kitchen: Kitchen): number =>
   Math.min(
@@ -17,7 +21,7 @@ const trayPlaces = (kitchen: Kitchen): number =>
 
 const batchesOf = (action: Action, load: Load, kitchen: Kitchen): Pick<Batches, "batches" | "because"> => {
   const inPan = action.station === "burner" || action.station === "fryer";
-  const litres = panLitres(kitchen, action.vessel) * panFill(action);
+  const litres = inPan ? litresAtOnce(action, kitchen) : 0;
   if (inPan && litres > 0) return { batches: count(Math.ceil(load.litres / litres)), because: "pan-volume" };
   const places = trayPlaces(kitchen);
   if (action.station === "oven" && places > 0)

@@ -1,0 +1,54 @@
+import { foodById } from "../larder/foods.ts";
+import { roundForScales } from "../measure/rounding.ts";
+import type { Dish, Ingredient } from "../model/dish.ts";
+import type { Measured } from "../model/menu.ts";
+import type { SheetAmount, SheetLine, SheetPieces } from "../model/sheet.ts";
+
+/** Measures that are poured; the card's own way of measuring is kept. Spoons and cups are weighed at any size. */
+const poured: ReadonlySet<string> = new Set([
+  "ml",
+  "l",
+  "cl",
+  "dl",
+  "pint",
+  "fl oz",
+  "quart",
+  "gallon",
+  "gill",
+]);
+
+/** One ingredient as a cook weighs it: in the basis of the card, trimmed or not, rounded as scales and jugs show it. */
+export const lineOf = (measured: Measured, dish: Dish): SheetLine => {
+  const line = dish.ingredients.find((i) => i.index === measured.ingredient) ?? null;
+  return {
+    ingredient: measured.ingredient,
+    part: line?.part ?? null,
+    name: measured.name,
+    preparation: line === null ? [] : [...line.state, ...line.preparation],
+    optional: measured.optional,
+    cardText: line?.text ?? null,
+    amount: amountOf(measured, line),
+    pieces: piecesOf(measured),
+    adjusted: measured.adjusted,
+  };
+};
+
+const amountOf = (measured: Measured, line: Ingredient | null): SheetAmount | null => {
+  // A part of a food (yolks, juice) is weighed as it goes in, not as the wholes that give it.
+  const whole = measured.portion === null && line?.weightBasis === "as-purchased";
+  const weight = (whole ? measured.asPurchased : measured.edible)?.likely ?? null;
+  if (weight === null || weight <= 0) return null;
+  const density = measured.food === null ? null : (foodById(measured.food)?.density ?? null);
+  const pours = line?.amounts.some((amount) => amount.unit !== null && poured.has(amount.unit)) ?? false;
+  const unit = pours && density !== null && density > 0 ? "ml" : "g";
+  const exact = unit === "ml" && density !== null ? weight / density : weight;
+  return { unit, value: roundForScales(exact), exact };
+};
+
+const piecesOf = ({ pieces, pieceName }: Measured): SheetPieces | null => {
+  if (pieces === null || pieces.likely <= 0) return null;
+  const exact = pieces.likely;
+  // Halves help the eye; the weight beside them is what counts. From twenty on nobody counts halves.
+  const value = exact >= 20 ? Math.round(exact) : Math.max(0.5, Math.round(exact * 2) / 2);
+  return { value, exact, name: pieceName };
+};

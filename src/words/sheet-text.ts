@@ -1,0 +1,104 @@
+import type { AdjustmentReason, Sheet, SheetEquipment, SheetLine, SheetStep } from "#engine/index.ts";
+import { countText, numberText, percentText } from "./number-text.ts";
+import { durationText, massText } from "./quantity-text.ts";
+
+/** Headings of a cook's sheet. */
+export const sheetHeadings = {
+  ingredients: "Weigh",
+  method: "Method",
+  toServe: "To serve",
+  equipment: "Needs",
+} as const;
+
+/** "24 portions, 3 times the card (8)". */
+export const sheetSize = ({ portions, factor, cardPortions }: Sheet): string =>
+  `${countText(portions, "portion", "portions")}${
+    factor === 1
+      ? ", as the card has it"
+      : `, ${numberText(factor, 2)} times the card (${numberText(cardPortions, 1)})`
+  }`;
+
+/** "1.35 kg", "850 ml"; a dash where the card gives no amount that weighs. */
+export const amountText = ({ amount }: SheetLine): string => {
+  if (amount === null) return "–";
+  if (amount.unit === "g")
+    return amount.value < 10 ? `${numberText(amount.value, 2)} g` : massText(amount.value);
+  return amount.value >= 1000
+    ? `${numberText(amount.value / 1000, 3)} l`
+    : `${numberText(amount.value, 1)} ml`;
+};
+
+/** "5", "7½ medium", "about 40". */
+export const piecesText = ({ pieces }: SheetLine): string => {
+  if (pieces === null) return "";
+  const whole = Math.floor(pieces.value);
+  const half = pieces.value - whole >= 0.5 ? "½" : "";
+  const figure = whole === 0 ? half : `${whole}${half}`;
+  const about = Math.abs(pieces.exact - pieces.value) > 0.01 * pieces.exact ? "about " : "";
+  return `${about}${figure}${pieces.name === null ? "" : ` ${pieces.name}`}`;
+};
+
+const reasonTexts: { readonly [R in AdjustmentReason]: string } = {
+  "whole-pieces": "to keep step with whole eggs, leaves or tins",
+};
+
+/** Why an amount is what it is: what was multiplied in, and how it was rounded. Empty when it is card × factor. */
+export const whyText = (line: SheetLine): readonly string[] => [
+  ...line.adjusted.map(
+    ({ reason, factor }) =>
+      `${factor >= 1 ? "more" : "less"} by ${percentText(Math.abs(factor - 1))}: ${reasonTexts[reason]}`,
+  ),
+  ...(line.amount !== null && Math.abs(line.amount.exact - line.amount.value) > 1e-6
+    ? [`rounded for the scales from ${numberText(line.amount.exact, 2)} ${line.amount.unit}`]
+    : []),
+  ...(line.cardText === null ? [] : [`card: ${line.cardText}`]),
+];
+
+/** "stockpot (13.6 l holds 9.2 l, 68 % full)". */
+export const vesselText = (vessel: SheetStep["vessels"][number]): string => {
+  const { kind, name, fillings, fill, litres, grams } = vessel;
+  const what = kind === "tray" ? countText(fillings, "oven tray", "oven trays") : timesText(fillings, name);
+  // Fat to fry in says nothing about the pan.
+  if (fill < leastFill && fillings === 1) return what;
+  const load = kind === "tray" ? massText(grams) : `${numberText(litres, 1)} l`;
+  return `${what}: ${load}${fillings > 1 ? " in all" : ""}, ${percentText(fill, 0)} of what it is filled to`;
+};
+
+const leastFill = 0.05;
+
+const timesText = (fillings: number, name: string): string =>
+  fillings === 1 ? name : `${name}, ${numberText(fillings)} fillings`;
+
+/** How long a step takes at this size, with how far its work reaches, and what its own words say. */
+export const stepTimeText = (step: SheetStep): string => {
+  const { minutes, cardMinutes, handsMinutes, batches, index, until } = step;
+  const stated = cardMinutes === null ? null : durationText(cardMinutes.likely);
+  return [
+    minutes === null
+      ? ""
+      : `${until > index ? `steps ${index + 1}–${until + 1}: ` : ""}${durationText(minutes.likely)}`,
+    handsMinutes >= 0.5 ? `${durationText(handsMinutes)} of it by hand` : "",
+    stated !== null ? `the card says ${stated} at its size` : "",
+    batches > 1 ? `in ${numberText(batches)} batches` : "",
+  ]
+    .filter((text) => text !== "")
+    .join(", ");
+};
+
+const stationNames: { readonly [K in SheetEquipment["kind"]]: readonly [string, string] } = {
+  pan: ["pan", "pans"],
+  tray: ["oven tray", "oven trays"],
+  container: ["container", "containers"],
+  oven: ["oven", "ovens"],
+  burner: ["burner", "burners"],
+  grill: ["grill", "grills"],
+  fryer: ["fryer", "fryers"],
+};
+
+/** "3 × stockpot (there are 2: in turns)". */
+export const equipmentText = ({ kind, name, count, has }: SheetEquipment): string => {
+  const [one, many] = stationNames[kind];
+  const what = name === "" ? countText(count, one, many) : `${numberText(count)} × ${name}`;
+  if (has >= count) return what;
+  return has === 0 ? `${what} (there is none)` : `${what} (there are ${numberText(has)}: in turns)`;
+};
