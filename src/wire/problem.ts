@@ -21,7 +21,19 @@ export type Wanted =
   | "price"
   | "size"
   | "columns"
-  | "container-size";
+  | "container-size"
+  | "integer"
+  | "edge"
+  | "attention"
+  | "bench-attention"
+  | "level"
+  | "reason"
+  | "landing"
+  | "cold-ovens"
+  | "format";
+
+/** What a name in a problem file is the name of. */
+export type Named = "task" | "cook" | "oven" | "resource" | "course";
 
 /** The facts of each thing that can be wrong with a file. */
 export type ProblemFacts = {
@@ -41,6 +53,8 @@ export type ProblemFacts = {
   "value-bad": { readonly key: string; readonly found: string; readonly wanted: Wanted };
   /** The same name stands twice where one is wanted. */
   "name-twice": { readonly name: string };
+  /** A name that nothing in the file bears. */
+  "name-unknown": { readonly name: string; readonly of: Named; readonly near: string };
   /** Nothing stands there, and a usual value was put in. */
   "value-assumed": { readonly key: string; readonly taken: string };
 };
@@ -68,6 +82,7 @@ const severityOf: { readonly [C in ProblemCode]: Severity } = {
   "key-missing": "stop",
   "value-bad": "stop",
   "name-twice": "stop",
+  "name-unknown": "stop",
   "value-assumed": "note",
 };
 

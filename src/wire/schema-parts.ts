@@ -20,6 +20,9 @@ export const wholeNumber = z
   .int(because("whole-number"))
   .min(0, because("whole-number"));
 
+/** A whole number, below 0 too. */
+export const integer = z.number(because("integer")).int(because("integer"));
+
 /** A whole number from 1; a hundred thousand covers is more than any kitchen. */
 export const fromOne = z
   .number(because("number-from-one"))
@@ -54,3 +57,10 @@ export const listOf = <S extends z.ZodType>(item: S) => z.array(item, because("l
 
 /** A map whose keys are all known. */
 export const strictMap = <S extends z.ZodRawShape>(shape: S) => z.strictObject(shape, because("map"));
+
+/** A map of which only some keys are looked at. */
+export const looseMap = <S extends z.ZodRawShape>(shape: S) => z.looseObject(shape, because("map"));
+
+/** One of a few words. */
+export const oneOf = <const W extends readonly [string, ...string[]]>(words: W, wanted: Wanted) =>
+  z.enum(words, because(wanted));

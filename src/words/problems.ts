@@ -22,6 +22,15 @@ const wantedWords: { readonly [W in Wanted]: string } = {
   price: "a price such as 3.60, with a point, no sign and no more decimals than the currency has",
   size: "a number above 0 such as 2.5",
   columns: "supplier,item,food,size,unit,price",
+  integer: "a whole number such as -30 or 90",
+  edge: '"start" or "end"',
+  attention: '"hands", "mind" or "none"',
+  "bench-attention": '"handsOn", "minded" or "unattended"',
+  level: '"late", "hold", "free-from", "calm", "service" or "freshness"',
+  reason: "a reason of the list in docs/formats.md, such as hold-limit",
+  landing: '"last" or "first"',
+  "cold-ovens": '"at-opening" or "once"',
+  format: "the format's name, tamis-problem/1 or kitchen-bench/1",
   "container-size": "a Gastronorm size with its depth in mm, such as GN 1/1 65",
 };
 
@@ -69,6 +78,10 @@ const problemSentences: SentencesOf<ProblemFacts> = {
   "name-twice": ({ name }) => ({
     says: `${quoted(name)} stands here twice.`,
     write: "Give each a name of its own.",
+  }),
+  "name-unknown": ({ name, of, near }) => ({
+    says: `There is no ${of} named ${quoted(name)}.`,
+    write: near === "" ? null : `Write "${near}" if that is what you mean.`,
   }),
   "value-assumed": ({ key, taken }) => ({
     says: `${quoted(key)} is not written; ${taken} was taken.`,

@@ -175,7 +175,7 @@ const stated = (
     courses,
     unplaced: [],
     status: late > 0 ? "late" : "on-time",
-    objective: { lateMinutes: minutes(late), holdMinutes: minutes(0), calmMinutes: minutes(0) },
+    objective: { lateMinutes: minutes(late), holdMinutes: minutes(0), calmMinutes: minutes(0), levels: [] },
     load: [],
     violations: [],
   };

@@ -19,6 +19,8 @@ export const brokenCooks = (prep: Prep, laid: readonly Laid[]): readonly Violati
     const cook = l.placed.cook === null ? undefined : crew.get(l.placed.cook);
     if (!cook) {
       found.push(violation("no-cook", [l.task.id], l.from, `${l.placed.cook}`));
+    } else if (l.task.cooks && !l.task.cooks.includes(cook.name)) {
+      found.push(violation("unskilled", [l.task.id], l.from, cook.name));
     } else if (!cook.shifts.some((shift) => shift.from <= l.from && l.to <= shift.to)) {
       found.push(violation("outside-shift", [l.task.id], l.from, `${cook.name} ${l.from}-${l.to}`));
     }
@@ -35,9 +37,17 @@ export const brokenCooks = (prep: Prep, laid: readonly Laid[]): readonly Violati
     }
   }
 
+  for (const group of prep.sameCook ?? []) {
+    const members = attended.filter((l) => group.includes(l.task.id));
+    const other = members.find((l) => l.placed.cook !== members[0]?.placed.cook);
+    if (other) found.push(violation("two-cooks", group, other.from, `${other.placed.cook}`));
+  }
+
   const shifts = prep.crew.flatMap((cook) => cook.shifts);
   for (const l of laid) {
-    if (!l.segment.uses.some((use) => heat.has(use.resource) || isOven(prep, use.resource))) continue;
+    const manned =
+      l.segment.manned ?? l.segment.uses.some((use) => heat.has(use.resource) || isOven(prep, use.resource));
+    if (!manned) continue;
     const empty = firstEmptyMinute(shifts, l.from, l.to);
     if (empty !== null) found.push(violation("outside-shift", [l.task.id], empty, "heat, nobody there"));
   }

@@ -16,7 +16,7 @@ export const brokenCourses = (prep: Prep, plan: Plan): readonly Violation[] => {
       found.push(violation("wrong-lateness", goal.plateTasks, goal.due, detail));
     }
     if (plates.length === 0 || !whole) continue;
-    const lands = Math.max(...(plates as number[]));
+    const lands = goal.landsWith === "first" ? (plates[0] ?? 0) : Math.max(...(plates as number[]));
     late += Math.max(0, lands - goal.due);
     if (lands < goal.due) {
       found.push(violation("lands-early", goal.plateTasks, lands, `${goal.name} ${lands} < ${goal.due}`));

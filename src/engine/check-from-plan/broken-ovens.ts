@@ -15,8 +15,9 @@ type Baking = Laid & { readonly amount: number; readonly celsius: number; readon
 export const brokenOvens = (prep: Prep, laid: readonly Laid[]): readonly Violation[] => {
   const found: Violation[] = [];
   const { ovenMinutesPer10C, ovenTolerance } = prep.kitchen;
+  const { heat, cool } = prep.ramp ?? { heat: ovenMinutesPer10C, cool: ovenMinutesPer10C };
   const change = (from: number, to: number): number =>
-    Math.ceil((Math.abs(to - from) / 10) * ovenMinutesPer10C);
+    Math.ceil((Math.abs(to - from) * (to > from ? heat : cool)) / 10 - 1e-6);
   const baking: Baking[] = [];
   for (const l of laid) {
     for (const use of l.segment.uses) {
@@ -40,8 +41,9 @@ export const brokenOvens = (prep: Prep, laid: readonly Laid[]): readonly Violati
       const ids = there.map((o) => o.task.id);
       found.push(violation("oven-over", ids, b.from, `${b.oven} ${sum} > ${shelves}`));
     }
-    const opened = openedAt(prep, b.from);
-    if (b.from - opened < change(cold, b.celsius)) {
+    const opened = prep.ovensCold === "once" ? (prep.span?.from ?? -Infinity) : openedAt(prep, b.from);
+    const from = prep.ovens.find((oven) => oven.id === b.oven)?.cold ?? cold;
+    if (b.from - opened < change(from, b.celsius)) {
       found.push(violation("oven-clash", [b.task.id], b.from, `${b.oven} cold, ${b.celsius} °C wanted`));
     }
   }

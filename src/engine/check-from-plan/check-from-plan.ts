@@ -6,6 +6,8 @@ import { brokenLags } from "./broken-lags.ts";
 import { brokenOvens } from "./broken-ovens.ts";
 import { brokenResources } from "./broken-resources.ts";
 import { brokenShape } from "./broken-shape.ts";
+import { brokenSpan } from "./broken-span.ts";
+import { brokenValues } from "./broken-values.ts";
 import { layOut } from "./lay-out.ts";
 
 /**
@@ -16,10 +18,12 @@ export const checkFromPlan = (prep: Prep, plan: Plan): readonly Violation[] => {
   const laid = layOut(prep, plan);
   return [
     ...brokenShape(prep, plan),
+    ...brokenSpan(prep, plan),
     ...brokenLags(prep, plan),
     ...brokenCooks(prep, laid),
     ...brokenResources(prep, laid),
     ...brokenOvens(prep, laid),
     ...brokenCourses(prep, plan),
+    ...brokenValues(prep, plan, laid),
   ];
 };

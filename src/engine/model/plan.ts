@@ -1,5 +1,5 @@
 import type { Minutes, Moment } from "../measure/units.ts";
-import type { TaskId } from "./prep.ts";
+import type { GoalLevel, TaskId } from "./prep.ts";
 
 /** What pins a task where it stands. */
 export type Cause =
@@ -56,10 +56,24 @@ export type Violation = {
     | "oven-over"
     | "missing-task"
     | "lands-early"
-    | "wrong-lateness";
+    | "wrong-lateness"
+    | "outside-span"
+    | "unskilled"
+    | "two-cooks"
+    | "wrong-value";
   readonly tasks: readonly TaskId[];
   readonly at: Moment;
   readonly detail: string;
+};
+
+/** A level that plans are compared by, and what was proved about it. */
+export type LevelValue = {
+  readonly level: GoalLevel;
+  readonly value: number;
+  /** No plan that is as good in the levels before can have less. */
+  readonly bound: number;
+  /** True when the value is the bound, and every level before is proved. */
+  readonly proved: boolean;
 };
 
 /** Every task in its place, or said to have none. */
@@ -74,6 +88,8 @@ export type Plan = {
     readonly lateMinutes: Minutes;
     readonly holdMinutes: Minutes;
     readonly calmMinutes: Minutes;
+    /** Every level, in the order in which they are compared; nothing is claimed of a plan with tasks left out. */
+    readonly levels: readonly LevelValue[];
   };
   /** Hands-on minutes a cook. */
   readonly load: readonly { readonly cook: string; readonly handsMinutes: Minutes }[];

@@ -26,6 +26,8 @@ export type Segment = {
   readonly attention: Attention;
   readonly station: Station;
   readonly uses: readonly StationUse[];
+  /** True when somebody must be in the kitchen meanwhile; absent: when it uses a burner, an oven, a grill or a fryer. */
+  readonly manned?: boolean;
 };
 
 /** A piece of one cook's work, without a break: its segments follow each other. */
@@ -47,6 +49,8 @@ export type Task = {
   readonly finishing: boolean;
   /** The words on the card it comes from; null for tasks that the tool adds. */
   readonly span: Span | null;
+  /** Cooks, by name, who know how to do it; absent: all do. */
+  readonly cooks?: readonly string[];
 };
 
 /** Why one task must follow another. */
@@ -71,13 +75,20 @@ export type Lag = {
   /** Null when there is no limit. */
   readonly most: Minutes | null;
   readonly reason: LagReason;
+  /** The reason in the words of whoever set it, when they did. */
+  readonly why?: string;
 };
 
 /** Equipment of which so many units (or so much space) may be in use at once. */
 export type Resource = { readonly id: string; readonly capacity: number };
 
 /** An oven holds one temperature at a time; uses within the tolerance share its shelves. */
-export type OvenResource = { readonly id: string; readonly shelves: Count };
+export type OvenResource = {
+  readonly id: string;
+  readonly shelves: Count;
+  /** What it starts from; absent: 20 °C. */
+  readonly cold?: Celsius;
+};
 
 /** A course's plates: its plating tasks; the last to end is the landing. */
 export type CourseGoal = {
@@ -85,15 +96,31 @@ export type CourseGoal = {
   readonly name: string;
   readonly due: Moment;
   readonly plateTasks: readonly TaskId[];
+  /** The plating whose end is the landing: the last to end (so it is when absent), or the first of the list. */
+  readonly landsWith?: "last" | "first";
 };
 
-/** Quality lost while a finished thing waits: weight × (plate start − task end). */
+/** Quality lost while a finished thing waits: weight × (plate start − task end). What waits cold loses freshness. */
 export type Hold = {
   readonly task: TaskId;
   readonly plate: TaskId;
   readonly weight: number;
   readonly hot: boolean;
 };
+
+/** On kit that both use, the version that is free from something comes before the one that holds it, where it can. */
+export type FreeFrom = { readonly before: TaskId; readonly after: TaskId };
+
+/**
+ * What a plan is compared by, each in its own unit, less is better:
+ * late: minutes that courses land after they are due; hold: weighted minutes that hot food waits;
+ * free-from: pairs of tasks that stand in the wrong order; calm: hands-on minutes of work that is not finishing in
+ * the quiet hours; service: the same between a service's first course and its last; freshness: weighted minutes that
+ * cold food waits.
+ */
+export const goalLevels = ["late", "hold", "free-from", "calm", "service", "freshness"] as const;
+/** One of the levels. */
+export type GoalLevel = (typeof goalLevels)[number];
 
 /** A cook and when they are there. */
 export type CrewMember = { readonly name: string; readonly shifts: readonly Shift[] };
@@ -111,4 +138,20 @@ export type Prep = {
   /** Minding units a cook has, and what each kind of attention takes. */
   readonly attention: { readonly capacity: number; readonly hands: number; readonly mind: number };
   readonly kitchen: Kitchen;
+  /** Nothing starts before its beginning or ends after its end; absent: half a day around the shifts and due times. */
+  readonly span?: Shift;
+  /** Minutes an oven takes to heat, and to cool, by 10 °C; absent: the kitchen's own figure both ways. */
+  readonly ramp?: { readonly heat: Minutes; readonly cool: Minutes };
+  /**
+   * When ovens are cold: whenever the kitchen opens, and then somebody is there while they heat (so it is when absent);
+   * or once, at the beginning of the span.
+   */
+  readonly ovensCold?: "at-opening" | "once";
+  /** Quiet hours; absent: the hour before each service. */
+  readonly calm?: readonly Shift[];
+  /** Groups of tasks of which each is done by one cook. */
+  readonly sameCook?: readonly (readonly TaskId[])[];
+  readonly freeFrom?: readonly FreeFrom[];
+  /** What the plan is compared by, the weightiest first; absent: all levels, in the order of their list. */
+  readonly levels?: readonly GoalLevel[];
 };

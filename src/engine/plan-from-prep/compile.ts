@@ -1,4 +1,4 @@
-import type { Prep, Segment, Task } from "../model/prep.ts";
+import { type GoalLevel, goalLevels, type Prep, type Segment, type Task } from "../model/prep.ts";
 import type {
   Arc,
   AttendedStretch,
@@ -30,15 +30,16 @@ export const compile = (prep: Prep): Model => {
     ...prep.crew.flatMap((cook) => cook.shifts.flatMap((shift) => [shift.from, shift.to])),
     ...prep.courses.map((goal) => goal.due),
   ] as number[];
-  const last = Math.ceil(Math.max(0, ...moments)) + margin;
+  const last = prep.span ? Math.floor(prep.span.to) : Math.ceil(Math.max(0, ...moments)) + margin;
   const first = moments.length === 0 ? 0 : Math.floor(Math.min(...moments)) - margin;
-  const origin = Math.max(first, last - longest);
-  const horizon = last - origin;
+  const origin = Math.max(prep.span ? Math.ceil(prep.span.from) : first, last - longest);
+  const horizon = Math.max(0, last - origin);
+  const ramp = prep.ramp ?? { heat: prep.kitchen.ovenMinutesPer10C, cool: prep.kitchen.ovenMinutesPer10C };
   const shifts: Shifts[] = prep.crew.map((cook) =>
     cook.shifts
       .map((shift) => ({
         from: Math.max(0, Math.ceil(shift.from) - origin),
-        to: Math.floor(shift.to) - origin,
+        to: Math.min(Math.floor(shift.to) - origin, horizon),
       }))
       .filter((shift) => shift.from < shift.to)
       .sort((a, b) => a.from - b.from),
@@ -48,11 +49,19 @@ export const compile = (prep: Prep): Model => {
   const due = goals.map((goal) => Math.ceil(goal.due) - origin);
   const index = new Map(prep.tasks.map((task, i) => [task.id, i]));
   const goalOf = new Map(goals.map((goal, g) => [goal.course, g]));
-  const shared = { prep, shifts, open, horizon, goalOf };
-  const weights = new Map<string, number>();
-  for (const hold of prep.holds) weights.set(hold.task, Math.max(weights.get(hold.task) ?? 0, hold.weight));
-
-  const tasks = prep.tasks.map((task) => nodeOf(task, weights.get(task.id) ?? 0, shared));
+  const shared = { prep, ramp, shifts, open, horizon, goalOf };
+  const levels = prep.levels ?? goalLevels;
+  const rank = (level: GoalLevel): number => (levels.includes(level) ? levels.indexOf(level) : levels.length);
+  const weightOf = (task: string, pressing: boolean): number =>
+    Math.max(
+      0,
+      ...prep.holds
+        .filter((h) => h.task === task && rank(h.hot ? "hold" : "freshness") < rank("calm") === pressing)
+        .map((h) => h.weight),
+    );
+  const tasks = prep.tasks.map((task) =>
+    nodeOf(task, { weight: weightOf(task.id, true), coldWeight: weightOf(task.id, false) }, shared),
+  );
   const landings = goals.map(
     (goal, g): Node => ({
       id: `landing ${goal.course}`,
@@ -62,13 +71,18 @@ export const compile = (prep: Prep): Model => {
       oven: [],
       hot: [],
       ovens: [],
+      cooks: [],
+      ovenReady: [],
       starts: [[{ from: 0, to: horizon }]],
       anyStarts: [{ from: 0, to: horizon }],
       course: g,
       finishing: true,
       dish: "",
       weight: 0,
+      coldWeight: 0,
       handsMinutes: 0,
+      handsFrom: -1,
+      handsTo: -1,
     }),
   );
   const nodes = [...tasks, ...landings];
@@ -101,25 +115,43 @@ export const compile = (prep: Prep): Model => {
     resourceIds: prep.resources.map((resource) => resource.id),
     ovenIds: prep.ovens.map((oven) => oven.id),
     ovenTolerance: prep.kitchen.ovenTolerance,
-    ovenMinutesPer10C: prep.kitchen.ovenMinutesPer10C,
+    ramp,
     holds: prep.holds.flatMap((hold) => {
       const task = index.get(hold.task);
       const plate = index.get(hold.plate);
-      return task === undefined || plate === undefined ? [] : [{ task, plate, weight: hold.weight }];
+      return task === undefined || plate === undefined
+        ? []
+        : [{ task, plate, weight: hold.weight, hot: hold.hot }];
     }),
-    calm: servicesOf(due),
+    calm: prep.calm
+      ? prep.calm.map(({ from, to }) => ({ from: from - origin, due: to - origin, to: to - origin }))
+      : servicesOf(due),
+    sameCook: (prep.sameCook ?? []).map((group) => group.flatMap((id) => index.get(id) ?? [])),
+    freeFrom: (prep.freeFrom ?? []).flatMap((pair) => {
+      const before = index.get(pair.before);
+      const after = index.get(pair.after);
+      return before === undefined || after === undefined ? [] : [{ before, after }];
+    }),
+    levels,
   };
 };
 
 type Shared = {
   readonly prep: Prep;
+  readonly ramp: Model["ramp"];
   readonly shifts: readonly Shifts[];
   readonly open: Shifts;
   readonly horizon: number;
   readonly goalOf: ReadonlyMap<number, number>;
 };
 
-const nodeOf = (task: Task, weight: number, { prep, shifts, open, horizon, goalOf }: Shared): Node => {
+type Weights = Pick<Node, "weight" | "coldWeight">;
+
+const nodeOf = (
+  task: Task,
+  weights: Weights,
+  { prep, ramp, shifts, open, horizon, goalOf }: Shared,
+): Node => {
   const attended: AttendedStretch[] = [];
   const resources: ResourceStretch[] = [];
   const oven: OvenStretch[] = [];
@@ -143,21 +175,27 @@ const nodeOf = (task: Task, weight: number, { prep, shifts, open, horizon, goalO
         ovens = ovens.filter(
           (o) => (named < 0 || o === named) && (prep.ovens[o]?.shelves ?? 0) >= use.amount,
         );
-        const warm = ovenChange(coldOven, celsius, prep.kitchen.ovenMinutesPer10C);
-        preheats.push({ offset: offset - warm, length: length + warm });
+        if (prep.ovensCold !== "once") {
+          const warm = Math.max(...prep.ovens.map((o) => ovenChange(o.cold ?? coldOven, celsius, ramp)), 0);
+          preheats.push({ offset: offset - warm, length: length + warm });
+        }
       } else {
         const resource = prep.resources.findIndex((r) => r.id === use.resource);
         if (resource < 0 || (prep.resources[resource]?.capacity ?? 0) < use.amount) impossible = true;
         if (resource >= 0 && length > 0) resources.push({ ...stretch, resource, amount: use.amount });
       }
-      if (heat.has(use.resource) || named >= 0) hot.push(stretch);
     }
+    if (segment.manned ?? segment.uses.some((use) => isHeat(prep, use.resource))) hot.push(stretch);
     offset += length;
   }
   if (oven.length > 0 && ovens.length === 0) impossible = true;
   const whole = offset <= horizon && !impossible ? [{ from: 0, to: horizon - offset }] : [];
   const inOpen = both(startsInside(hot, open, whole), startsInside(preheats, open, whole));
-  const starts = attended.length === 0 ? [inOpen] : shifts.map((own) => startsInside(attended, own, inOpen));
+  const knows = (c: number): boolean => !task.cooks || task.cooks.includes(prep.crew[c]?.name ?? "");
+  const starts =
+    attended.length === 0
+      ? [inOpen]
+      : shifts.map((own, c) => (knows(c) ? startsInside(attended, own, inOpen) : []));
   return {
     id: task.id,
     length: offset,
@@ -166,15 +204,24 @@ const nodeOf = (task: Task, weight: number, { prep, shifts, open, horizon, goalO
     oven,
     hot: [...hot, ...preheats],
     ovens: oven.length > 0 ? ovens : [],
+    cooks: attended.length > 0 ? shifts.flatMap((_, c) => (knows(c) ? [c] : [])) : [],
+    ovenReady: prep.ovens.map((o) =>
+      Math.max(0, ...oven.map((use) => ovenChange(o.cold ?? coldOven, use.celsius, ramp) - use.offset)),
+    ),
     starts,
     anyStarts: joinSpans(starts.flat()),
     course: goalOf.get(task.course) ?? 0,
     finishing: task.finishing,
     dish: task.dish,
-    weight,
+    ...weights,
+    handsFrom: attended.find((a) => a.hands)?.offset ?? -1,
+    handsTo: attended.reduce((to, a) => (a.hands ? a.offset + a.length : to), -1),
     handsMinutes: attended.reduce((sum, a) => sum + (a.hands ? a.length : 0), 0),
   };
 };
+
+const isHeat = (prep: Prep, resource: string): boolean =>
+  heat.has(resource) || prep.ovens.some((oven) => oven.id === resource);
 
 const lagArcs = (prep: Prep, index: ReadonlyMap<string, number>, nodes: readonly Node[]): Arc[] =>
   prep.lags.flatMap((lag, l): Arc[] => {
@@ -189,7 +236,7 @@ const lagArcs = (prep: Prep, index: ReadonlyMap<string, number>, nodes: readonly
     return [least, { from: to, to: from, weight: -(Math.floor(lag.most) + shift), lag: l, most: true }];
   });
 
-/** The longest plating of a course ends at its landing, neither before nor after; the others end by then. */
+/** The longest plating of a course ends at its landing, neither before nor after; the others end by then. Or the first alone counts. */
 const landingArcs = (
   goals: Model["goals"],
   index: ReadonlyMap<string, number>,
@@ -200,8 +247,12 @@ const landingArcs = (
     const to = landing[g] ?? 0;
     const plates = goal.plateTasks.flatMap((id) => index.get(id) ?? []);
     const lengthOf = (node: number): number => nodes[node]?.length ?? 0;
-    const anchor = plates.reduce((best, p) => (lengthOf(p) > lengthOf(best) ? p : best), plates[0] ?? -1);
+    const first = goal.landsWith === "first";
+    const anchor = first
+      ? plates[0]
+      : plates.reduce((best, p) => (lengthOf(p) > lengthOf(best) ? p : best), plates[0] ?? -1);
     return plates.flatMap((p): Arc[] => {
+      if (first && p !== anchor) return [];
       const by = { from: p, to, weight: lengthOf(p), lag: -1, most: false };
       if (p !== anchor) return [by];
       return [by, { from: to, to: p, weight: -lengthOf(p), lag: -1, most: true }];

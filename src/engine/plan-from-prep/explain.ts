@@ -3,7 +3,7 @@ import type { Cause } from "../model/plan.ts";
 import type { Prep } from "../model/prep.ts";
 import { clashAt, inTheWay } from "./clash.ts";
 import { calmEnd, crowdedShift } from "./place.ts";
-import { put, type Schedule, type Spot, take } from "./schedule.ts";
+import { put, type Schedule, type Spot, spotOf, take } from "./schedule.ts";
 
 /** What keeps a placed task from standing a minute later: lags that are tight, hands or places that are taken, shift, quiet hour. */
 export const because = (prep: Prep, schedule: Schedule, node: number, spot: Spot): readonly Cause[] => {
@@ -24,7 +24,7 @@ const at = (schedule: Schedule, minute: number) => moment(minute + schedule.mode
 const tightLags = (prep: Prep, schedule: Schedule, node: number, spot: Spot): Cause[] =>
   (schedule.model.out[node] ?? []).flatMap((arc): Cause[] => {
     const lag = prep.lags[arc.lag];
-    const other = schedule.spots[arc.to];
+    const other = spotOf(schedule, arc.to);
     if (!lag || !other || other.start - spot.start !== arc.weight) return [];
     return [
       {
@@ -43,12 +43,12 @@ const taken = (schedule: Schedule, node: number, spot: Spot): Cause[] => {
 };
 
 const clashCauses = (schedule: Schedule, node: number, next: Spot): Cause[] => {
-  const spot = schedule.spots[node];
+  const spot = spotOf(schedule, node);
   if (!spot) return [];
   take(schedule, node);
-  const clash = clashAt(schedule, node, next);
+  const clash = clashAt(schedule, node, next.start, next.cook, next.oven);
   const others = clash ? inTheWay(schedule, clash).filter((n) => n !== node) : [];
-  put(schedule, node, spot);
+  put(schedule, node, spot.start, spot.cook, spot.oven);
   if (!clash) return [];
   return others.map((other): Cause => {
     const task = idOf(schedule, other);
@@ -82,7 +82,7 @@ const dueCause = (schedule: Schedule, node: number, spot: Spot): Cause | null =>
   const { model } = schedule;
   for (const arc of model.out[node] ?? []) {
     const goal = model.landing.indexOf(arc.to);
-    const landing = schedule.spots[arc.to];
+    const landing = spotOf(schedule, arc.to);
     if (goal < 0 || !landing || landing.start !== endOf(schedule, node, spot)) continue;
     return { kind: "due", course: model.goals[goal]?.course ?? 0, at: at(schedule, model.due[goal] ?? 0) };
   }
@@ -94,7 +94,7 @@ const earlierCauses = (prep: Prep, schedule: Schedule, node: number, spot: Spot)
   const next = { ...spot, start: spot.start - 1 };
   const lags = (schedule.model.into[node] ?? []).flatMap((arc): Cause[] => {
     const lag = prep.lags[arc.lag];
-    const other = schedule.spots[arc.from];
+    const other = spotOf(schedule, arc.from);
     if (!lag || !other || spot.start - other.start !== arc.weight) return [];
     return [
       {

@@ -1,176 +1,192 @@
-import { freshState, mostSlip, settle, tasksOf, tryAt } from "./build.ts";
-import type { Chance } from "./chance.ts";
-import { byLatest, insertAll } from "./insert.ts";
-import { remember, restore } from "./memory.ts";
-import { type Cost, compareCosts, costOf } from "./objective.ts";
-import { calmEnd } from "./place.ts";
-import { type Schedule, take } from "./schedule.ts";
-import { windowOf } from "./windows.ts";
+import type { Chance } from "../search/chance.ts";
+import { mostSlip, tasksOf, tryAt } from "./build.ts";
+import { freshInsertion, insertAll, openAround, takeOut } from "./insert.ts";
+import { type Memory, remember, rememberIn, restore } from "./memory.ts";
+import * as near from "./neighbourhoods.ts";
+import { type Cost, compareCosts, costOf, emptyCost, placesOf } from "./objective.ts";
+import { nowhere, type Schedule } from "./schedule.ts";
 
-/** Takes some tasks out and puts them back in another order, again and again; keeps what is no worse. One try is one such repair. */
-export const improve = (schedule: Schedule, tries: number, chance: Chance): void => {
-  let best = costOf(schedule);
+/** Most tasks taken out at once; of a larger neighbourhood, some stay. */
+const mostOut = 45;
+
+type Kind = { readonly name: string; readonly pick: near.Neighbourhood; weight: number };
+
+/**
+ * Takes some tasks out and puts them back in another order, again and again; keeps what is no worse, and the best.
+ * One try is one such repair. `found` hears of each better schedule; it ends when `keepGoing` says so.
+ */
+export const improve = (
+  schedule: Schedule,
+  tries: number,
+  chance: Chance,
+  keepGoing: () => boolean,
+  found: () => void,
+): void => {
+  const { model } = schedule;
+  const kinds: Kind[] = [
+    { name: "course", pick: near.course, weight: 1 },
+    { name: "finish", pick: near.finish, weight: 2 },
+    { name: "hours", pick: near.hours, weight: 2 },
+    { name: "oneCook", pick: near.oneCook, weight: 1 },
+    { name: "hotWait", pick: near.hotWait, weight: 2 },
+    { name: "coldWait", pick: near.coldWait, weight: 2 },
+    { name: "unquiet", pick: near.unquiet, weight: 1 },
+    { name: "ovenRuns", pick: near.ovenRuns, weight: 1 },
+    { name: "some", pick: near.some, weight: 1 },
+  ];
+  const lateAt = placesOf(model)("late");
+  const now = remember(schedule);
+  const best = remember(schedule);
+  const nowCost = costOf(schedule);
+  const bestCost = nowCost.slice();
+  const cost = emptyCost(model);
+  const noise = new Int32Array(model.nodes.length);
+  let idle = 0;
   for (let i = 0; i < tries; i++) {
-    if (best.every((part) => part === 0)) return;
-    const before = remember(schedule);
-    const late = schedule.slip.flatMap((slip, g) => (slip > 0 ? [g] : []));
-    if (best[0] > 0 && chance(2) === 0) bringIn(schedule, chance);
-    else if (late.length > 0 && chance(2) === 0) pullForward(schedule, late, chance);
-    else shake(schedule, chance);
-    const cost = costOf(schedule);
-    if (compareCosts(cost, best) <= 0) best = cost;
-    else restore(schedule, before);
+    if (bestCost.every((part) => part === 0)) break;
+    if ((i & 7) === 7 && !keepGoing()) break;
+    let kind: Kind | null = null;
+    if ((nowCost[0] as number) > 0 && chance.below(2) === 0) bringIn(schedule, chance, noise);
+    else if ((nowCost[lateAt] as number) > 0 && chance.below(2) === 0) pullForward(schedule, chance, noise);
+    else {
+      kind = draw(kinds, chance);
+      shake(schedule, kind.pick(schedule, chance), chance, noise);
+    }
+    costOf(schedule, cost);
+    const worse = compareCosts(cost, nowCost);
+    if (worse > 0 && !tolerable(cost, nowCost, bestCost, lateAt, chance, i / tries)) {
+      restore(schedule, now);
+      if (kind) kind.weight = Math.max(0.3, kind.weight * 0.998);
+      idle += 1;
+    } else {
+      rememberIn(schedule, now);
+      nowCost.set(cost);
+      if (compareCosts(cost, bestCost) < 0) {
+        rememberIn(schedule, best);
+        bestCost.set(cost);
+        if (kind) kind.weight = Math.min(6, kind.weight + 0.3);
+        idle = 0;
+        found();
+      }
+    }
+    if (idle > 1500) {
+      restore(schedule, best);
+      rememberIn(schedule, now);
+      nowCost.set(bestCost);
+      idle = 0;
+    }
   }
-  quieten(schedule, best);
-  settle(schedule);
+  restore(schedule, best);
 };
 
-/** Gives each dish that is at work in the quiet hours, and need not be, one more chance to be done before them. */
-const quieten = (schedule: Schedule, found: Cost): void => {
-  let best = found;
-  for (const node of unquietTasks(schedule)) {
-    const before = remember(schedule);
-    const nodes = patientKin(schedule, node);
-    for (const n of nodes) take(schedule, n);
-    insertAll(
-      schedule,
-      nodes,
-      byLatest(schedule, () => 0),
-      freshState(schedule, nodes.length, null),
-    );
-    const cost = costOf(schedule);
-    if (compareCosts(cost, best) <= 0) best = cost;
-    else restore(schedule, before);
+const draw = (kinds: readonly Kind[], chance: Chance): Kind => {
+  let left = chance.share() * kinds.reduce((sum, k) => sum + k.weight, 0);
+  for (const kind of kinds) {
+    left -= kind.weight;
+    if (left < 0) return kind;
+  }
+  return kinds[0] as Kind;
+};
+
+/** A schedule that is a little worse is gone on from now and then, never one that is later or leaves more out. */
+const tolerable = (
+  cost: Cost,
+  now: Cost,
+  _best: Cost,
+  lateAt: number,
+  chance: Chance,
+  _done: number,
+): boolean => {
+  for (let l = 0; l <= lateAt; l++) if ((cost[l] as number) > (now[l] as number)) return false;
+  let rise = 0;
+  let factor = 1;
+  for (let l = lateAt + 1; l < cost.length - 1; l++) {
+    rise += factor * ((cost[l] as number) - (now[l] as number));
+    factor *= 0.1;
+  }
+  return rise <= 0 || chance.share() < 0.3 * Math.exp(-rise / 0.5);
+};
+
+const shake = (schedule: Schedule, nodes: readonly number[], chance: Chance, noise: Int32Array): void => {
+  const out = [...nodes];
+  while (out.length > mostOut) {
+    out[chance.below(out.length)] = out[out.length - 1] as number;
+    out.pop();
+  }
+  const able = out.filter((n) => schedule.model.nodes[n]?.anyStarts.length !== 0);
+  makeNoise(schedule, chance, noise);
+  takeOut(schedule, able);
+  insertAll(
+    schedule,
+    able,
+    freshInsertion(schedule, Math.min(able.length, 6), chance.below(4) > 0 ? chance : null, noise, true),
+  );
+};
+
+/** Shuffles the order of insertion a little or much, and often lets go first what loses most by waiting. */
+const makeNoise = (schedule: Schedule, chance: Chance, noise: Int32Array): void => {
+  const spread = [1, 5, 15, 40, 120][chance.below(5)] as number;
+  const ahead = chance.below(2) === 0 ? chance.below(90) : 0;
+  for (let n = 0; n < noise.length; n++) {
+    const task = schedule.model.nodes[n];
+    const weighty = task !== undefined && task.weight + task.coldWeight > 0;
+    noise[n] = chance.below(spread) + (weighty ? ahead : 0);
   }
 };
 
 /** Takes out what lags tie to a task without a place, and what stands where it could, and puts all of it in again. */
-const bringIn = (schedule: Schedule, chance: Chance): void => {
-  const { model, spots, paths } = schedule;
+const bringIn = (schedule: Schedule, chance: Chance, noise: Int32Array): void => {
+  const { model, start, paths } = schedule;
   const missing: number[] = [];
-  for (let node = 0; node < model.taskCount; node++)
-    if (!spots[node] && model.nodes[node]?.anyStarts.length !== 0) missing.push(node);
-  const node = missing[chance(missing.length)];
+  for (let n = 0; n < model.taskCount; n++)
+    if (start[n] === nowhere && model.nodes[n]?.anyStarts.length !== 0) missing.push(n);
+  const node = missing[chance.below(missing.length)];
   if (node === undefined) {
-    shake(schedule, chance);
+    shake(schedule, near.some(schedule, chance), chance, noise);
     return;
   }
-  const kin = paths
-    .kin(node)
-    .filter((n) => n < model.taskCount && model.nodes[n]?.dish === model.nodes[node]?.dish);
-  const window = windowOf(schedule, node);
+  const dish = model.nodes[node]?.dish;
+  const kin = paths.kin(node).filter((n) => n < model.taskCount && model.nodes[n]?.dish === dish);
+  openAround(schedule, missing);
+  const to = schedule.latest[node] as number;
   const around =
-    chance(2) === 0 ? between(schedule, Math.max(window.from, window.to - 240), window.to + 60) : [];
-  const nodes = [...new Set([...missing, ...kin, ...around])];
+    chance.below(2) === 0
+      ? near.between(schedule, Math.max(schedule.earliest[node] as number, to - 240), to + 60)
+      : [];
+  const nodes = [...new Set([...missing, ...kin, ...around])].filter(
+    (n) => model.nodes[n]?.anyStarts.length !== 0,
+  );
+  makeNoise(schedule, chance, noise);
   const goal = model.nodes[node]?.course ?? 0;
-  if (model.goals.length > 0 && chance(3) === 0) {
+  if (model.goals.length > 0 && chance.below(3) === 0) {
     // Better late than not at all: its course may land later when that gives it a place.
-    const later = Math.min(mostSlip, (schedule.slip[goal] ?? 0) + 1 + chance(90));
-    tryAt(schedule, goal, [...new Set([...nodes, ...tasksOf(schedule, goal)])], later, null);
+    const later = Math.min(mostSlip, (schedule.slip[goal] ?? 0) + 1 + chance.below(90));
+    tryAt(schedule, goal, [...new Set([...nodes, ...tasksOf(schedule, goal)])], later, null, noise);
     return;
   }
-  for (const n of nodes) take(schedule, n);
-  const noise = model.nodes.map(() => chance(30));
+  takeOut(schedule, nodes);
   insertAll(
     schedule,
     nodes,
-    byLatest(schedule, (n) => noise[n] ?? 0),
-    freshState(schedule, nodes.length * 3, chance(2) === 0 ? chance : null),
+    freshInsertion(schedule, nodes.length * 3, chance.below(2) === 0 ? chance : null, noise, false),
   );
 };
 
 /** Asks a late course to land earlier, with whatever stood around it taken out as well. */
-const pullForward = (schedule: Schedule, late: readonly number[], chance: Chance): void => {
-  const goal = late[chance(late.length)] ?? 0;
+const pullForward = (schedule: Schedule, chance: Chance, noise: Int32Array): void => {
+  const late: number[] = [];
+  schedule.slip.forEach((slip, g) => {
+    if (slip > 0) late.push(g);
+  });
+  const goal = late[chance.below(late.length)] ?? 0;
   const now = schedule.slip[goal] ?? 0;
-  const slip = chance(2) === 0 ? Math.max(0, now - 1) : chance(now);
+  const slip = chance.below(2) === 0 ? Math.max(0, now - 1) : chance.below(now);
   const landing = (schedule.model.due[goal] ?? 0) + slip;
-  const around = chance(2) === 0 ? between(schedule, landing - 60 - chance(120), landing) : [];
+  const around =
+    chance.below(2) === 0 ? near.between(schedule, landing - 60 - chance.below(120), landing) : [];
   const nodes = [...new Set([...tasksOf(schedule, goal), ...around])];
-  const spread = 1 + chance(60);
-  const noise = schedule.model.nodes.map(() => chance(spread));
-  tryAt(schedule, goal, nodes, slip, chance(2) === 0 ? chance : null, (n) => noise[n] ?? 0);
+  makeNoise(schedule, chance, noise);
+  tryAt(schedule, goal, nodes, slip, chance.below(2) === 0 ? chance : null, noise);
 };
 
-const shake = (schedule: Schedule, chance: Chance): void => {
-  const nodes = neighbourhood(schedule, chance);
-  for (const node of nodes) take(schedule, node);
-  const spread = 1 + chance(60);
-  const noise = schedule.model.nodes.map(() => chance(spread));
-  const order = byLatest(schedule, (n) => noise[n] ?? 0);
-  const restless = chance(2) === 0 ? (n: number): number => noise[n] ?? 0 : null;
-  const state = { ...freshState(schedule, nodes.length, chance(2) === 0 ? chance : null), restless };
-  insertAll(schedule, nodes, order, state);
-};
-
-const neighbourhood = (schedule: Schedule, chance: Chance): readonly number[] => {
-  const { model, spots } = schedule;
-  const kind = chance(6);
-  if (kind === 0) return tasksOf(schedule, chance(model.goals.length));
-  if (kind === 1) {
-    const from = model.due[chance(model.due.length)] ?? 0;
-    const to = from + 30 - chance(240);
-    return between(schedule, to - 60 - chance(90), to);
-  }
-  if (kind === 5) return unquiet(schedule, chance);
-  if (kind === 2) return worstHold(schedule, chance);
-  if (kind === 3) {
-    const cook = chance(model.cooks.length);
-    const at = model.due[chance(model.due.length)] ?? 0;
-    return between(schedule, at - 180, at).filter((n) => spots[n]?.cook === cook);
-  }
-  const some: number[] = [];
-  for (let i = 0; i < 6; i++) some.push(chance(model.taskCount));
-  return [...new Set(some)];
-};
-
-/** The whole dish of a task that stands in the last hour or the service and need not. */
-const unquiet = (schedule: Schedule, chance: Chance): readonly number[] => {
-  const found = unquietTasks(schedule);
-  const node = found[chance(found.length)];
-  return node === undefined ? [] : patientKin(schedule, node);
-};
-
-const unquietTasks = (schedule: Schedule): readonly number[] => {
-  const { model, spots } = schedule;
-  const found: number[] = [];
-  for (let node = 0; node < model.taskCount; node++) {
-    const task = model.nodes[node];
-    const spot = spots[node];
-    if (task && spot && task.weight === 0 && calmEnd(model, task, spot.start) < spot.start) found.push(node);
-  }
-  return found;
-};
-
-/** What lags bind to a task in its own dish, finishing aside. */
-const patientKin = (schedule: Schedule, node: number): readonly number[] => {
-  const { model, paths } = schedule;
-  const dish = model.nodes[node]?.dish;
-  return paths
-    .kin(node)
-    .filter((n) => n < model.taskCount && model.nodes[n]?.dish === dish && !model.nodes[n]?.finishing);
-};
-
-/** A task that waits long before its plate, with all that runs between its start and the plate. */
-const worstHold = (schedule: Schedule, chance: Chance): readonly number[] => {
-  const { model, spots } = schedule;
-  const terms = model.holds
-    .map((h) => {
-      const end = (spots[h.task]?.start ?? 0) + (model.nodes[h.task]?.length ?? 0);
-      const plate = spots[h.plate]?.start ?? 0;
-      return { from: spots[h.task]?.start ?? 0, plate, wait: h.weight * (plate - end) };
-    })
-    .sort((a, b) => b.wait - a.wait);
-  const term = terms[chance(Math.min(4, terms.length))];
-  return term ? between(schedule, term.from, term.plate + 15) : [];
-};
-
-const between = (schedule: Schedule, from: number, to: number): readonly number[] => {
-  const found: number[] = [];
-  for (let node = 0; node < schedule.model.taskCount; node++) {
-    const spot = schedule.spots[node];
-    const length = schedule.model.nodes[node]?.length ?? 0;
-    if (spot && spot.start < to && spot.start + length > from) found.push(node);
-  }
-  return found;
-};
+export type { Memory };

@@ -1,81 +1,126 @@
-import type { Insertion } from "./insertion.ts";
-import { noPath } from "./longest-paths.ts";
+import type { Chance } from "../search/chance.ts";
 import { makeRoom } from "./make-room.ts";
-import { latestSpot } from "./place.ts";
-import { put, type Schedule } from "./schedule.ts";
-import { windowOf } from "./windows.ts";
+import { putLatest } from "./place.ts";
+import { nowhere, type Schedule, take } from "./schedule.ts";
+import { openWindows } from "./windows.ts";
 
-/** Order of insertion: the latest first, so that what follows a task stands before the task is placed. */
-export const byLatest = (
-  schedule: Schedule,
-  noise: (node: number) => number,
-): ((a: number, b: number) => number) => {
-  const { model, paths } = schedule;
-  const latest = model.nodes.map((node, n) => {
-    const landing = model.landing[node.course];
-    const due = model.due[node.course] ?? model.horizon;
-    if (landing === undefined) return model.horizon;
-    const tail = paths.least(n, landing);
-    // Work that no lag ties to the plates still belongs before its course.
-    return due - (tail > noPath / 2 ? tail : node.length);
-  });
-  const key = (n: number): number => (latest[n] ?? 0) + noise(n);
-  const rank = (n: number): number => {
-    const task = model.nodes[n];
-    return (task?.oven.length ?? 0) > 0 ? 0 : (task?.resources.length ?? 0) > 0 ? 1 : 2;
-  };
-  return (a, b) => key(b) - key(a) || rank(a) - rank(b) || a - b;
+/** How insertion goes on: penalties grow with each failure, and the work is counted. */
+export type Insertion = {
+  /** How often each node failed to find a place; decides who may throw out whom. */
+  readonly penalty: Int32Array;
+  /** Throws left. */
+  throws: number;
+  /** Spots that may still be looked at to make room. */
+  looks: number;
+  readonly chance: Chance | null;
+  /** Minutes by which a node counts as later than it is, when it is decided what is placed next; null: none. */
+  readonly noise: Int32Array | null;
+  /** Gives up at the first task that finds no place. */
+  readonly strict: boolean;
 };
 
-/** Places every node of the list; gives back those that found no place. Others may be thrown out and come back. */
+/** Spots looked at for each throw, so that the work of one insertion is bounded. */
+const looksEach = 8;
+
+export const freshInsertion = (
+  schedule: Schedule,
+  throws: number,
+  chance: Chance | null,
+  noise: Int32Array | null,
+  strict: boolean,
+): Insertion => ({
+  penalty: new Int32Array(schedule.model.nodes.length),
+  throws,
+  looks: throws * looksEach,
+  chance,
+  noise,
+  strict,
+});
+
+/** Takes nodes out, and opens the windows of what lags bind to them. False when no place is left for some of them. */
+export const takeOut = (schedule: Schedule, nodes: readonly number[]): boolean => {
+  for (const n of nodes) take(schedule, n);
+  return openAround(schedule, nodes);
+};
+
+/** Opens the windows of what lags bind to these nodes. */
+export const openAround = (schedule: Schedule, nodes: readonly number[]): boolean => {
+  let fine = true;
+  const seen = new Set<number>();
+  for (const n of nodes) {
+    schedule.gone[n] = 0;
+    const set = schedule.kin.setOf[n] as number;
+    if (seen.has(set)) continue;
+    seen.add(set);
+    if (!openWindows(schedule, set)) fine = false;
+  }
+  return fine;
+};
+
+/**
+ * Places every node of the list, the latest first; gives back those that found no place. Others may be thrown out and
+ * come back. The nodes must have been taken out and their windows opened.
+ */
 export const insertAll = (
   schedule: Schedule,
   nodes: readonly number[],
-  order: (a: number, b: number) => number,
   state: Insertion,
 ): readonly number[] => {
-  const queue = [...nodes].sort(order);
+  const queue = [...nodes];
+  const waiting = new Uint8Array(schedule.model.nodes.length);
+  for (const n of queue) waiting[n] = 1;
   const failed: number[] = [];
   while (queue.length > 0) {
-    const node = state.restless ? takeLatest(schedule, queue, state.restless) : queue.shift();
-    if (node === undefined) break;
-    const spot = latestSpot(schedule, node, state.chance);
-    if (spot) {
-      put(schedule, node, spot);
-      continue;
-    }
-    state.penalty[node] = (state.penalty[node] ?? 0) + 1;
+    const node = takeLatest(schedule, queue, waiting, state.noise);
+    waiting[node] = 0;
+    if (putLatest(schedule, node, state.chance)) continue;
+    state.penalty[node] = (state.penalty[node] as number) + 1;
     const thrown = makeRoom(schedule, node, state);
     if (!thrown) {
       failed.push(node);
+      if (state.strict) return failed;
+      schedule.gone[node] = 1;
+      openWindows(schedule, schedule.kin.setOf[node] as number);
       continue;
     }
-    queue.push(...thrown);
-    queue.sort(order);
+    for (const n of thrown) {
+      waiting[n] = 1;
+      queue.push(n);
+    }
   }
   return failed;
 };
 
 /**
- * Takes from the queue the task that can stand latest as things are now, give or take its noise,
+ * Takes from the queue the task that can end latest as things are now, give or take its noise,
  * of those whose followers are all placed.
  */
 const takeLatest = (
   schedule: Schedule,
   queue: number[],
-  noise: (node: number) => number,
-): number | undefined => {
-  const waiting = new Set(queue);
+  waiting: Uint8Array,
+  noise: Int32Array | null,
+): number => {
+  const { model, latest, kin, start } = schedule;
   let best = 0;
   let bestKey = Number.NEGATIVE_INFINITY;
-  queue.forEach((node, i) => {
-    const follows = schedule.model.out[node] ?? [];
-    if (follows.some((arc) => !arc.most && arc.weight >= 0 && waiting.has(arc.to))) return;
-    const key = windowOf(schedule, node).to + (schedule.model.nodes[node]?.length ?? 0) + noise(node);
-    if (key > bestKey) {
-      best = i;
-      bestKey = key;
+  for (let i = 0; i < queue.length; i++) {
+    const node = queue[i] as number;
+    const task = model.nodes[node];
+    let key = (latest[node] as number) + (task?.length ?? 0) + (noise ? (noise[node] as number) : 0);
+    // What stands in an oven, or on equipment, finds a place less easily.
+    key += (task?.oven.length ?? 0) > 0 ? 0.5 : (task?.resources.length ?? 0) > 0 ? 0.25 : 0;
+    if (key <= bestKey) continue;
+    let free = true;
+    for (const f of kin.followers[node] as readonly number[]) {
+      if (waiting[f] === 1 && start[f] === nowhere) free = false;
     }
-  });
-  return queue.splice(best, 1)[0];
+    if (!free) continue;
+    best = i;
+    bestKey = key;
+  }
+  const node = queue[best] as number;
+  queue[best] = queue[queue.length - 1] as number;
+  queue.pop();
+  return node;
 };

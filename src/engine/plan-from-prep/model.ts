@@ -1,4 +1,4 @@
-import type { CourseGoal } from "../model/prep.ts";
+import type { CourseGoal, GoalLevel } from "../model/prep.ts";
 
 /** A stretch of a task, from its start: `length` minutes from `offset`. */
 export type Stretch = { readonly offset: number; readonly length: number };
@@ -20,6 +20,10 @@ export type Node = {
   readonly hot: readonly Stretch[];
   /** Ovens it may go in; empty when it uses none. */
   readonly ovens: readonly number[];
+  /** Cooks who may do its attended stretches. */
+  readonly cooks: readonly number[];
+  /** Earliest start in each oven of the model, for an oven that is cold at minute 0. */
+  readonly ovenReady: readonly number[];
   /** Starts allowed by shifts, open hours and preheating, for each cook; one row when nobody is needed. */
   readonly starts: readonly Starts[];
   /** Starts that some cook could take. */
@@ -28,9 +32,14 @@ export type Node = {
   readonly course: number;
   readonly finishing: boolean;
   readonly dish: string;
-  /** Weight of its hold before the plate; 0 when waiting costs nothing. */
+  /** Weight of its waiting before the plate, where that counts for more than calm; 0 when waiting costs nothing. */
   readonly weight: number;
+  /** The same where it counts for less than calm. */
+  readonly coldWeight: number;
   readonly handsMinutes: number;
+  /** Where in it the hands begin and end; -1 without hands. */
+  readonly handsFrom: number;
+  readonly handsTo: number;
 };
 
 /** start[to] ≥ start[from] + weight. A most-lag is an arc backwards. */
@@ -70,8 +79,18 @@ export type Model = {
   readonly resourceIds: readonly string[];
   readonly ovenIds: readonly string[];
   readonly ovenTolerance: number;
-  readonly ovenMinutesPer10C: number;
-  readonly holds: readonly { readonly task: number; readonly plate: number; readonly weight: number }[];
+  readonly ramp: { readonly heat: number; readonly cool: number };
+  readonly holds: readonly {
+    readonly task: number;
+    readonly plate: number;
+    readonly weight: number;
+    readonly hot: boolean;
+  }[];
   /** Quiet hours [from, to): the last hour before a service, then the service itself. */
   readonly calm: readonly { readonly from: number; readonly due: number; readonly to: number }[];
+  /** Tasks that one cook does, group by group. */
+  readonly sameCook: readonly (readonly number[])[];
+  readonly freeFrom: readonly { readonly before: number; readonly after: number }[];
+  /** What schedules are compared by, the weightiest first. */
+  readonly levels: readonly GoalLevel[];
 };

@@ -1,11 +1,13 @@
-import type { Chance } from "./chance.ts";
-import { clashAt } from "./clash.ts";
+import type { Chance } from "../search/chance.ts";
+import { clearBefore } from "./clash.ts";
 import type { Model, Node } from "./model.ts";
-import type { Schedule, Spot } from "./schedule.ts";
-import { latestOf, leavesRoom, windowOf } from "./windows.ts";
+import { nowhere, put, type Schedule, type Spot, take } from "./schedule.ts";
+import { emptyTrail, latestOf, narrow, undo } from "./windows.ts";
 
 /** Attempts at one interval before it is given up; each attempt jumps past what stands in the way. */
 const mostJumps = 400;
+/** Spots tried of which each leaves something else no start. */
+const mostSqueezes = 40;
 
 export type Span = { readonly from: number; readonly to: number };
 
@@ -14,28 +16,68 @@ export type Span = { readonly from: number; readonly to: number };
  * Work that nothing hurries is looked for before the last hour and the service first.
  * Of equally late spots: the cook who has the dish already, then the one with less to do; chance, when given, decides instead.
  */
-export const latestSpot = (schedule: Schedule, node: number, chance: Chance | null = null): Spot | null => {
+export const latestSpot = (
+  schedule: Schedule,
+  node: number,
+  chance: Chance | null = null,
+  before: number | null = null,
+): Spot | null => {
   const task = schedule.model.nodes[node];
   if (!task) return null;
-  const window = windowOf(schedule, node);
-  if (window.from > window.to) return null;
-  const calm = calmEnd(schedule.model, task, window.to);
+  const from = schedule.earliest[node] as number;
+  const to = Math.min(schedule.latest[node] as number, before ?? schedule.model.horizon);
+  if (from > to) return null;
+  const calm = calmEnd(schedule.model, task, to);
   if (isPatient(task)) {
-    const spot = latestIn(schedule, node, task, { from: window.from, to: calm }, chance, true);
+    const spot = latestIn(schedule, node, task, { from, to: calm }, chance, true);
     if (spot) return spot;
   }
-  if (calm < window.to && calm >= window.from) {
-    const spot = latestIn(schedule, node, task, { from: window.from, to: calm }, chance, false);
+  if (calm < to && calm >= from) {
+    const spot = latestIn(schedule, node, task, { from, to: calm }, chance, false);
     if (spot) return spot;
   }
-  return latestIn(schedule, node, task, window, chance, false);
+  return latestIn(schedule, node, task, { from, to }, chance, false);
+};
+
+/** Puts a node at the latest spot that leaves everything else a start; false when there is none. */
+export const putLatest = (
+  schedule: Schedule,
+  node: number,
+  chance: Chance | null,
+  before: number | null = null,
+): boolean => {
+  let to = before;
+  for (let i = 0; i < mostSqueezes; i++) {
+    const spot = latestSpot(schedule, node, chance, to);
+    if (!spot) return false;
+    if (putAt(schedule, node, spot)) return true;
+    to = spot.start - 1;
+  }
+  return false;
+};
+
+const trail = emptyTrail();
+
+/** Puts a node at a free spot, if that leaves everything else a start. */
+export const putAt = (schedule: Schedule, node: number, spot: Spot): boolean => {
+  put(schedule, node, spot.start, spot.cook, spot.oven);
+  if (narrow(schedule, node, trail)) {
+    trail.nodes.length = 0;
+    trail.earliest.length = 0;
+    trail.latest.length = 0;
+    return true;
+  }
+  undo(schedule, trail);
+  take(schedule, node);
+  return false;
 };
 
 /** The part of a shift that is filled with work that could as well be done in another, so that a slip has somewhere to go. */
 const comfortable = 0.75;
 
 /** Work by hand that no quality hangs on. */
-const isPatient = (task: Node): boolean => !task.finishing && task.weight === 0 && task.handsMinutes > 0;
+const isPatient = (task: Node): boolean =>
+  !task.finishing && task.weight === 0 && task.coldWeight === 0 && task.handsMinutes > 0;
 
 /** The shift in which a task's hands begin, when it is fuller than is comfortable with the task in it; null otherwise. */
 export const crowdedShift = (schedule: Schedule, task: Node, cook: number, start: number): number | null => {
@@ -52,19 +94,27 @@ export const crowdedShift = (schedule: Schedule, task: Node, cook: number, start
 
 /** The latest start that keeps a task's hands out of the quiet hours; the given one when that is no matter. */
 export const calmEnd = (model: Model, task: Node, latest: number): number => {
-  const hands = task.attended.filter((a) => a.hands);
-  const first = hands[0];
-  const last = hands.at(-1);
-  if (task.finishing || task.weight > 0 || !first || !last) return latest;
+  if (task.finishing || task.weight > 0 || task.handsFrom < 0) return latest;
   let to = latest;
   for (let s = model.calm.length - 1; s >= 0; s--) {
     const calm = model.calm[s];
-    if (calm && to + last.offset + last.length > calm.from && to + first.offset < calm.to) {
-      to = calm.from - last.offset - last.length;
-    }
+    if (calm && to + task.handsTo > calm.from && to + task.handsFrom < calm.to) to = calm.from - task.handsTo;
   }
   return to;
 };
+
+const nobody: readonly number[] = [-1];
+
+/** Who may do a node: all that know how to, or whoever has another task of its group. */
+export const cooksOf = (schedule: Schedule, node: number, task: Node): readonly number[] => {
+  if (task.attended.length === 0) return nobody;
+  const group = schedule.groupOf[node] as number;
+  const cook = group < 0 ? -1 : (schedule.groupCook[group] as number);
+  if (cook < 0) return task.cooks;
+  return task.cooks.includes(cook) ? [cook] : [];
+};
+
+export const ovensOf = (task: Node): readonly number[] => (task.oven.length > 0 ? task.ovens : nobody);
 
 const latestIn = (
   schedule: Schedule,
@@ -74,80 +124,66 @@ const latestIn = (
   chance: Chance | null,
   spread: boolean,
 ): Spot | null => {
-  const cooks = task.attended.length > 0 ? schedule.model.cooks.map((_, c) => c) : [-1];
-  const ovens = task.ovens.length > 0 ? task.ovens : [-1];
   let best: Spot[] = [];
-  let bestStart = window.from - 1;
-  for (const cook of cooks) {
-    for (const oven of ovens) {
-      const start = latestStart(
-        schedule,
-        node,
-        { start: 0, cook, oven },
-        {
-          from: Math.max(window.from, bestStart),
-          to: window.to,
-        },
-        spread,
-      );
-      if (start === null) continue;
+  let bestStart = window.from;
+  for (const cook of cooksOf(schedule, node, task)) {
+    for (const oven of ovensOf(task)) {
+      const from = oven < 0 ? bestStart : Math.max(bestStart, task.ovenReady[oven] ?? 0);
+      const start = latestStart(schedule, node, task, cook, oven, from, window.to, spread);
+      if (start === nowhere) continue;
       const spot = { start, cook, oven };
-      if (start > bestStart) best = [spot];
+      if (start > bestStart || best.length === 0) best = [spot];
       else best.push(spot);
       bestStart = start;
     }
   }
   if (best.length <= 1) return best[0] ?? null;
-  if (chance) return best[chance(best.length)] ?? null;
+  if (chance) return best[chance.below(best.length)] ?? null;
   return fittest(schedule, task, best);
 };
 
-/** The latest start inside a window for a given cook and oven; null when there is none. */
+/** The latest start inside a window for a given cook and oven; `nowhere` when there is none. */
 const latestStart = (
   schedule: Schedule,
   node: number,
-  by: Spot,
-  window: Span,
+  task: Node,
+  cook: number,
+  oven: number,
+  from: number,
+  latest: number,
   spread: boolean,
-): number | null => {
-  const task = schedule.model.nodes[node];
-  const starts = task?.starts[Math.max(by.cook, 0)] ?? [];
-  let to = window.to;
+): number => {
+  const starts = task.starts[Math.max(cook, 0)] ?? [];
+  let to = latest;
   for (let jumps = 0; jumps < mostJumps; jumps++) {
     const start = latestOf(starts, to);
-    if (start === null || start < window.from) return null;
-    const room = leavesRoom(schedule, node, start, window.from);
-    if (room === null) return null;
-    if (room < start) {
-      to = room;
-      continue;
-    }
-    const crowded = spread && task ? crowdedShift(schedule, task, by.cook, start) : null;
+    if (start === null || start < from) return nowhere;
+    const crowded = spread ? crowdedShift(schedule, task, cook, start) : null;
     if (crowded !== null) {
-      to = (schedule.model.shifts[by.cook]?.[crowded]?.from ?? 0) - (task?.attended[0]?.offset ?? 0) - 1;
+      to = (schedule.model.shifts[cook]?.[crowded]?.from ?? 0) - (task.attended[0]?.offset ?? 0) - 1;
       continue;
     }
-    const clash = clashAt(schedule, node, { start, cook: by.cook, oven: by.oven });
-    if (!clash) return start;
-    to = clash.earlier;
+    const clear = clearBefore(schedule, node, start, cook, oven);
+    if (clear === start) return start;
+    to = clear;
   }
-  return null;
+  return nowhere;
 };
 
 const fittest = (schedule: Schedule, task: Node, spots: readonly Spot[]): Spot | null => {
-  const { nodes, cooks, ovenIds } = schedule.model;
+  const { nodes, cooks } = schedule.model;
   const load = cooks.map(() => 0);
   const dish = cooks.map(() => 0);
-  const warm = ovenIds.map(() => 0);
-  schedule.spots.forEach((spot, n) => {
+  for (let n = 0; n < schedule.model.taskCount; n++) {
+    const cook = schedule.cook[n] as number;
     const other = nodes[n];
-    if (!spot || !other || spot.cook < 0) return;
-    load[spot.cook] = (load[spot.cook] ?? 0) + other.handsMinutes;
-    if (other.dish === task.dish) dish[spot.cook] = (dish[spot.cook] ?? 0) + 1;
-  });
-  for (const [o, list] of schedule.baking.entries()) {
-    warm[o] = list.filter((b) => task.oven.some((t) => t.celsius === b.celsius)).length;
+    if (cook < 0 || !other) continue;
+    load[cook] = (load[cook] ?? 0) + other.handsMinutes;
+    if (other.dish === task.dish) dish[cook] = (dish[cook] ?? 0) + 1;
   }
+  const warm = schedule.baking.map(
+    (list) => list.filter((b) => task.oven.some((t) => t.celsius === b.celsius)).length,
+  );
   const rank = (spot: Spot): readonly number[] => [
     -(warm[spot.oven] ?? 0),
     -(dish[spot.cook] ?? 0),
@@ -159,7 +195,7 @@ const fittest = (schedule: Schedule, task: Node, spots: readonly Spot[]): Spot |
 };
 
 /** Orders lists of numbers by their first difference. */
-export const compareRanks = (a: readonly number[], b: readonly number[]): number => {
+export const compareRanks = (a: ArrayLike<number>, b: ArrayLike<number>): number => {
   for (let i = 0; i < a.length; i++) {
     const difference = (a[i] ?? 0) - (b[i] ?? 0);
     if (difference !== 0) return difference;

@@ -1,28 +1,34 @@
 import { type Moment, minutes, moment } from "../measure/units.ts";
-import type { CourseLanding, Placed, Plan } from "../model/plan.ts";
-import type { Prep } from "../model/prep.ts";
+import type { CourseLanding, LevelValue, Placed, Plan } from "../model/plan.ts";
+import type { GoalLevel, Prep } from "../model/prep.ts";
 import { because } from "./explain.ts";
-import { costOf } from "./objective.ts";
-import type { Schedule } from "./schedule.ts";
+import { costOf, placesOf } from "./objective.ts";
+import { type Schedule, spotOf } from "./schedule.ts";
 
 /** The finished schedule in the words of the model. */
-export const summary = (prep: Prep, schedule: Schedule): Plan => {
+export const summary = (prep: Prep, schedule: Schedule, bounds: readonly number[] = []): Plan => {
   const placed = placedTasks(prep, schedule);
-  const unplaced = prep.tasks.filter((_, n) => !schedule.spots[n]).map((task) => task.id);
+  const unplaced = prep.tasks.filter((_, n) => spotOf(schedule, n) === null).map((task) => task.id);
   const courses = landings(prep, placed);
-  const [, , hold, calm] = costOf(schedule);
+  const levels = levelsOf(schedule, bounds);
+  const levelValue = (level: GoalLevel): number => levels.find((l) => l.level === level)?.value ?? 0;
   const late = courses.reduce((sum, course) => sum + course.lateMinutes, 0);
   return {
     placed,
     courses,
     unplaced,
     status: unplaced.length > 0 ? "partial" : late > 0 ? "late" : "on-time",
-    objective: { lateMinutes: minutes(late), holdMinutes: minutes(hold), calmMinutes: minutes(calm) },
+    objective: {
+      lateMinutes: minutes(late),
+      holdMinutes: minutes(levelValue("hold")),
+      calmMinutes: minutes(levelValue("calm")),
+      levels,
+    },
     load: schedule.model.cooks.map((cook, c) => ({
       cook,
       handsMinutes: minutes(
         schedule.model.nodes.reduce(
-          (sum, node, n) => sum + (schedule.spots[n]?.cook === c ? node.handsMinutes : 0),
+          (sum, node, n) => sum + (schedule.cook[n] === c ? node.handsMinutes : 0),
           0,
         ),
       ),
@@ -31,10 +37,23 @@ export const summary = (prep: Prep, schedule: Schedule): Plan => {
   };
 };
 
+/** Each level's value, with the bound that is known for it: nothing is below none. */
+export const levelsOf = (schedule: Schedule, bounds: readonly number[]): readonly LevelValue[] => {
+  const cost = costOf(schedule);
+  const at = placesOf(schedule.model);
+  let proved = cost[0] === 0;
+  return schedule.model.levels.map((level, l) => {
+    const value = cost[at(level)] ?? 0;
+    const bound = proved ? Math.min(value, bounds[l] ?? 0) : 0;
+    proved = proved && bound === value;
+    return { level, value, bound, proved };
+  });
+};
+
 const placedTasks = (prep: Prep, schedule: Schedule): readonly Placed[] => {
   const { model } = schedule;
   const placed = prep.tasks.flatMap((task, n): Placed[] => {
-    const spot = schedule.spots[n];
+    const spot = spotOf(schedule, n);
     if (!spot) return [];
     const start = spot.start + model.origin;
     const segments: Moment[] = [];
@@ -62,7 +81,8 @@ const landings = (prep: Prep, placed: readonly Placed[]): readonly CourseLanding
   const where = new Map(placed.map((p) => [p.task, p]));
   return prep.courses.map((goal) => {
     const ends = goal.plateTasks.flatMap((id) => where.get(id)?.end ?? []);
-    const lands = Math.max(...(ends.length > 0 ? ends : [goal.due]));
+    const counted = goal.landsWith === "first" ? ends.slice(0, 1) : ends;
+    const lands = Math.max(...(counted.length > 0 ? counted : [goal.due]));
     const own = prep.tasks
       .filter((task) => task.course === goal.course)
       .flatMap((task) => where.get(task.id) ?? []);

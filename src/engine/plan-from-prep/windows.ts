@@ -1,51 +1,112 @@
-import { noPath } from "./longest-paths.ts";
 import type { Starts } from "./model.ts";
-import type { Schedule } from "./schedule.ts";
-
-/** Starts that lags to the nodes already placed leave open: [from, to]; empty when from > to. */
-export const windowOf = (
-  schedule: Schedule,
-  node: number,
-): { readonly from: number; readonly to: number } => {
-  const { paths, model, spots } = schedule;
-  let from = 0;
-  let to = model.horizon - (model.nodes[node]?.length ?? 0);
-  for (const other of paths.kin(node)) {
-    const spot = spots[other];
-    if (!spot || other === node) continue;
-    const after = paths.least(other, node);
-    if (after > noPath / 2 && spot.start + after > from) from = spot.start + after;
-    const before = paths.least(node, other);
-    if (before > noPath / 2 && spot.start - before < to) to = spot.start - before;
-  }
-  return { from, to };
-};
+import { nowhere, type Schedule } from "./schedule.ts";
 
 /**
- * A start at or below the given one that leaves every task still to be placed some start that a shift allows;
- * it says nothing of whether the hands are free then. Null when there is none above `least`.
+ * Opens the windows of everything that lags bind together as wide as what stands there leaves them.
+ * False when some node that is to be placed has no start left.
  */
-export const leavesRoom = (schedule: Schedule, node: number, start: number, least: number): number | null => {
-  const { paths, model, spots } = schedule;
-  let at = start;
-  for (let moved = true; moved; ) {
-    moved = false;
-    for (const other of paths.kin(node)) {
-      if (other === node || spots[other]) continue;
-      const after = paths.least(node, other);
-      if (after <= noPath / 2) continue;
-      const before = paths.least(other, node);
-      if (before <= noPath / 2) continue;
-      const open = latestOf(model.nodes[other]?.anyStarts ?? [], at - before);
-      if (open === null) return null;
-      if (open < at + after) {
-        at = open - after;
-        moved = true;
-        if (at < least) return null;
+export const openWindows = (schedule: Schedule, set: number): boolean => {
+  const { kin, start, earliest, latest, model } = schedule;
+  const nodes = kin.sets[set] as readonly number[];
+  for (const n of nodes) {
+    const at = start[n] as number;
+    const open = kin.open[n] as Int32Array;
+    const stands = at !== nowhere;
+    earliest[n] = stands ? at : open.length > 0 ? (open[0] as number) : 0;
+    latest[n] = stands ? at : open.length > 0 ? (open[open.length - 1] as number) : model.horizon;
+  }
+  const queue = [...nodes];
+  const waiting = new Set(queue);
+  return spread(schedule, queue, waiting, null);
+};
+
+/** A note of a window before it was narrowed. */
+export type Trail = { readonly nodes: number[]; readonly earliest: number[]; readonly latest: number[] };
+
+export const emptyTrail = (): Trail => ({ nodes: [], earliest: [], latest: [] });
+
+/** Narrows the windows for a node that was put at its start; false when that leaves another no start. What changes is noted. */
+export const narrow = (schedule: Schedule, node: number, trail: Trail): boolean => {
+  const at = schedule.start[node] as number;
+  note(schedule, node, trail);
+  schedule.earliest[node] = at;
+  schedule.latest[node] = at;
+  return spread(schedule, [node], new Set([node]), trail);
+};
+
+/** Widens the windows again to what they were. */
+export const undo = (schedule: Schedule, trail: Trail): void => {
+  for (let i = trail.nodes.length - 1; i >= 0; i--) {
+    const n = trail.nodes[i] as number;
+    schedule.earliest[n] = trail.earliest[i] as number;
+    schedule.latest[n] = trail.latest[i] as number;
+  }
+  trail.nodes.length = 0;
+  trail.earliest.length = 0;
+  trail.latest.length = 0;
+};
+
+const note = (schedule: Schedule, node: number, trail: Trail | null): void => {
+  if (!trail) return;
+  trail.nodes.push(node);
+  trail.earliest.push(schedule.earliest[node] as number);
+  trail.latest.push(schedule.latest[node] as number);
+};
+
+const spread = (schedule: Schedule, queue: number[], waiting: Set<number>, trail: Trail | null): boolean => {
+  const { kin, earliest, latest, start, gone } = schedule;
+  const { out, into } = kin;
+  for (let head = 0; head < queue.length; head++) {
+    const n = queue[head] as number;
+    waiting.delete(n);
+    if (gone[n] === 1) continue;
+    const from = earliest[n] as number;
+    for (let k = out.first[n] as number; k < (out.first[n + 1] as number); k++) {
+      const other = out.other[k] as number;
+      const least = from + (out.weight[k] as number);
+      if (least <= (earliest[other] as number) || gone[other] === 1) continue;
+      if (start[other] !== nowhere) return false;
+      const open = snapUp(kin.open[other] as Int32Array, least);
+      if (open < 0 || open > (latest[other] as number)) return false;
+      note(schedule, other, trail);
+      earliest[other] = open;
+      if (!waiting.has(other)) {
+        waiting.add(other);
+        queue.push(other);
+      }
+    }
+    const to = latest[n] as number;
+    for (let k = into.first[n] as number; k < (into.first[n + 1] as number); k++) {
+      const other = into.other[k] as number;
+      const most = to - (into.weight[k] as number);
+      if (most >= (latest[other] as number) || gone[other] === 1) continue;
+      if (start[other] !== nowhere) return false;
+      const open = snapDown(kin.open[other] as Int32Array, most);
+      if (open < 0 || open < (earliest[other] as number)) return false;
+      note(schedule, other, trail);
+      latest[other] = open;
+      if (!waiting.has(other)) {
+        waiting.add(other);
+        queue.push(other);
       }
     }
   }
-  return at;
+  return true;
+};
+
+/** The first start from a minute on; -1 when there is none. A node without starts was given up, and bounds nothing. */
+const snapUp = (open: Int32Array, from: number): number => {
+  for (let i = 1; i < open.length; i += 2) {
+    if ((open[i] as number) >= from) return Math.max(open[i - 1] as number, from);
+  }
+  return -1;
+};
+
+const snapDown = (open: Int32Array, to: number): number => {
+  for (let i = open.length - 2; i >= 0; i -= 2) {
+    if ((open[i] as number) <= to) return Math.min(open[i + 1] as number, to);
+  }
+  return -1;
 };
 
 /** The latest member of a start set up to a minute. */

@@ -68,7 +68,7 @@ const planned = (source: string, steps: readonly Step[], hot = false): { prep: P
       courses: [],
       unplaced: [],
       status: "on-time",
-      objective: { lateMinutes: minutes(0), holdMinutes: minutes(0), calmMinutes: minutes(0) },
+      objective: { lateMinutes: minutes(0), holdMinutes: minutes(0), calmMinutes: minutes(0), levels: [] },
       load: [],
       violations: [],
     },

@@ -1,0 +1,54 @@
+import type { Paths } from "./longest-paths.ts";
+import type { Arc, Model, Starts } from "./model.ts";
+
+/** Arcs at each node: those of `n` are at first[n] to first[n + 1] - 1. */
+type Ends = { readonly first: Int32Array; readonly other: Int32Array; readonly weight: Int32Array };
+
+/** What hangs together by lags, laid out for speed. */
+export type Kin = {
+  readonly out: Ends;
+  readonly into: Ends;
+  /** The set of nodes that lags bind together, by node, and the nodes of each set. */
+  readonly setOf: Int32Array;
+  readonly sets: readonly (readonly number[])[];
+  /** Tasks that come after a node. */
+  readonly followers: readonly (readonly number[])[];
+  /** Starts that some cook could take: from, to, from, to, rising. */
+  readonly open: readonly Int32Array[];
+};
+
+export const kinOf = (model: Model, paths: Paths): Kin => {
+  const setOf = new Int32Array(model.nodes.length).fill(-1);
+  const sets: (readonly number[])[] = [];
+  for (let n = 0; n < model.nodes.length; n++) {
+    if ((setOf[n] as number) >= 0) continue;
+    const set = paths.kin(n);
+    for (const k of set) setOf[k] = sets.length;
+    sets.push(set);
+  }
+  return {
+    out: endsOf(model.out, (arc) => arc.to),
+    into: endsOf(model.into, (arc) => arc.from),
+    setOf,
+    sets,
+    followers: model.out.map((arcs) =>
+      arcs.flatMap((arc) => (!arc.most && arc.weight > 0 && arc.to < model.taskCount ? [arc.to] : [])),
+    ),
+    open: model.nodes.map((node) => flat(node.anyStarts)),
+  };
+};
+
+const flat = (starts: Starts): Int32Array => Int32Array.from(starts.flatMap((s) => [s.from, s.to]));
+
+const endsOf = (arcs: readonly (readonly Arc[])[], otherOf: (arc: Arc) => number): Ends => {
+  const all = arcs.flat();
+  const first = new Int32Array(arcs.length + 1);
+  arcs.forEach((list, n) => {
+    first[n + 1] = (first[n] as number) + list.length;
+  });
+  return {
+    first,
+    other: Int32Array.from(all, otherOf),
+    weight: Int32Array.from(all, (arc) => arc.weight),
+  };
+};
