@@ -23,7 +23,11 @@ type Way = { readonly spot: Spot | null; readonly thrown: readonly number[] };
 export const makeRoom = (schedule: Schedule, node: number, state: Insertion): readonly number[] | null => {
   const task = schedule.model.nodes[node];
   if (!task || state.throws <= 0 || state.looks <= 0) return null;
-  const ways = [pushEarlier(schedule, node, state), throwForTime(schedule, node, state)];
+  const ways = [
+    pushEarlier(schedule, node, state, true),
+    pushEarlier(schedule, node, state, false),
+    throwForTime(schedule, node, state),
+  ];
   const fits = (schedule.earliest[node] as number) <= (schedule.latest[node] as number);
   if (fits) ways.push(cheapestSpot(schedule, node, task, state));
   const found = ways
@@ -64,27 +68,35 @@ const costOf = (nodes: readonly number[], state: Insertion): number => {
 };
 
 /**
- * A spot before the window: what follows within a limit and stands too late for it comes out, and will follow it there.
- * This is how a whole chain moves to an earlier hour, when its last link was put where the first has no room.
+ * A spot before the window: what follows within a limit and stands too late for it comes out, and will follow it there;
+ * or else what comes before it and ends too late for it. This is how a whole chain moves to an earlier hour, when one
+ * link was put where another has no room.
  */
-const pushEarlier = (schedule: Schedule, node: number, state: Insertion): Way | null => {
+const pushEarlier = (
+  schedule: Schedule,
+  node: number,
+  state: Insertion,
+  followers: boolean,
+): Way | null => {
   const { paths, start, model } = schedule;
   const thrown: number[] = [];
   for (const other of paths.kin(node)) {
     const at = start[other] as number;
     if (at === nowhere || other === node || other >= model.taskCount) continue;
     const after = paths.least(other, node);
-    if (after <= noPath / 2 || after > 0) continue;
+    if (after <= noPath / 2 || after > 0 === followers) continue;
     // A limit from what follows: a path back that is not work that comes before.
-    if (paths.least(node, other) > noPath / 2 && at + after > (schedule.earliest[node] as number) - 1) {
-      thrown.push(other);
-    }
+    if (followers && paths.least(node, other) <= noPath / 2) continue;
+    if (at + after > (schedule.earliest[node] as number) - 1) thrown.push(other);
   }
   if (thrown.length === 0 || thrown.length > mostPushed) return null;
   const stood = thrown.map((n) => spotOf(schedule, n) as Spot);
   for (const n of thrown) take(schedule, n);
   reopen(schedule, [node]);
-  const spot = latestSpot(schedule, node, state.chance);
+  const task = schedule.model.nodes[node] as Node;
+  const free = latestSpot(schedule, node, state.chance);
+  const taken = free || followers ? null : cheapestSpot(schedule, node, task, state);
+  const spot = free ?? taken?.spot ?? null;
   const late = thrown.filter((n, i) => {
     const at = (stood[i] as Spot).start;
     return spot && (at + paths.least(n, node) > spot.start || spot.start + paths.least(node, n) > at);
@@ -94,13 +106,14 @@ const pushEarlier = (schedule: Schedule, node: number, state: Insertion): Way | 
     // Those that need not follow stay, unless the spot was only free without them.
     if (!late.includes(n)) put(schedule, n, old.start, old.cook, old.oven);
   });
-  const clear = spot !== null && clashAt(schedule, node, spot.start, spot.cook, spot.oven) === null;
+  const clear =
+    taken !== null || (spot !== null && clashAt(schedule, node, spot.start, spot.cook, spot.oven) === null);
   thrown.forEach((n, i) => {
     const old = stood[i] as Spot;
     if (late.includes(n)) put(schedule, n, old.start, old.cook, old.oven);
   });
   reopen(schedule, [node]);
-  return spot === null ? null : { spot, thrown: clear ? late : thrown };
+  return spot === null ? null : { spot, thrown: [...(clear ? late : thrown), ...(taken?.thrown ?? [])] };
 };
 
 /** Takes out tasks whose lags leave a node no start at all, or leave it none with hands free: those on the side that costs less. */
