@@ -9,8 +9,8 @@ export type Night = {
   readonly heldBy: Int32Array;
 };
 
-/** Passes over waits that point backwards in the plan's order; more are never needed where the lags hold in the plan. */
-const mostPasses = 4;
+/** Passes at most; waits that point backwards in the order of the plan ask for another, and few do. */
+const mostPasses = 40;
 
 /**
  * Runs one night. The policy: everybody keeps the plan's order; who is free begins the next task a little before its hour
