@@ -64,6 +64,8 @@ export const networkOf = (prep: Prep, plan: Plan): Network => {
     before.set(task.id, k);
   }
   for (const lag of prep.lags) {
+    // Plates that should stand together do not wait for each other when one is late: they stand at the pass.
+    if (lag.reason === "plate-together") continue;
     const source = span.get(lag.before);
     const target = span.get(lag.after);
     if (source === undefined || target === undefined) continue;
