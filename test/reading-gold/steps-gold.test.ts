@@ -2,17 +2,19 @@ import { describe, expect, it } from "vitest";
 import { goldDishes } from "./steps-gold.ts";
 import { kinds, scoreSteps } from "./steps-score.ts";
 
-const dishes = goldDishes(`${new URL(".", import.meta.url).pathname}working/steps.txt`);
+const folder = `${new URL(".", import.meta.url).pathname}working/`;
+const dishes = ["steps.txt", "steps-more.txt"].flatMap((file) => goldDishes(folder + file));
 const score = scoreSteps(dishes);
 
 /** Least share read right, in percent: what the reader reached, so that no change makes it worse unseen. */
 const floor: Readonly<Record<(typeof kinds)[number], number>> = {
-  technique: 98,
-  time: 98,
-  temperature: 98,
-  place: 97,
-  uses: 88,
-  details: 98,
+  technique: 99,
+  time: 99,
+  temperature: 99,
+  place: 99,
+  uses: 96,
+  held: 93,
+  details: 96,
 };
 
 describe("steps of dishes that the reader was tuned on", () => {

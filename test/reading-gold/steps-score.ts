@@ -2,8 +2,12 @@ import { type Action, type Dish, readCard } from "#engine/index.ts";
 import { techniqueById } from "../../src/engine/larder/techniques.ts";
 import type { GoldAction, GoldDish } from "./steps-gold.ts";
 
-/** What is counted: right ones of all that a careful reader would say. */
-export const kinds = ["technique", "time", "temperature", "place", "uses", "details"] as const;
+/**
+ * What is counted: right ones of all that a careful reader would say. "uses" judges each order by itself, as if all
+ * before it had been read right: the lines it takes and the pots it works on. "held" judges all that has come together
+ * in its hands since the first step, so that one slip counts against every order behind it.
+ */
+export const kinds = ["technique", "time", "temperature", "place", "uses", "held", "details"] as const;
 type Kind = (typeof kinds)[number];
 
 export type Miss = {
@@ -47,7 +51,7 @@ type GoldRead = {
 /** Works out what each order of the gold has in its hands. */
 const resolveGold = (dish: Dish, actions: readonly GoldAction[]): readonly GoldRead[] => {
   const done: GoldRead[] = [];
-  const find = (written: string): GoldRead => {
+  const find = (written: string): Pick<GoldRead, "holds" | "skip"> => {
     const name = /^@([\w-]*)/.exec(written)?.[1] ?? "";
     for (let i = done.length - 1; i >= 0; i -= 1) {
       const d = done[i];
@@ -59,6 +63,7 @@ const resolveGold = (dish: Dish, actions: readonly GoldAction[]): readonly GoldR
       )
         return d;
     }
+    if (name === "") return { holds: new Set(), skip: new Set() };
     throw new Error(`"${written}" points at nothing in "${dish.title}"`);
   };
   for (const gold of actions) {
@@ -147,6 +152,30 @@ const align = (gold: readonly GoldRead[], read: readonly Action[]): readonly Pai
   return pairs.reverse();
 };
 
+/** What an action has in hand when what went before is taken from the gold, wherever an action stands beside one of it. */
+const heldIfRightBefore = (action: Action, pairs: readonly Pair[], held: ReadonlyMap<string, Held>): Held => {
+  const mine = new Map<number, number>();
+  const byId = new Map(pairs.flatMap((p) => (p.read === null ? [] : [[p.read.id, p] as const])));
+  const collect = (of: Action, top: boolean): void => {
+    for (const use of of.uses) {
+      if (use.ingredient !== null) {
+        mine.set(use.ingredient, 1);
+        continue;
+      }
+      const before = byId.get(use.product ?? "");
+      if (before === undefined) continue;
+      const holds =
+        before.gold !== null && !steering.has(before.gold.gold.techniques[0] ?? "")
+          ? [...before.gold.holds]
+          : [...(held.get(use.product ?? "")?.keys() ?? [])];
+      // What was lifted out of a pot is not in it any more; the gold before knows only the whole.
+      for (const i of holds) if (!top || use.only === undefined || use.only.includes(i)) mine.set(i, 1);
+    }
+  };
+  collect(action, true);
+  return mine;
+};
+
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= Math.max(0.02 * Math.abs(b), 0.02);
 
 const sameTime = (gold: NonNullable<GoldAction["minutes"]>, read: Action["minutes"]): boolean => {
@@ -179,6 +208,7 @@ export const scoreSteps = (dishes: readonly GoldDish[]): Score => {
     temperature: 0,
     place: 0,
     uses: 0,
+    held: 0,
     details: 0,
   };
   const of: Record<Kind, number> = { ...right };
@@ -187,7 +217,8 @@ export const scoreSteps = (dishes: readonly GoldDish[]): Score => {
     const { value: dish } = readCard(one.text, "card", one.region);
     const read = dish.steps.flatMap((s) => s.actions);
     const held = heldBy(dish);
-    for (const { gold, read: action } of align(resolveGold(dish, one.actions), read)) {
+    const pairs = align(resolveGold(dish, one.actions), read);
+    for (const { gold, read: action } of pairs) {
       const count = (kind: Kind, ok: boolean): void => {
         of[kind] += 1;
         if (ok) right[kind] += 1;
@@ -211,7 +242,10 @@ export const scoreSteps = (dishes: readonly GoldDish[]): Score => {
         if (g.minutes !== null) count("time", false);
         if (g.celsius !== null || g.core !== null) count("temperature", false);
         count("place", false);
-        if (!steering.has(g.techniques[0] ?? "")) count("uses", false);
+        if (!steering.has(g.techniques[0] ?? "")) {
+          count("uses", false);
+          count("held", false);
+        }
         continue;
       }
       count("technique", g.techniques.includes(action.technique ?? ""));
@@ -227,7 +261,10 @@ export const scoreSteps = (dishes: readonly GoldDish[]): Score => {
       );
       const place = g.place ?? { station: usual?.station ?? "", attention: usual?.attention ?? "" };
       count("place", action.station === place.station && action.attention === place.attention);
-      if (!steering.has(g.techniques[0] ?? "")) count("uses", sameUses(gold, action, held.get(action.id)));
+      if (!steering.has(g.techniques[0] ?? "")) {
+        count("uses", sameUses(gold, action, heldIfRightBefore(action, pairs, held)));
+        count("held", sameUses(gold, action, held.get(action.id)));
+      }
       if (g.heat !== null) count("details", action.heat === g.heat);
       if (g.cue !== null) count("details", action.cue?.toLowerCase().includes(g.cue.toLowerCase()) === true);
       if (g.every !== null) count("details", action.every === g.every);

@@ -43,7 +43,15 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   const again: readonly Again[] = taken.again;
   const inMention = (i: number): boolean =>
     [...clause.mentions, ...clause.hints].some((m) => i >= m.from && i < m.to);
-  const products = isOven || clause.again ? [] : findProducts(reader, clause, inMention);
+  const products =
+    isOven || clause.again
+      ? []
+      : findProducts(
+          reader,
+          clause,
+          inMention,
+          again.map((a) => a.pool),
+        );
   for (const p of products)
     if (p.pool === null)
       fresh.push(...takeImplied(reader, p.members, p.from, p.to).map((f) => ({ ...f, implied: false })));
@@ -72,7 +80,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   const joined = isOven ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
   const chosen = onTheFire(reader, clause, inMachine(clause, said, main), main);
-  const lifted = liftedOut(clause, chosen, fresh, joined, again, products);
+  const lifted = liftedOut(reader, clause, chosen, fresh, joined, again, products);
   const uses: Use[] = [];
   for (const f of fresh)
     uses.push({
@@ -188,6 +196,10 @@ const onTheFire = (reader: StepReader, clause: Clause, said: Chosen, main: Pool 
     length !== undefined
   )
     return { ...said, station: "burner", attention: clause.minding ?? "mind" };
+  // Fat that was heated to a figure fries deep.
+  const deep = techniqueById("deep-fry");
+  if (/^(fry|cook)$/.test(said.technique.id) && (main.fatCelsius ?? 0) >= 150 && deep !== null)
+    return { ...said, technique: deep, station: "fryer", attention: "hands" };
   const simmer = techniqueById("simmer");
   if (
     said.technique.id === "sweat" &&

@@ -23,7 +23,7 @@ const mixing = new Set(
 
 // Short work of the hands that, when a length is stated, means that the food is left alone so long.
 const leaving = new Set(
-  "put cover arrange wrap press set-aside remove-from-heat take-out store fill uncover turn unmould layer spread pour drain top make add season sprinkle salt sieve".split(
+  "put cover arrange wrap press set-aside remove-from-heat take-out store fill uncover turn unmould layer spread pour drain top make add season sprinkle salt sieve squeeze".split(
     " ",
   ),
 );

@@ -1,3 +1,4 @@
+import { verbReadings } from "../../larder/techniques.ts";
 import { classAt } from "./class-words.ts";
 import type { Clause } from "./clauses.ts";
 import { type Mention, shareOfAmount } from "./find-mentions.ts";
@@ -105,6 +106,23 @@ const poolOf = (reader: StepReader, ingredient: number): Pool | null => {
   return null;
 };
 
+/** "The grated beetroot": the pool to which that was done. */
+const preparedPool = (
+  reader: StepReader,
+  clause: Clause,
+  mention: Mention,
+  ingredient: number,
+): Pool | null => {
+  const adjective = clause.tokens[mention.from - 1];
+  if (adjective === undefined || adjective.kind !== "word") return null;
+  const done = verbReadings(adjective.text).filter((r) => r.form === "past" && r.tail.length === 0);
+  if (done.length === 0) return null;
+  return newestPool(
+    reader.kitchen,
+    (p) => p.contents.has(ingredient) && done.some((r) => p.did.has(r.technique.id)),
+  );
+};
+
 /** How much of a line a mention takes; `left` is what is still there. */
 const shareTaken = (reader: StepReader, mention: Mention, ingredient: number, left: number): number => {
   const line = reader.ingredients[ingredient];
@@ -159,7 +177,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
           again.push({ ingredient, pool: split, share: Math.min(share, split.left), portion, ...place });
         continue;
       }
-      const lying = poolOf(reader, ingredient);
+      const lying = preparedPool(reader, clause, mention, ingredient) ?? poolOf(reader, ingredient);
       const explicit = mention.portioning.kind === "share" || mention.portioning.kind === "amount";
       const back =
         /^(cooked|fried|browned|roasted|melted|boiled|soaked|toasted|drained|chilled|cooled|softened|mashed|beaten|whipped|prepared|reserved)$/.test(
@@ -185,8 +203,21 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
         reader.restLater[ingredient] = Math.max(0, (reader.restLater[ingredient] ?? 0) - 1);
       fresh.push({ ingredient, share: Math.max(0, Math.min(1, share)), implied: false, ...place });
       reader.remaining[ingredient] = Math.max(0, left - share);
+      if ((reader.remaining[ingredient] ?? 0) > enough) reader.lastPart = ingredient;
     }
   }
+  // "Grate half the carrots and chop the rest": what is left of the line just named.
+  const rest = clause.tokens.findIndex(
+    (t, i) =>
+      i > clause.verbAt &&
+      /^(rest|remainder|others)$/.test(t.text) &&
+      clause.tokens[i - 1]?.text === "the" &&
+      clause.tokens[i + 1]?.text !== "of" &&
+      clause.hit?.verb !== "rest",
+  );
+  const open = reader.lastPart;
+  if (rest > 0 && fresh.length === 0 && open !== null && (reader.remaining[open] ?? 0) > enough)
+    fresh.push(...takeImplied(reader, [open], rest, rest + 1).map((f) => ({ ...f, implied: false })));
   takeClasses(reader, clause, part, seen, fresh, again);
   return { fresh, again };
 };

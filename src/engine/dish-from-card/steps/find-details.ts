@@ -41,7 +41,7 @@ export const findHeat = (tokens: readonly Token[]): "low" | "medium" | "high" | 
 
 // "simmer gently", "gently fry": how the heat is, where nothing else is said of it.
 const slowCooking =
-  /^(simmer|cook|fry|sweat|saute|poach|bubble|soften|melt|warm|stew|simmering|frying|cooking)$/;
+  /^(heat|simmer|cook|fry|sweat|saute|poach|bubble|soften|melt|warm|stew|simmering|frying|cooking)$/;
 
 /** "on the lowest heat", "over a flame", "on the heat": the food stands on a burner. */
 export const isOnHeat = (tokens: readonly Token[]): boolean =>

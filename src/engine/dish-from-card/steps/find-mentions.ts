@@ -185,7 +185,7 @@ const portionAt = (tokens: readonly Token[], from: number, to: number): string |
     const here = word(tokens, at);
     const portion = portionWords[here];
     if (portion !== undefined) return /^(of|from|out)$/.test(word(tokens, at + 1)) ? portion : null;
-    if (!/^(of|from|out|the|a|one|half|both|your|each)$/.test(here)) return null;
+    if (!/^(of|from|out|the|a|one|half|both|your|each|other|another|remaining)$/.test(here)) return null;
   }
   return null;
 };
@@ -219,7 +219,14 @@ export const findMentions = (
     }
     const prev = word(tokens, i - 1);
     const next = word(tokens, found.to);
+    // "Reserving a cup of the cooking water": it comes from the pot.
+    const fromPot =
+      /^(cooking|pasta|poaching|soaking|boiling|starchy|reserved|iced|ice|salted|blanching)$/.test(prev) &&
+      /^(water|liquid|milk|stock|liquor)$/.test(word(tokens, found.to - 1));
+    const besides = /^(beside|alongside)$/.test(word(tokens, i - 2)) && prev === "the";
     const compared =
+      besides ||
+      (fromPot && word(tokens, i - 2) !== "of") ||
       /^(like|resembles?|resembling|as)$/.test(prev) ||
       (prev === "of" && /^(size|colour|color|consistency|texture|thickness)$/.test(word(tokens, i - 2))) ||
       (/^(a|an|your|the)$/.test(prev) &&

@@ -31,7 +31,7 @@ const shareBefore = (clause: Clause, i: number): number | "rest" => {
 
 // Nouns that name any mixture, so that they are no name to remember it by.
 const anonymous = new Set(
-  "mixture mix rest remainder content lot pan tin pot dish bowl tray shape piece slice round square potato vegetable veg meat fish rice pasta noodle white yolk leaf cream".split(
+  "mixture mix content lot pan tin pot dish bowl tray shape piece slice round square potato vegetable veg meat fish rice pasta noodle white yolk leaf cream".split(
     " ",
   ),
 );
@@ -41,6 +41,7 @@ export const findProducts = (
   reader: StepReader,
   clause: Clause,
   taken: (i: number) => boolean,
+  held: readonly Pool[],
 ): readonly Product[] => {
   const products: Product[] = [];
   for (let i = 0; i < clause.tokens.length; i += 1) {
@@ -55,10 +56,18 @@ export const findProducts = (
     }
     if (clause.cue !== null && isInCue(clause, i)) continue;
     if (i < clause.verbAt && isAim(clause.tokens, i, clause.verbAt)) continue;
-    if (!behindDeterminer(clause, i) && partMembers.length === 0) continue;
+    // "While the cake is in the oven, mix …": it stays where it is.
+    if (i < clause.verbAt && clause.meanwhile) continue;
+    const terse = !behindDeterminer(clause, i);
+    if (
+      terse &&
+      partMembers.length === 0 &&
+      !(bare.has(noun) && /^(with|into|over|onto|in|to|and|,)$/.test(word(clause, i - 1)))
+    )
+      continue;
     if (/^(pan|tin|dish|tray|bowl|processor|board|brush|cutter|cloth)$/.test(stem(word(clause, i + 1))))
       continue;
-    const product = firstMixture(reader, clause, i) ?? resolve(reader, noun, partMembers);
+    const product = firstMixture(reader, clause, i) ?? resolve(reader, noun, partMembers, held, terse);
     if (product === null) continue;
     const share = shareBefore(clause, i);
     products.push({
@@ -98,6 +107,37 @@ const firstMixture = (
   return pool === undefined ? null : { pool, members: [] };
 };
 
+// Products that terse cooks name without an article: "toss pasta with sauce".
+const bare = new Set(
+  "sauce batter dough filling dressing custard icing glaze topping marinade gravy mixture mash".split(" "),
+);
+
+type Fits = (pool: Pool, has: (pattern: RegExp) => boolean) => boolean;
+
+const flour = /\b(flour|semolina|cornmeal|polenta|oats|suet)\b/;
+// What a pool must hold or have gone through to be called so.
+const fitting: readonly (readonly [nouns: string, fits: Fits])[] = [
+  [
+    "cake loaf bread bun roll biscuit cookie scone muffin brownie sponge tart pie meringue case shell",
+    (p) => p.baked,
+  ],
+  ["dough batter pastry crust", (p, has) => !p.baked && has(flour)],
+  [
+    "syrup icing frosting caramel",
+    (p, has) => !p.baked && has(/\b(sugar|honey|syrup|treacle)\b/) && !has(flour),
+  ],
+  ["mash", (_, has) => has(/\bpotato/)],
+  ["custard", (_, has) => has(/\b(eggs?|yolks?|custard)\b/) && has(/\b(milk|cream)\b/)],
+  [
+    "dressing vinaigrette marinade",
+    (p, has) => !p.onHeat && has(/\b(oil|vinegar|lemon|lime|yogh?urt|soy|mustard|mayonnaise|wine)\b/),
+  ],
+];
+
+const fitsOf = new Map<string, Fits>(
+  fitting.flatMap(([nouns, fits]) => nouns.split(" ").map((noun): [string, Fits] => [noun, fits])),
+);
+
 const leftBehind = new Set(
   "sauce gravy stew soup curry broth pot pan mixture content liquor marinade braise".split(" "),
 );
@@ -106,8 +146,10 @@ const resolve = (
   reader: StepReader,
   noun: string,
   partMembers: readonly number[],
+  held: readonly Pool[],
+  terse: boolean,
 ): { pool: Pool | null; members: readonly number[] } | null => {
-  const byName = newestPool(reader.kitchen, (p) => p.names.has(noun));
+  const byName = newestPool(reader.kitchen, (p) => p.names.has(noun) && !held.includes(p));
   if (byName !== null) return { pool: byName, members: [] };
   if (partMembers.length > 0) {
     const unused = partMembers.filter((m) => (reader.remaining[m] ?? 0) > 0.001);
@@ -124,6 +166,28 @@ const resolve = (
     if (noun === "juice" || noun === "dripping") return null;
   }
   if (borrowedNouns.has(noun)) return null;
+  if (/^(rest|remainder)$/.test(noun)) {
+    const { split } = reader.kitchen;
+    return split !== null && split.left > 0.001 ? { pool: split, members: [] } : null;
+  }
+  const fits = fitsOf.get(noun);
+  const has = (p: Pool) => (pattern: RegExp) =>
+    [...p.contents].some((i) => pattern.test(reader.ingredients[i]?.name.toLowerCase() ?? ""));
+  const fitted =
+    fits === undefined ? null : newestPool(reader.kitchen, (p) => !held.includes(p) && fits(p, has(p)));
+  if (fitted !== null) {
+    if (reader.kitchen.current !== fitted && !fitted.names.has(noun)) fitted.names.add(noun);
+    return { pool: fitted, members: [] };
+  }
+  // "Toss the pasta with the sauce": not what is named beside it.
+  if (
+    held.length > 0 &&
+    (terse || (reader.kitchen.current !== null && held.includes(reader.kitchen.current)))
+  ) {
+    const other = newestPool(reader.kitchen, (p) => !held.includes(p) && p.contents.size > 1);
+    if (other !== null) return { pool: other, members: [] };
+  }
+  if (terse) return null;
   const { current } = reader.kitchen;
   if (current === null || current.left <= 0.001 || current.contents.size === 0) return null;
   // "Heat the butter, turn in the mixture": the hot pan waits for what stands beside it.

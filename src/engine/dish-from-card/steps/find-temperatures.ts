@@ -109,7 +109,9 @@ export const findTemperatures = (tokens: readonly Token[], region: Region): read
       tokens
         .slice(last.to, one.from)
         .every((t) => /^([/(),]|[-‐-―]|or|fan|gas|mark|a|oven|and)$/.test(t.text));
-    if (joined) found[found.length - 1] = { ...last, to: one.to };
+    // "Into a hot oven, 220": the figure says what the word meant.
+    const worded = last !== undefined && /^ovens?$/.test(text(tokens, last.from));
+    if (joined) found[found.length - 1] = worded ? { ...one, from: last.from } : { ...last, to: one.to };
     else found.push(one);
     i = Math.max(one.to, i + 1);
   }
@@ -176,7 +178,8 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
   // "bake at 350", "preheat the oven to 180", "oven to 200"
   if (
     tokens[i]?.kind === "number" &&
-    /^(at|to|on|oven)$/.test(text(tokens, i - 1)) &&
+    (/^(at|to|on|oven)$/.test(text(tokens, i - 1)) ||
+      (/^[,(:]$/.test(text(tokens, i - 1)) && text(tokens, i - 2) === "oven")) &&
     isOvenTalk(tokens, i)
   ) {
     const bare = numberAt(tokens, i);

@@ -3,7 +3,7 @@ import { isOrder } from "./is-order.ts";
 import { numberAt } from "./number-at.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
-import { before, isBase, negations, readingAt, word } from "./verb-reading.ts";
+import { before, isBase, negations, placeFollows, readingAt, word } from "./verb-reading.ts";
 import {
   beings,
   determiners,
@@ -156,6 +156,11 @@ const hitAt = (
       (/^(start|begin)$/.test(here) && /^(by|with|the|off|to)$/.test(word(tokens, i + 1)))
     )
       return null;
+    // "Get the ribs in a pot" puts them there.
+    const put = here === "get" && found.reading.technique.id === "use" ? techniqueById("put") : null;
+    const into = tokens.findIndex((t, k) => k > i + 1 && k < i + 8 && /^(in|into|on)$/.test(t.text));
+    if (put !== null && into > 0 && placeFollows(tokens, into + 1))
+      return { at: i, to: found.to, technique: put, verb: "put", letting: false, passive: false };
     return said(i, found, false);
   }
 
@@ -235,6 +240,14 @@ const terseAt = (
     /^[,:]$/.test(word(tokens, i + 1))
   )
     return make("fry", "fry", i + 1, false);
+  // "Spring onions on top" behind a comma.
+  if (here === "on" && word(tokens, i + 1) === "top" && word(tokens, i + 2) !== "of" && foodBefore()) {
+    let at = i - 1;
+    while (at > 0 && !/^[,;:]$/.test(word(tokens, at))) at -= 1;
+    const last = hits.at(-1);
+    if (last === undefined ? startsTersely(tokens, i) : at >= last.to)
+      return make("top", "top", i + 2, false);
+  }
   if (here === "give" && /^(it|them|that|this|everything)$/.test(word(tokens, i + 1))) {
     for (let at = i + 2; at < i + 6; at += 1) {
       if (/^(min|mins|minutes?|secs?|seconds?|hours?)$/.test(word(tokens, at)))

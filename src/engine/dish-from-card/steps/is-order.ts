@@ -35,6 +35,15 @@ export const isOrder = (
   if (prev === "do" && word(tokens, at - 1) === "") return true;
   // "Plate: beets, fish", "mackerel: salt, 10 min, pat dry": a label before or behind the order.
   if (at < 0 && next === ":" && /^(plate|dress|garnish|finish|top|fill)$/.test(here)) return true;
+  // "Shred the cabbage, salt, squeeze over a lime": an order of one word.
+  if (
+    here === "salt" &&
+    prev === "," &&
+    next === "," &&
+    hits.length > 0 &&
+    !tokens.slice(0, i).some((t) => /^(with|add)$/.test(t.text))
+  )
+    return true;
   if (prev === ":" && (next === "," || next === "") && at <= 4) return true;
   if (at < 0 || (/^[:•)]$/.test(prev) && !noun)) {
     if (!noun || usuallyVerbs.has(here)) return !(noun && /^(is|are|should|will|with a lid|mix)$/.test(next));

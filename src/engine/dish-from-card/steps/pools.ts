@@ -16,6 +16,14 @@ export type Pool = {
   inOven: boolean;
   /** It stands on a burner or under the grill. */
   onHeat: boolean;
+  /** It came out of the oven done. */
+  baked: boolean;
+  /** The fat in it was heated to this, in °C; null when not stated. */
+  fatCelsius: number | null;
+  /** Techniques that were done to it: "the grated beetroot" is found by them. */
+  readonly did: Set<string>;
+  /** The sentence in which it was last worked on. */
+  sentence: string;
   /** What cooks call it: "dough", "sauce", the name of a part. */
   readonly names: Set<string>;
   part: string | null;
@@ -37,6 +45,8 @@ export type Kitchen = {
   current: Pool | null;
   /** A pan that was emptied and may be used again ("in the same pan"). */
   emptied: Pool | null;
+  /** What a part was taken of last: "chop the rest". */
+  split: Pool | null;
 };
 
 /** An empty pool of a part of the dish. */
@@ -49,6 +59,10 @@ export const newPool = (part: string | null): Pool => ({
   aside: false,
   inOven: false,
   onHeat: false,
+  baked: false,
+  fatCelsius: null,
+  did: new Set(),
+  sentence: "",
   names: new Set(),
   part,
   vessel: null,

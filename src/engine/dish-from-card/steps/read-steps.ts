@@ -116,6 +116,7 @@ const actionsOf = (reader: StepReader, line: Line, step: number): readonly Actio
       id: `s${step + 1}a${actions.length + 1}`,
       part: line.block.part,
       offset: line.words.span.start,
+      sentence: `${step}.${clause.sentence}`,
       before,
     });
     before = leastWait ? action : { ...action, leastWait: null };

@@ -13,6 +13,10 @@ const primers = new Set("heat melt bring-to-boil bring-to-simmer warm boil".spli
 const leavesMachine = new Set(
   "take-out unmould roll-out shape prove pour chill bake divide layer spread fill rest".split(" "),
 );
+// Aromatics that are taken out to be thrown away.
+const thrown =
+  /\b(bay|cinnamon|star anise|vanilla|sprigs?|thyme|rosemary|bouquet|rind|peel|cloves?|cardamom|lemongrass|lemon grass|stalks?|herbs?|string)\b/;
+
 const lifting = new Set("take-out set-aside remove-from-heat drain discard skim sieve".split(" "));
 
 // Short work on what stands in the oven, or on the fire, after which it goes on there.
@@ -33,6 +37,7 @@ type Hands = {
 
 /** The foods that leave a pool in which others stay ("lift out the chicken"); null when all goes, or nothing. */
 export const liftedOut = (
+  reader: StepReader,
   clause: Clause,
   chosen: Chosen,
   fresh: readonly Fresh[],
@@ -43,10 +48,33 @@ export const liftedOut = (
   const [only] = joined;
   if (only === undefined || joined.length !== 1 || fresh.length > 0) return null;
   const id = chosen.technique.id;
+  const kept = /^(reserving|keeping|saving|leaving)$/;
+  // "Lift them out": what is solid goes, the liquor and what flavours it stay.
+  if (
+    (id === "take-out" &&
+      only.onHeat &&
+      /^(lift|fish|scoop|spoon|pull|remove|take out|pick)/.test(clause.hit?.verb ?? "") &&
+      !clause.tokens.some((t) => /^(heat|oven|stove|hob|fridge)$/.test(t.text)) &&
+      clause.tokens.some((t) => /^(them|it|these|everything)$/.test(t.text))) ||
+    (id === "drain" && clause.tokens.some((t) => kept.test(t.text)))
+  ) {
+    const stays = (i: number): boolean => {
+      const name = reader.ingredients[i]?.name.toLowerCase() ?? "";
+      return isFatOrWater(reader, i) || wetNames.test(name) || thrown.test(name);
+    };
+    const solid = [...only.contents].filter((i) => !stays(i));
+    const wet = [...only.contents].some((i) =>
+      /\b(water|stock|broth|milk|wine|cider|beer)\b/i.test(reader.ingredients[i]?.name ?? ""),
+    );
+    if (wet && again.length === 0 && solid.length > 0 && solid.length < only.contents.size) return solid;
+  }
+  // "Shred the chicken", "skin the ham": work of the hands on one thing of several parts it from the others.
+  const byHand = chosen.technique.miseEnPlace && chosen.station === "hands" && only.contents.size > 1;
   const moved =
     /^(put|plate|arrange|rest|drain)$/.test(id) &&
     clause.tokens.some((t) => /^(plate|plates|board|rack|paper|towel|platter)$/.test(t.text));
-  if (!lifting.has(id) && !moved) return null;
+  // "Peel the potatoes and the carrots. Boil the potatoes": what only was got ready together goes its own way.
+  if (!lifting.has(id) && !moved && !byHand && !only.raw) return null;
   if (products.some((p) => p.pool === only)) return null;
   const named = again
     .filter((a) => a.pool === only && only.contents.has(a.ingredient))
@@ -78,7 +106,13 @@ export const settle = (
     only.partial = true;
     only.waits.add(action.id);
     // "Skim the fat", "discard the bay leaf": the work goes on with the pot. What is lifted out is in hand.
-    const gone = technique.id === "discard" || technique.id === "skim";
+    const gone =
+      technique.id === "discard" ||
+      technique.id === "skim" ||
+      (technique.id === "take-out" &&
+        lifted.every((i) => thrown.test(reader.ingredients[i]?.name.toLowerCase() ?? "")));
+    out.sentence = place.sentence;
+    out.did.add(technique.id);
     if (gone) out.left = 0;
     kitchen.current = gone ? only : out;
     kitchen.emptied = [...only.contents].every((i) => isFatOrWater(reader, i)) ? only : null;
@@ -111,8 +145,10 @@ export const settle = (
     again.find((a) => a.pool === main && main.contents.size === 1 && a.share < main.left - 0.001);
   if (partly !== undefined && joined.length === 1) {
     main.left -= partly.share;
+    kitchen.split = main;
     const piece = addPool(reader, place.part);
     for (const i of main.contents) piece.contents.add(i);
+    for (const t of main.did) piece.did.add(t);
     piece.left = 1;
     main = piece;
   }
@@ -130,6 +166,11 @@ export const settle = (
   for (const { ingredient, portion } of [...fresh, ...again])
     if (portion != null) main.portions.add(`${ingredient}:${portion}`);
   main.last = action.id;
+  main.sentence = place.sentence;
+  main.did.add(technique.id);
+  main.baked ||= chosen.station === "oven" && /^(bake|roast|blind-bake)$/.test(technique.id);
+  if (action.celsius !== null && burners.has(chosen.station) && primers.has(technique.id))
+    main.fatCelsius = action.celsius;
   main.waits.clear();
   main.partial = false;
   main.aside = technique.id === "set-aside" || technique.id === "take-out";
@@ -156,13 +197,16 @@ export const settle = (
   main.primed =
     (primers.has(technique.id) ||
       technique.id === "preheat" ||
-      (wasPrimed && /^(add|put|pour)$/.test(technique.id))) &&
+      (wasPrimed && /^(add|put|pour)$/.test(technique.id)) ||
+      (technique.id === "put" && clause.heat !== null && main.contents.size > 0)) &&
     [...main.contents].every((i) => isFatOrWater(reader, i));
   if (kitchen.emptied === main || burners.has(chosen.station)) kitchen.emptied = null;
   // "Grease a tin": it stands by, and what is in hand stays in hand.
   if (joined.length === 0 && /^(grease|line)$/.test(technique.id)) return;
   kitchen.current = main;
 };
+
+const wetNames = /\b(stock|broth|wine|cider|beer|ale|milk|cream|juice|vinegar|tomatoes|passata|sauce)\b/;
 
 const isFatOrWater = (reader: StepReader, index: number): boolean =>
   /\b(oil|butter|lard|dripping|ghee|fat|water|margarine|salt|suet|duck fat|stock)\b/.test(

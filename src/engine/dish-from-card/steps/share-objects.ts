@@ -15,6 +15,8 @@ export const shareObjects = (clauses: readonly Clause[]): readonly Clause[] => {
     if (steeringTechniques.has(clause.hit.technique.id)) continue;
     if (!endsAtVerb(clause) || clause.hit.verb.includes(" ")) continue;
     const lender = next.lent ?? next;
+    // "Shred the cabbage, salt, squeeze over a lime": what was in hand is salted.
+    if (k > 0 && /^(salt|season)$/.test(clause.hit.technique.id)) continue;
     // "Stir, salt it": the salt is the second order's own.
     if (lender.mentions.some((m) => m.from === lender.verbAt && lender === next)) continue;
     // The places of the mentions lie in the lender; the verb alone stands for them here.

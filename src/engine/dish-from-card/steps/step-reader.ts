@@ -17,6 +17,8 @@ export type StepReader = {
   readonly restLater: number[];
   /** How often the method calls a line by a name that no other line bears. */
   readonly namedAlone: number[];
+  /** The line of which only a part was taken last; null when none was. */
+  lastPart: number | null;
   /** The last preheating; baking waits for it. */
   preheat: string | null;
   /** Setting of the last preheating, for baking that states none. */
@@ -44,10 +46,11 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
     ingredients,
     names: nameIndexOf(ingredients),
     classes: classIndexOf(ingredients),
-    kitchen: { pools: [], current: null, emptied: null },
+    kitchen: { pools: [], current: null, emptied: null, split: null },
     remaining: ingredients.map(() => 1),
     restLater: ingredients.map(() => 0),
     namedAlone: ingredients.map(() => 0),
+    lastPart: null,
     preheat: null,
     ovenCelsius: null,
     partMembers: (noun) => byPart.get(stem(noun)) ?? [],

@@ -80,7 +80,8 @@ const nextOrder = (tokens: readonly Token[], i: number): boolean =>
 const places =
   /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|wok|centre|middle|stages|rounds|layers|cubes|strips|chunks)$/;
 
-const placeFollows = (tokens: readonly Token[], i: number): boolean => {
+/** "in the oven", "into a large bowl": a vessel or a place stands within a few words. */
+export const placeFollows = (tokens: readonly Token[], i: number): boolean => {
   for (let at = i; at < i + 4; at += 1) {
     if (joints.has(word(tokens, at))) return false;
     if (places.test(word(tokens, at))) return true;

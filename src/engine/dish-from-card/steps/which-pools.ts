@@ -2,11 +2,13 @@ import type { Action } from "../../model/dish.ts";
 import type { Chosen } from "./choose-technique.ts";
 import type { Again, Fresh } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
+import { comesBack, potFor } from "./comes-back.ts";
 import type { Product } from "./find-products.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 import { articleOf, asksNewVessel, heatsEmptyVessel, poolInVessel, sameVessel } from "./vessel-words.ts";
+import { behindWith, goesIn, isTarget } from "./where-it-goes.ts";
 import { joiningTechniques, pans, pronouns, steeringTechniques, vessels } from "./word-sets.ts";
 
 /** Where in the method an action stands. */
@@ -14,6 +16,8 @@ export type Place = {
   readonly id: string;
   readonly part: string | null;
   readonly offset: number;
+  /** The sentence it stands in, to tell what was got ready in the same one. */
+  readonly sentence: string;
   /** The action before in the same sentence; null for the first. */
   readonly before: Action | null;
 };
@@ -51,76 +55,6 @@ const isNoun = (clause: Clause, i: number): boolean => {
     !/^(to|for|in|into|on|with|and|until|till|at|over|aside|together|up|out|down|is|bubble|cook|simmer|rest|cool|stand|sit)$/.test(
       next.text,
     )
-  );
-};
-
-/** Behind "to", "into", "over", "with": where the food goes. */
-const isTarget = (clause: Clause, from: number): boolean => {
-  for (let at = from - 1; at > clause.verbAt && at >= from - 6; at -= 1) {
-    const here = word(clause, at);
-    // "Grate in the ginger", "squeeze over the lime": what is named goes, and not to itself.
-    if (at === clause.verbTo && /^(in|over|through)$/.test(here) && goesIn(clause)) return false;
-    // "Fold in the chives": the particle of the verb, not a place.
-    if (at === clause.verbAt + 1 && clause.verbTo > at && /^(in|through|together)$/.test(here)) return false;
-    if (/^(to|into|over|onto|on|in|through|around|inside|under|between|with|upon)$/.test(here))
-      return here !== "with" || clause.hit?.technique.id === "mix";
-    if (/^(,|and)$/.test(here)) return false;
-  }
-  return false;
-};
-
-/** "Rub with mustard", "put in a pan with the onion and the bay": it goes to something else, which is the object. */
-const behindWith = (clause: Clause, from: number): boolean => {
-  for (let at = from - 1; at >= Math.max(clause.verbAt, from - 12); at -= 1) {
-    if (/^(with|alongside)$/.test(word(clause, at))) return true;
-    if (/^(then|to|into|over|onto|for|until|till)$/.test(word(clause, at))) return false;
-  }
-  return false;
-};
-
-/** "Grate in the ginger", "squeeze over the lime": the particle says that it goes to what is in hand. */
-const goesIn = (clause: Clause): boolean => {
-  const last = word(clause, clause.verbTo - 1);
-  const next = word(clause, clause.verbTo);
-  const particle = /^(in|over|through|on)$/;
-  if (clause.verbTo - clause.verbAt > 1 && particle.test(last)) return true;
-  // "Sit the lamb on top": on what is in hand.
-  if (
-    clause.tokens.some(
-      (t, i) => t.text === "on" && word(clause, i + 1) === "top" && word(clause, i + 2) !== "of",
-    )
-  )
-    return true;
-  if (!particle.test(next)) return false;
-  return clause.mentions.some(
-    (m) => m.from > clause.verbTo && !/^(a|an)$/.test(word(clause, clause.verbTo + 1)),
-  );
-};
-
-/** "Return the chicken to the pan", "put the meat back": what was set aside comes back to the pot. */
-const comesBack = (clause: Clause): boolean =>
-  clause.hit !== null &&
-  (/^return\b/.test(clause.hit.verb) ||
-    (/^(put|add|tip|slide|pop|place|stir|throw|bring|go|lay|pour)\b/.test(clause.hit.verb) &&
-      clause.tokens.some((t, i) => i > clause.verbAt && t.text === "back" && i < clause.verbAt + 9)));
-
-/** The pot that what was set aside comes back to. */
-const potFor = (
-  reader: StepReader,
-  clause: Clause,
-  named: readonly Pool[],
-  part: string | null,
-): Pool | null => {
-  const { kitchen } = reader;
-  const free = (p: Pool | null): p is Pool => p !== null && !named.includes(p) && !p.aside;
-  if (kitchen.emptied !== null && kitchen.emptied.waits.size > 0 && !named.includes(kitchen.emptied))
-    return kitchen.emptied;
-  if (free(kitchen.current) && !kitchen.current.raw) return kitchen.current;
-  const fits = (p: Pool): boolean =>
-    free(p) && !p.raw && (part === null || p.part === part || p.part === null);
-  return (
-    newestPool(kitchen, (p) => fits(p) && p.vessel !== null && pans.has(p.vessel)) ??
-    (clause.tokens.some((t) => pans.has(stem(t.text))) ? newestPool(kitchen, fits) : null)
   );
 };
 
@@ -168,6 +102,14 @@ export const poolsOf = (
     const into = isOvenPlace(clause) ? null : potFor(reader, clause, known, place.part);
     return unique([into, ...known]);
   }
+  // "Peel the carrots, slice the onions and fry them": all that was got ready in this sentence.
+  const ready =
+    clause.tokens.some((t, i) => i >= clause.verbAt && /^(these|them|those|everything)$/.test(t.text)) &&
+    place.before !== null
+      ? kitchen.pools.filter(
+          (p) => p.sentence === place.sentence && p.raw && p.left > 0.001 && p.last !== null,
+        )
+      : [];
   const joining =
     joiningTechniques.has(technique.id) ||
     goesIn(clause) ||
@@ -233,7 +175,13 @@ export const poolsOf = (
       return [];
   }
   // "Spoon the filling into a dish": it goes alone.
-  if (technique.id === "put" && vessel && !pronoun && fresh.length === 0 && named.length > 0)
+  if (
+    /^(put|add|pour|fill)$/.test(technique.id) &&
+    vessel &&
+    !pronoun &&
+    fresh.length === 0 &&
+    named.length > 0
+  )
     return unique(named.map((n) => n.pool));
   if (joining) {
     if (vessel && fresh.length > 0 && !pronoun) return unique(named.map((n) => n.pool));
@@ -256,11 +204,18 @@ export const poolsOf = (
       current?.raw === true
         ? (newestPool(kitchen, (p) => !p.raw && (place.part === null || p.part === place.part)) ?? current)
         : current;
+    // "Dip in the batter", "dress": it is done to what is in hand, and not to the pot.
+    const toPot = carriers.has(technique.id) || fresh.length > 0 || named.length > 0;
     const carried =
       fresh.length === 0 &&
       named.length === 0 &&
       (current?.raw === true || (vesselPool !== null && vesselPool !== current));
-    return unique([vesselPool ?? pot, ...named.map((n) => n.pool), carried ? current : null]);
+    if (ready.length > 1) return unique([vesselPool ?? pot, ...named.map((n) => n.pool), ...ready]);
+    return unique([
+      vesselPool ?? (toPot ? pot : current),
+      ...named.map((n) => n.pool),
+      carried ? current : null,
+    ]);
   }
   if (named.length > 0) {
     const base = named.map((n) => n.pool);
@@ -273,6 +228,16 @@ export const poolsOf = (
   }
   if (technique.id === "line" && fresh.length === 0 && pronoun) return unique([current]);
   if (fresh.length === 0 && heatsEmptyVessel(clause, chosen, fresh, 0)) return [];
+  // "Heat the oil. Dip the fish in batter. Fry for 3 minutes": into the fat that waits.
+  if (
+    fresh.length === 0 &&
+    /^(fry|deep-fry|stir-fry|brown|sear)$/.test(technique.id) &&
+    current !== null &&
+    !current.onHeat
+  ) {
+    const fat = newestPool(kitchen, (p) => p !== current && p.primed && p.contents.size > 0);
+    if (fat !== null) return unique([fat, current, ...ready]);
+  }
   // "Slice the onions and fry them in the ghee": what the pronoun means goes where the new food is.
   if (
     fresh.length > 0 &&
@@ -281,7 +246,7 @@ export const poolsOf = (
     !technique.miseEnPlace &&
     burners.has(chosen.station)
   )
-    return unique([kitchen.emptied, current]);
+    return unique([kitchen.emptied, current, ...ready]);
   // "When the pasta has cooked, drain it": the pronoun means what the sentence opened with.
   const opening = clause.hints.findIndex((m) => m.from < clause.verbAt);
   if (fresh.length === 0 && opening >= 0 && hint[opening] != null && place.before === null)
@@ -320,6 +285,7 @@ const namesSomething = (clause: Clause): boolean => {
 const isOvenPlace = (clause: Clause): boolean => clause.station?.station === "oven";
 
 /** Whether food named for the first time goes into the vessel in hand. */
+const carriers = new Set("add put pour fold stir toss deglaze sprinkle top garnish drizzle".split(" "));
 const onObject = new Set("season salt dip bread".split(" "));
 const seasoning =
   /\b(salt|pepper|peppercorns?|cayenne|nutmeg|mace|paprika|seasoning|sugar|vinegar|lemon|lime|soy|sauce|spices?|cumin|chilli|powder|mustard|herbs?|thyme|oil|egg|milk|flour|breadcrumbs)\b/;
