@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
@@ -49,34 +49,44 @@ export const bundleCli = async () => {
       js: 'import { createRequire as tamisRequire } from "node:module"; const require = tamisRequire(import.meta.url);',
     },
   });
-  removeOld(join(root, "dist/cli"));
+  removeOld(join(root, "dist/cli"), statSync(join(root, "dist/cli/main.mjs")).mtimeMs);
 };
 
-/** The web app: the page and its workers. */
+/** The web app: the page, and its workers, which share nothing that the page would then have to load. */
 export const bundleWeb = async () => {
   const sources = join(root, "src/web");
   const workers = readdirSync(sources).filter((name) => /worker\.ts$/.test(name));
+  const forBrowsers = {
+    outdir: "dist/web",
+    platform: "browser",
+    minify: true,
+    define: { "process.env.NODE_ENV": '"production"' },
+  };
   await bundle({
+    ...forBrowsers,
+    entryPoints: Object.fromEntries(workers.map((name) => [name.replace(/\.ts$/, ""), `src/web/${name}`])),
+  });
+  await bundle({
+    ...forBrowsers,
     entryPoints: {
       main: "src/web/main.tsx",
-      ...Object.fromEntries(workers.map((name) => [name.replace(/\.ts$/, ""), `src/web/${name}`])),
       style: "src/web/style.css",
       mark: "src/web/mark.svg",
       index: "src/web/index.html",
     },
     loader: { ".html": "copy", ".svg": "copy" },
-    outdir: "dist/web",
-    platform: "browser",
-    minify: true,
+    // What is seldom wanted comes when it is.
+    splitting: true,
+    chunkNames: "pieces/[name]-[hash]",
     jsx: "automatic",
     jsxImportSource: "preact",
-    define: { "process.env.NODE_ENV": '"production"' },
   });
+  removeOld(join(root, "dist/web/pieces"), statSync(join(root, "dist/web/main.js")).mtimeMs);
 };
 
 /** Pieces of earlier builds go when nobody can still be loading them: after an hour. */
-const removeOld = (folder) => {
-  const newest = statSync(join(folder, "main.mjs")).mtimeMs;
+const removeOld = (folder, newest) => {
+  if (!existsSync(folder)) return;
   for (const name of readdirSync(folder)) {
     const path = join(folder, name);
     if (newest - statSync(path).mtimeMs > 3_600_000) rmSync(path, { force: true });

@@ -46,7 +46,7 @@ const screenOf = (
   const findings = answer?.findings ?? [];
   switch (screen) {
     case "plan":
-      return <PlanScreen evening={value} findings={findings} />;
+      return <PlanScreen evening={value} risk={answer?.risk ?? null} findings={findings} />;
     case "buying":
       return <BuyingScreen evening={value} book={book} />;
     case "cost":

@@ -1,5 +1,5 @@
 import { useMemo, useState } from "preact/hooks";
-import type { Code, Evening, Finding, Plan, PlanFacts, TaskId } from "#engine/index.ts";
+import type { Code, Evening, Finding, Plan, PlanFacts, Risk, TaskId } from "#engine/index.ts";
 import { durationText } from "#words/quantity-text.ts";
 import { spaced } from "#words/version-text.ts";
 import { FindingList } from "../parts/finding-list.tsx";
@@ -11,6 +11,7 @@ import { DayChart } from "./day-chart.tsx";
 import { LandingTable } from "./landing-table.tsx";
 import { namesOf } from "./names.ts";
 import { rowsOf } from "./rows.ts";
+import { Sureness } from "./sureness.tsx";
 import { TaskDetails } from "./task-details.tsx";
 
 /** Findings that belong beside the plan; what was assumed for single steps is said on their cards. */
@@ -30,8 +31,14 @@ const leads: { readonly [S in Plan["status"]]: string } = {
   partial: "Some work found no place; the plan is not whole.",
 };
 
-/** The work of the sitting in time: as a chart, and as a list for each cook. */
-export const PlanScreen = ({ evening, findings }: { evening: Evening; findings: readonly Finding[] }) => {
+type Props = {
+  readonly evening: Evening;
+  readonly risk: Risk | null;
+  readonly findings: readonly Finding[];
+};
+
+/** The work of the sitting in time: as a chart, and as a list for each cook; and how sure it is. */
+export const PlanScreen = ({ evening, risk, findings }: Props) => {
   const { prep, plan } = evening;
   const names = useMemo(() => namesOf(evening), [evening]);
   const rows = useMemo(() => rowsOf(prep, plan), [prep, plan]);
@@ -89,6 +96,7 @@ export const PlanScreen = ({ evening, findings }: { evening: Evening; findings: 
       )}
       <FindingList findings={findings.filter((f) => ofPlan.has(f.code))} />
       {narrow ? [landing, lists, chart] : [chart, lists]}
+      {risk !== null && risk.courses.length > 0 && <Sureness risk={risk} names={names} />}
     </div>
   );
 };

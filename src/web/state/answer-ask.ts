@@ -1,4 +1,4 @@
-import { firstEffort, readCard, runEvening, writeUpCard } from "#engine/index.ts";
+import { firstEffort, readCard, runEvening, weighPlan, writeUpCard } from "#engine/index.ts";
 import { pageOfCard } from "#wire/page-of-card.ts";
 import { type SittingFiles, sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { sentenceOf } from "#words/en.ts";
@@ -60,7 +60,7 @@ const readFiles = (sittingPath: string, files: readonly BookFile[]) => {
 
 const eveningOf = (sittingPath: string, files: readonly BookFile[], tries: number | null): EveningAnswer => {
   const { sitting, cards, remarks: ofFiles, cardPaths, folder, placeOf } = readFiles(sittingPath, files);
-  if (sitting === null) return { evening: null, findings: [], remarks: ofFiles, cardPaths };
+  if (sitting === null) return { evening: null, risk: null, findings: [], remarks: ofFiles, cardPaths };
   const { value, findings } = runEvening(
     sitting,
     cards.map(({ source, text }) => ({ source, text })),
@@ -79,5 +79,11 @@ const eveningOf = (sittingPath: string, files: readonly BookFile[], tries: numbe
       },
     ];
   });
-  return { evening: value, findings, remarks: [...ofFiles, ...ofSitting], cardPaths };
+  return {
+    evening: value,
+    risk: weighPlan(value).risk,
+    findings,
+    remarks: [...ofFiles, ...ofSitting],
+    cardPaths,
+  };
 };

@@ -1,4 +1,4 @@
-import type { Dish, Evening, Finding, Region, Sitting } from "#engine/index.ts";
+import type { Dish, Evening, Finding, Region, Risk, Sitting } from "#engine/index.ts";
 
 /** A text of a book as the engine is handed it. */
 export type BookFile = { readonly path: string; readonly text: string };
@@ -19,6 +19,8 @@ export type CardAnswer = { readonly dish: Dish; readonly findings: readonly Find
 /** What came of a whole book. The evening is null when the files allow none. */
 export type EveningAnswer = {
   readonly evening: Evening | null;
+  /** How sure its plan is; null without an evening. */
+  readonly risk: Risk | null;
   readonly findings: readonly Finding[];
   readonly remarks: readonly FileRemark[];
   /** Where each card's file is, by the name the card goes by. */
