@@ -15,6 +15,9 @@ export type ResourceUse = {
 /** `yes` with values, `no` (then `core` holds the assumptions that clash), or `unknown` when stopped. */
 export type Verdict = "yes" | "no" | "unknown";
 
+/** When to stop: after so many conflicts (null: never), or when `keepGoing`, asked often, says no. */
+export type SearchLimit = { readonly conflicts: number | null; readonly keepGoing: () => boolean };
+
 /** Search over bounded whole numbers that learns from its conflicts (lazy clause generation). */
 export type LearningSolver = {
   readonly integer: (least: number, greatest: number) => Unknown;
@@ -33,13 +36,19 @@ export type LearningSolver = {
   ) => void;
   /** At no moment are more than `capacity` units in use, whenever `when` holds. */
   readonly cumulative: (uses: readonly ResourceUse[], capacity: number, when: Literal | null) => void;
-  readonly solve: (
-    assumptions: readonly Literal[],
-    limit: { readonly conflicts: number | null; readonly keepGoing: () => boolean },
-  ) => Verdict;
+  readonly solve: (assumptions: readonly Literal[], limit: SearchLimit) => Verdict;
   /** After `yes`. */
   readonly value: (x: Unknown) => number;
   readonly holds: (literal: Literal) => boolean;
   /** After `no`: assumptions that cannot hold together; empty when nothing can. */
   readonly core: () => readonly Literal[];
+  /** For so many conflicts the unknown with the least value is set to it first; later, when nothing else is open. */
+  readonly branchOn: (unknowns: readonly Unknown[], conflicts: number) => void;
+  /** Where to look for an unknown first; a solution found takes its place. */
+  readonly prefer: (x: Unknown, value: number) => void;
+  /** What is known of an unknown without any assumption. */
+  readonly least: (x: Unknown) => number;
+  readonly greatest: (x: Unknown) => number;
+  /** Conflicts learned from so far: a measure of work that is the same on every machine. */
+  readonly conflicts: () => number;
 };

@@ -1,0 +1,152 @@
+import type { Core } from "./core.ts";
+import type { Use } from "./cumulative.ts";
+
+/** The compulsory parts of the uses of one resource, and what they add up to over time. */
+export type CumulativeProfile = {
+  readonly starts: Int32Array;
+  readonly offsets: Int32Array;
+  readonly lengths: Int32Array;
+  readonly amounts: Int32Array;
+  readonly presentSides: Int32Array;
+  readonly presentBounds: Int32Array;
+  /** Uses with a compulsory part, and where it lies: [from, until); empty for the others. */
+  parts: number;
+  readonly part: Int32Array;
+  readonly from: Int32Array;
+  readonly until: Int32Array;
+  /** The compulsory parts that the root alone knows of. */
+  readonly rootFrom: Int32Array;
+  readonly rootUntil: Int32Array;
+  /** Stretches of even height: stretch k goes from at[k] to at[k + 1]. */
+  segments: number;
+  readonly at: Int32Array;
+  readonly height: Int32Array;
+  highest: number;
+  highestAt: number;
+  readonly build: () => void;
+  readonly atRoot: () => void;
+  /** The first stretch that ends after t. */
+  readonly firstAfter: (t: number) => number;
+  /** 1 present, 0 open, −1 left out. */
+  readonly presence: (i: number) => number;
+};
+
+export const profileOf = (core: Core, uses: readonly Use[]): CumulativeProfile => {
+  const n = uses.length;
+  const byFrom = Int32Array.from(uses, (_, i) => i);
+  const byUntil = Int32Array.from(uses, (_, i) => i);
+  const starts = Int32Array.from(uses, (use) => use.x);
+  const offsets = Int32Array.from(uses, (use) => use.offset);
+  const lengths = Int32Array.from(uses, (use) => use.length);
+  const amounts = Int32Array.from(uses, (use) => use.amount);
+  const presentSides = Int32Array.from(uses, (use) => use.presentSide);
+  const presentBounds = Int32Array.from(uses, (use) => use.presentBound);
+  const from = new Int32Array(n);
+  const until = new Int32Array(n);
+  const at = new Int32Array(2 * n + 2);
+  const height = new Int32Array(2 * n + 2);
+
+  const presence = (i: number): number => {
+    const side = presentSides[i] as number;
+    if (side < 0) return 1;
+    const bound = presentBounds[i] as number;
+    if ((core.val[side] as number) >= bound) return 1;
+    return (core.val[side ^ 1] as number) >= 1 - bound ? -1 : 0;
+  };
+
+  const build = (): void => {
+    const { val } = core;
+    let parts = 0;
+    for (let i = 0; i < n; i++) {
+      const s = (starts[i] as number) * 2;
+      const a = -(val[s + 1] as number) + (offsets[i] as number);
+      const b = (val[s] as number) + (offsets[i] as number) + (lengths[i] as number);
+      if (a < b && presence(i) === 1) {
+        from[i] = a;
+        until[i] = b;
+        profile.part[parts++] = i;
+      } else {
+        from[i] = farAway;
+        until[i] = farAway;
+      }
+    }
+    profile.parts = parts;
+    sortBy(byFrom, from);
+    sortBy(byUntil, until);
+    let segments = 0;
+    let now = 0;
+    let highest = 0;
+    let highestAt = 0;
+    let e = 0;
+    for (let k = 0; k < parts || e < parts; ) {
+      const opens = k < parts ? (from[byFrom[k] as number] as number) : farAway;
+      const closes = until[byUntil[e] as number] as number;
+      const t = Math.min(opens, closes);
+      while (e < parts && until[byUntil[e] as number] === t) now -= amounts[byUntil[e++] as number] as number;
+      while (k < parts && from[byFrom[k] as number] === t) now += amounts[byFrom[k++] as number] as number;
+      at[segments] = t;
+      height[segments++] = now;
+      if (now > highest) {
+        highest = now;
+        highestAt = t;
+      }
+    }
+    // The last stretch only closes the one before it.
+    profile.segments = Math.max(0, segments - 1);
+    profile.highest = highest;
+    profile.highestAt = highestAt;
+  };
+
+  const profile: CumulativeProfile = {
+    starts,
+    offsets,
+    lengths,
+    amounts,
+    presentSides,
+    presentBounds,
+    parts: 0,
+    part: new Int32Array(n),
+    from,
+    until,
+    rootFrom: new Int32Array(n).fill(farAway),
+    rootUntil: new Int32Array(n).fill(farAway),
+    segments: 0,
+    at,
+    height,
+    highest: 0,
+    highestAt: 0,
+    build,
+    atRoot: () => {
+      profile.rootFrom.set(from);
+      profile.rootUntil.set(until);
+    },
+    firstAfter: (t) => {
+      let low = 0;
+      let high = profile.segments;
+      while (low < high) {
+        const middle = (low + high) >> 1;
+        if ((at[middle + 1] as number) > t) high = middle;
+        else low = middle + 1;
+      }
+      return low;
+    },
+    presence,
+  };
+  return profile;
+};
+
+const farAway = 1_000_000_000;
+
+/** Insertion sort: the order of the time before is nearly right. */
+const sortBy = (order: Int32Array, key: Int32Array): void => {
+  for (let i = 1; i < order.length; i++) {
+    const item = order[i] as number;
+    const value = key[item] as number;
+    let j = i - 1;
+    while (j >= 0 && (key[order[j] as number] as number) > value) {
+      order[j + 1] = order[j] as number;
+      j--;
+    }
+    order[j + 1] = item;
+  }
+};
