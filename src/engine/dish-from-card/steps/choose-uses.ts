@@ -65,23 +65,29 @@ const choose = (
   const loose = top <= 0.6;
   if (mention.every || loose) return pool.map((c) => c.ingredient);
   const required = pool.filter((c) => reader.ingredients[c.ingredient]?.optional !== true);
-  const ranked = (required.length > 0 ? required : pool)
-    .map((c) => c.ingredient)
-    .sort((a, b) => (left.length > 0 ? 0 : recency(reader, b) - recency(reader, a)) || a - b);
+  const ranked = (required.length > 0 ? required : pool).map((c) => c.ingredient).sort((a, b) => a - b);
   // "the beans" of "black beans" and "kidney beans": all that bear the name and are called by no other.
   if (mention.plural && ranked.length > 1 && left.length > 1 && top > 3 && top < 4.5) {
     const onePart = new Set(ranked.map((i) => reader.ingredients[i]?.part)).size === 1;
     const shared = ranked.filter((i) => (reader.namedAlone[i] ?? 0) === 0);
     if (onePart && shared.length > 0) return shared;
   }
-  return ranked.slice(0, 1);
+  const only = left.length > 0 ? ranked[0] : latest(reader, ranked);
+  return only === undefined ? [] : [only];
 };
 
-/** How lately a used-up food was worked on: the pot in hand first, then the newest. */
-const recency = (reader: StepReader, ingredient: number): number => {
+/** Of foods that are all used up, the one that was worked on last: in the pot in hand, else in the newest. */
+const latest = (reader: StepReader, candidates: readonly number[]): number | undefined => {
   const { current, pools } = reader.kitchen;
-  if (current?.contents.has(ingredient) === true) return pools.length;
-  return pools.findLastIndex((p) => p.contents.has(ingredient) && p.left > enough);
+  const inHand = candidates.find((c) => current?.contents.has(c) === true);
+  if (inHand !== undefined || candidates.length < 2) return inHand ?? candidates[0];
+  for (let i = pools.length - 1; i >= 0; i -= 1) {
+    const pool = pools[i];
+    if (pool === undefined || pool.left <= enough) continue;
+    const found = candidates.find((c) => pool.contents.has(c));
+    if (found !== undefined) return found;
+  }
+  return candidates[0];
 };
 
 // What the parts of a whole food weigh of it. USDA SR28: a large egg of 50 g has 33 g white and 17 g yolk; a

@@ -1,7 +1,15 @@
 import { type Celsius, type Minutes, minutes } from "../../measure/units.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Span } from "../../model/span.ts";
-import { findBatches, findCue, findHeat, findMinding, findStation, findVessel } from "./find-details.ts";
+import {
+  findBatches,
+  findCue,
+  findHeat,
+  findMinding,
+  findStation,
+  findVessel,
+  heardIn,
+} from "./find-details.ts";
 import { findMentions, type Mention, nameAt } from "./find-mentions.ts";
 import { findTemperatures, type TemperaturePhrase } from "./find-temperatures.ts";
 import { findTimes, type TimePhrase } from "./find-times.ts";
@@ -119,7 +127,8 @@ const clauseFrom = (
     (i === verbAt || (hit.letting && i === verbTo - 1)) &&
     !/^(butter|oil|flour|salt|spice|bread)$/.test(word(tokens, i));
   const mentions = findMentions(tokens, 0, tokens.length, names, isVerb);
-  const vessel = findVessel(tokens);
+  const heard = heardIn(tokens);
+  const vessel = heard.vessel ? findVessel(tokens) : null;
   const end = trimmedEnd(tokens);
   const first = tokens[trimmedStart(tokens, verbAt)];
   const last = tokens[end - 1];
@@ -141,7 +150,7 @@ const clauseFrom = (
     settings: temperatures.filter((t) => t.kind === "setting"),
     core: core?.celsius ?? null,
     station: findStation(tokens),
-    heat: findHeat(tokens),
+    heat: heard.heat ? findHeat(tokens) : null,
     vessel: vessel?.words ?? null,
     cueAt: cue,
     cue: cue === null ? null : cueText(text, tokens, cue.from, cue.to),
@@ -149,9 +158,9 @@ const clauseFrom = (
     lent: null,
     again: false,
     partHint: null,
-    batches: findBatches(tokens),
+    batches: heard.batches ? findBatches(tokens) : null,
     every: every === undefined ? null : minutes(every.minutes.likely),
-    minding: findMinding(tokens),
+    minding: heard.minding ? findMinding(tokens) : null,
     meanwhile:
       opens &&
       (/^(meanwhile|meantime|while|whilst)$/.test(word(tokens, 0)) ||

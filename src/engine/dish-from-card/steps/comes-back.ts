@@ -1,6 +1,5 @@
 import type { Clause } from "./clauses.ts";
 import { newestPool, type Pool } from "./pools.ts";
-import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 import { pans } from "./word-sets.ts";
 
@@ -27,6 +26,6 @@ export const potFor = (
     free(p) && !p.raw && (part === null || p.part === part || p.part === null);
   return (
     newestPool(kitchen, (p) => fits(p) && p.vessel !== null && pans.has(p.vessel)) ??
-    (clause.tokens.some((t) => pans.has(stem(t.text))) ? newestPool(kitchen, fits) : null)
+    (clause.tokens.some((t) => pans.has(t.stem)) ? newestPool(kitchen, fits) : null)
   );
 };

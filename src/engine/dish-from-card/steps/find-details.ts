@@ -55,6 +55,48 @@ export const isOnHeat = (tokens: readonly Token[]): boolean =>
     return false;
   });
 
+type Heard = {
+  readonly heat: boolean;
+  readonly vessel: boolean;
+  readonly batches: boolean;
+  readonly minding: boolean;
+};
+
+const heatWord =
+  /^(heat|flame|fire|burner|setting|power|gas|boil|simmer|low|medium|high|medium-low|medium-high|gently|slowly)$/;
+const mindingWord =
+  /^(stirring|whisking|stir|turning|shaking|tossing|basting|beating|mixing|whisk|moving|swirling)$/;
+const batchWord = /^(batches|lots|goes|stages|additions|instalments)$/;
+const sounds = new Map<string, Heard>();
+
+const hear = (text: string): Heard => {
+  const known = sounds.get(text);
+  if (known !== undefined) return known;
+  const heard: Heard = {
+    heat: heatWord.test(text),
+    vessel: vesselNouns.has(text),
+    batches: batchWord.test(text),
+    minding: mindingWord.test(text),
+  };
+  // Words of nobody's language are not kept for ever.
+  if (sounds.size > 5000) sounds.clear();
+  sounds.set(text, heard);
+  return heard;
+};
+
+/** Which details the words of a clause may hold, so that the others are not looked for. */
+export const heardIn = (tokens: readonly Token[]): Heard => {
+  let [heat, vessel, batches, minding] = [false, false, false, false];
+  for (const { text } of tokens) {
+    const word = hear(text);
+    heat ||= word.heat;
+    vessel ||= word.vessel;
+    batches ||= word.batches;
+    minding ||= word.minding;
+  }
+  return { heat, vessel, batches, minding };
+};
+
 const vesselNouns = new Set(
   "pan saucepan pot skillet wok casserole bowl dish tin tray sheet jug jar ramekin ramekins basin mould mold griddle frying-pan cauldron steamer board rack platter plate".split(
     " ",

@@ -35,6 +35,17 @@ const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ??
 
 const longestName = 5;
 
+const firsts = new WeakMap<NameIndex, ReadonlySet<string>>();
+
+/** The words with which some name of an index begins: most words of a step begin none. */
+const firstWords = (names: NameIndex): ReadonlySet<string> => {
+  const known = firsts.get(names);
+  if (known !== undefined) return known;
+  const found = new Set([...names.keys()].map((key) => key.split(" ")[0] ?? ""));
+  firsts.set(names, found);
+  return found;
+};
+
 /** The listed names that start at a place, the longest first; null when none does. */
 export const nameAt = (
   tokens: readonly Token[],
@@ -46,7 +57,11 @@ export const nameAt = (
   let best: { candidates: readonly Named[]; to: number } | null = null;
   let at = i;
   for (let n = 0; n < longestName && tokens[at]?.kind === "word"; n += 1, at += 1) {
-    const words = stemHyphens(word(tokens, at));
+    const token = tokens[at];
+    const words =
+      token === undefined || token.text.includes("-") ? stemHyphens(word(tokens, at)) : token.stem;
+    if (n === 0 && !firstWords(names).has(words.split(" ")[0] ?? "") && !names.has(`=${word(tokens, at)}`))
+      return null;
     key = n === 0 ? words : `${key} ${words}`;
     const found = names.get(key) ?? (n === 0 ? names.get(`=${word(tokens, at)}`) : undefined);
     if (found !== undefined) best = { candidates: found, to: at + 1 };

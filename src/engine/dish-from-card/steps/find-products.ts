@@ -1,6 +1,5 @@
 import { type Clause, isAim } from "./clauses.ts";
-import { livePools, newestPool, type Pool } from "./pools.ts";
-import { stem } from "./stem.ts";
+import { callPool, livePools, newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
 import { borrowedNouns, determiners, productNouns } from "./word-sets.ts";
 
@@ -45,12 +44,12 @@ export const findProducts = (
 ): readonly Product[] => {
   const products: Product[] = [];
   for (let i = 0; i < clause.tokens.length; i += 1) {
-    const here = word(clause, i);
     if (taken(i) || taken(i - 1) || i === clause.verbAt || clause.tokens[i]?.kind !== "word") continue;
-    const noun = stem(here);
+    const noun = clause.tokens[i]?.stem ?? "";
     const partMembers = reader.partMembers(noun);
     const isName = productNouns.has(noun) || partMembers.length > 0;
     if (!isName) {
+      if (!reader.kitchen.names.has(noun)) continue;
       const named = newestPool(reader.kitchen, (p) => p.names.has(noun));
       if (named === null) continue;
     }
@@ -65,7 +64,9 @@ export const findProducts = (
       !(bare.has(noun) && /^(with|into|over|onto|in|to|and|,)$/.test(word(clause, i - 1)))
     )
       continue;
-    if (/^(pan|tin|dish|tray|bowl|processor|board|brush|cutter|cloth)$/.test(stem(word(clause, i + 1))))
+    if (
+      /^(pan|tin|dish|tray|bowl|processor|board|brush|cutter|cloth)$/.test(clause.tokens[i + 1]?.stem ?? "")
+    )
       continue;
     const product = firstMixture(reader, clause, i) ?? resolve(reader, noun, partMembers, held, terse);
     if (product === null) continue;
@@ -176,7 +177,7 @@ const resolve = (
   const fitted =
     fits === undefined ? null : newestPool(reader.kitchen, (p) => !held.includes(p) && fits(p, has(p)));
   if (fitted !== null) {
-    if (reader.kitchen.current !== fitted && !fitted.names.has(noun)) fitted.names.add(noun);
+    if (reader.kitchen.current !== fitted && !fitted.names.has(noun)) callPool(reader.kitchen, fitted, noun);
     return { pool: fitted, members: [] };
   }
   // "Toss the pasta with the sauce": not what is named beside it.
@@ -204,10 +205,10 @@ const resolve = (
       null,
     );
     const pool = fullest ?? current;
-    pool.names.add(noun);
+    callPool(reader.kitchen, pool, noun);
     return { pool, members: [] };
   }
-  if (!vague) current.names.add(noun);
+  if (!vague) callPool(reader.kitchen, current, noun);
   return { pool: current, members: [] };
 };
 
@@ -215,7 +216,7 @@ const resolve = (
 export const findMakes = (clause: Clause): string | null => {
   if (clause.aim !== null) return clause.aim;
   for (let i = 0; i < clause.tokens.length; i += 1) {
-    const noun = stem(word(clause, i));
+    const noun = clause.tokens[i]?.stem ?? "";
     if (!productNouns.has(noun) || anonymous.has(noun)) continue;
     const lead = clause.tokens
       .slice(Math.max(0, i - 5), i)

@@ -19,7 +19,7 @@ export const withPartHints = (clauses: readonly Clause[], reader: StepReader): r
 
 const aimOf = (clause: Clause, reader: StepReader): string | null => {
   for (let i = 0; i < clause.tokens.length; i += 1) {
-    const part = reader.partNamed(stem(clause.tokens[i]?.text ?? ""));
+    const part = reader.partNamed(clause.tokens[i]?.stem ?? "");
     if (part === null) continue;
     const made = clause.hit?.technique.id === "make" && i > clause.verbAt && i <= clause.verbAt + 3;
     if (made || (i < clause.verbAt && isAim(clause.tokens, i, clause.verbAt))) return part;

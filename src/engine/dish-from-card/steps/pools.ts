@@ -45,6 +45,8 @@ export type Kitchen = {
   current: Pool | null;
   /** A pan that was emptied and may be used again ("in the same pan"). */
   emptied: Pool | null;
+  /** Every name that some pool bears or bore, so that most words are passed over at once. */
+  readonly names: Set<string>;
   /** What a part was taken of last: "chop the rest". */
   split: Pool | null;
 };
@@ -71,6 +73,12 @@ export const newPool = (part: string | null): Pool => ({
   raw: true,
   machine: null,
 });
+
+/** Gives a pool a name by which cooks may call it. */
+export const callPool = (kitchen: Kitchen, pool: Pool, name: string): void => {
+  pool.names.add(name);
+  kitchen.names.add(name);
+};
 
 /** Pools that still hold something. */
 export const livePools = (kitchen: Kitchen): readonly Pool[] =>

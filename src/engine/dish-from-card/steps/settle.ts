@@ -3,7 +3,7 @@ import type { Chosen } from "./choose-technique.ts";
 import type { Again, Fresh } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
 import type { Product } from "./find-products.ts";
-import { newPool, type Pool } from "./pools.ts";
+import { callPool, newPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 import { burners, type Place } from "./which-pools.ts";
@@ -181,11 +181,12 @@ export const settle = (
   main.inOven = chosen.station === "oven" || clause.station?.station === "oven" || (main.inOven && goesOn);
   main.onHeat = burners.has(chosen.station) || (main.onHeat && goesOn);
   if (technique.id === "blind-bake" || (technique.id === "line" && main.contents.size > 0))
-    main.names.add("case");
+    callPool(kitchen, main, "case");
   main.part ??= place.part;
-  if (action.makes !== null) main.names.add(stem(action.makes));
+  if (action.makes !== null) callPool(kitchen, main, stem(action.makes));
   if (place.part !== null && joined.length === 0)
-    for (const w of place.part.toLowerCase().split(/[^\p{L}]+/u)) if (w.length > 2) main.names.add(stem(w));
+    for (const w of place.part.toLowerCase().split(/[^\p{L}]+/u))
+      if (w.length > 2) callPool(kitchen, main, stem(w));
   if (clause.station?.station === "machine") main.machine = clause.station.mixer ? "mixer" : "processor";
   else if (clause.vessel !== null || clause.station !== null || leavesMachine.has(technique.id))
     main.machine = null;

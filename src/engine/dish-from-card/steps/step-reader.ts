@@ -46,7 +46,7 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
     ingredients,
     names: nameIndexOf(ingredients),
     classes: classIndexOf(ingredients),
-    kitchen: { pools: [], current: null, emptied: null, split: null },
+    kitchen: { pools: [], current: null, emptied: null, names: new Set(), split: null },
     remaining: ingredients.map(() => 1),
     restLater: ingredients.map(() => 0),
     namedAlone: ingredients.map(() => 0),

@@ -1,8 +1,12 @@
+import { stem } from "./stem.ts";
+
 /** A word, a number or a mark of a text; `at` and `end` are offsets in that text. */
 export type Token = {
   readonly kind: "word" | "number" | "mark";
   /** Lower case, without accents, with plain apostrophes. */
   readonly text: string;
+  /** The text without its plural ending. */
+  readonly stem: string;
   readonly at: number;
   readonly end: number;
 };
@@ -29,13 +33,15 @@ export const tokenise = (text: string): readonly Token[] => {
     const last = tokens.at(-1);
     // "w/ salt", "w/o salt": kitchen shorthand for "with", "without".
     if (written === "/" && last?.text === "w" && last.end === at) {
-      tokens[tokens.length - 1] = { ...last, text: "with", end: at + 1 };
+      tokens[tokens.length - 1] = { ...last, text: "with", stem: "with", end: at + 1 };
       continue;
     }
     const kind = found[1] !== undefined ? "number" : found[2] !== undefined ? "word" : "mark";
+    const said = kind === "word" ? plain(written) : written;
     tokens.push({
       kind,
-      text: kind === "word" ? plain(written) : written,
+      text: said,
+      stem: kind === "word" ? stem(said) : said,
       at,
       end: at + written.length,
     });

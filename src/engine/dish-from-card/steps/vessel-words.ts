@@ -98,7 +98,7 @@ export const articleOf = (clause: Clause): string => {
 /** The pool in the vessel that a clause names; the one in hand when none is known by it. */
 export const poolInVessel = (reader: StepReader, clause: Clause): Pool | null => {
   const { kitchen } = reader;
-  const noun = clause.tokens.map((t) => stem(t.text)).find((word) => vessels.has(word)) ?? "";
+  const noun = clause.tokens.find((t) => vessels.has(t.stem))?.stem ?? "";
   const fits = (vessel: string | null): boolean =>
     vessel !== null && (vessel === noun || (pans.has(vessel) && (pans.has(noun) || noun === "")));
   if (kitchen.emptied !== null && (fits(kitchen.emptied.vessel) || kitchen.emptied.vessel === null))
