@@ -5,10 +5,10 @@ import { capital, countText, listText, numberText } from "./number-text.ts";
 import { durationText, massText } from "./quantity-text.ts";
 
 /** A task as an order to a cook: "Peel potatoes and carrots (2.4 kg)". */
-export const taskText = (task: Pick<Task, "verb" | "objects" | "amount">): string => {
+export const taskText = (task: Pick<Task, "verb" | "objects" | "amount" | "thenClean">): string => {
   const what = task.objects.length > 0 ? ` ${listText(task.objects)}` : "";
   const amount = task.amount === null ? "" : ` (${amountText(task.amount)})`;
-  return `${capital(task.verb)}${what}${amount}`;
+  return `${capital(task.verb)}${what}${amount}${task.thenClean === true ? ", clean down" : ""}`;
 };
 
 const amountText = ({ value, unit }: NonNullable<Task["amount"]>): string => {

@@ -45,6 +45,8 @@ export type Task = {
   /** Pieces, portions or grams, when it helps: "24 portions". Facts, words are made in words/. */
   readonly amount: { readonly value: number; readonly unit: "g" | "portion" | "piece" | "batch" } | null;
   readonly segments: readonly Segment[];
+  /** Board, knife and hands are cleaned down before anything else: raw meat, fish or egg was handled. Its minutes are in the segments. */
+  readonly thenClean?: boolean;
   /** Belongs to the last hour anyway: finishing and plating. */
   readonly finishing: boolean;
   /** The words on the card it comes from; null for tasks that the tool adds. */

@@ -3,6 +3,7 @@ import { exactly } from "../measure/estimate.ts";
 import { minutes } from "../measure/units.ts";
 import type { Hold, Lag, Segment, Task, TaskKind } from "../model/prep.ts";
 import type { Kitchen } from "../model/sitting.ts";
+import { soils, thenCleaned } from "./clean-down.ts";
 import { assumedFindings, keepingFindings, missingFindings, turnFindings } from "./dish-findings.ts";
 import { type Draft, draftsOf, segmentsOf, totalMinutes } from "./drafts.ts";
 import { waits } from "./kitchen-rates.ts";
@@ -13,7 +14,7 @@ import { inTurns, turnsOf } from "./oven-turns.ts";
 import { plateSegments, plateTouches } from "./plating.ts";
 import { spanOf } from "./span-of.ts";
 import { unitsOf } from "./units.ts";
-import { asWritten, type Work } from "./work.ts";
+import { asWritten, type Portioned, type Work } from "./work.ts";
 
 /** A lag whose most is a habit and not the card's word: it may be let out when the method itself takes longer. */
 export type DraftLag = Lag & { readonly soft: boolean };
@@ -175,7 +176,8 @@ const blankTask = (work: Work, id: string, kind: TaskKind): Task => ({
 });
 
 const tasksOfDraft = (draft: Draft, work: Work, id: (turn: number) => string): readonly Task[] => {
-  const segments = segmentsOf(draft);
+  const soiled = soils(handled(draft, work));
+  const segments = soiled ? thenCleaned(segmentsOf(draft)) : segmentsOf(draft);
   const first = draft.units[0];
   const reheat = draft.units.some((u) => u.technique?.id === "reheat");
   const kind: TaskKind = draft.wait ? "wait" : reheat ? "reheat" : "method";
@@ -188,11 +190,28 @@ const tasksOfDraft = (draft: Draft, work: Work, id: (turn: number) => string): r
       version: whole ? asWritten : versions.map((v) => v.id).join(", "),
       amount: draft.loads.length > 1 ? { value: turn + 1, unit: "batch" } : amountOf(draft),
       segments: draft.loads.length > 1 ? segments.map((segment) => onShelves(segment, shelves)) : segments,
+      ...(soiled ? { thenClean: true } : {}),
       finishing: draft.toServe,
       span: spanOf(draft.units),
     }),
   );
 };
+
+const isSwappedOut = (ingredient: number | null, version: Portioned, work: Work): boolean =>
+  ingredient !== null && version.swaps.some((s) => work.dish.swaps[s]?.out.includes(ingredient) ?? false);
+
+/** Foods that go in straight from the list, as some version has them. */
+const handled = (draft: Draft, work: Work): readonly (string | null)[] =>
+  draft.units.flatMap((unit) =>
+    unit.action.uses.flatMap((use) =>
+      use.ingredient === null ||
+      use.implied ||
+      use.named !== undefined ||
+      unit.versions.every((version) => isSwappedOut(use.ingredient, version, work))
+        ? []
+        : [work.dish.ingredients[use.ingredient]?.food ?? null],
+    ),
+  );
 
 const onShelves = (segment: Segment, shelves: number): Segment => ({
   ...segment,

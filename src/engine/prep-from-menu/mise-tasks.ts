@@ -1,6 +1,7 @@
-import { addEstimates } from "../measure/estimate.ts";
-import { minutes } from "../measure/units.ts";
-import type { Lag, Task } from "../model/prep.ts";
+import { addEstimates, type Estimate } from "../measure/estimate.ts";
+import { type Minutes, minutes } from "../measure/units.ts";
+import type { Lag, Segment, Task } from "../model/prep.ts";
+import { soils, thenCleaned } from "./clean-down.ts";
 import { leastTask, mostTask } from "./kitchen-rates.ts";
 import { estimateOf, type Mise, miseOf } from "./mise.ts";
 import { asWritten, type Work } from "./work.ts";
@@ -21,6 +22,7 @@ export const miseTasks = (
   groups.forEach((group, g) => {
     const own = id(`mise.${g + 1}`);
     const main = group.reduce((a, b) => (b.minutes.likely > a.minutes.likely ? b : a));
+    const soiled = soils(group.map((m) => m.ingredient.food));
     const length = group.map((m) => estimateOf(m.minutes)).reduce(addEstimates);
     tasks.push({
       id: own,
@@ -31,7 +33,8 @@ export const miseTasks = (
       verb: [...new Set(main.verbs)].slice(0, 2).join(", "),
       objects: [...new Set(group.map((m) => m.ingredient.name))],
       amount: { value: Math.round(group.reduce((sum, m) => sum + m.grams, 0)), unit: "g" },
-      segments: [{ minutes: length, attention: "hands", station: "hands", uses: [] }],
+      segments: soiled ? thenCleaned([byHand(length)]) : [byHand(length)],
+      ...(soiled ? { thenClean: true } : {}),
       finishing: false,
       span: main.ingredient.span,
     });
@@ -54,12 +57,20 @@ export const miseTasks = (
   return { tasks, lags };
 };
 
+const byHand = (length: Estimate<Minutes>): Segment => ({
+  minutes: length,
+  attention: "hands",
+  station: "hands",
+  uses: [],
+});
+
 /** Jobs of a quarter of an hour and more stand alone; the rest fill tasks up to a length that a cook takes on in one go. */
 const groupMise = (all: readonly Mise[]): readonly (readonly Mise[])[] => {
   const long = leastTask * 4;
   const groups: Mise[][] = all.filter((m) => m.minutes.likely >= long).map((m) => [m]);
   // Fruit browns, so it is not cut with what can be cut the day before; what comes for a need is cut on its own.
-  const kindOf = (m: Mise): string => `${m.version ?? ""}|${m.most < 24 * 60}`;
+  // Raw meat and fish are not cut in one go with what is eaten raw.
+  const kindOf = (m: Mise): string => `${m.version ?? ""}|${m.most < 24 * 60}|${soils([m.ingredient.food])}`;
   for (const kind of new Set(all.map(kindOf))) {
     let group: Mise[] = [];
     let sum = 0;

@@ -39,7 +39,7 @@ const fromSwaps = (work: Work): readonly Mise[] =>
       const sum = (side: "low" | "likely" | "high"): number => each.reduce((total, e) => total + e[side], 0);
       return [
         {
-          ingredient: { ...ingredient, name: m.name },
+          ingredient: { ...ingredient, name: m.name, food: m.food },
           version: version.id,
           verbs: ["clean", "cut"],
           grams: m.edible?.likely ?? 0,
