@@ -35,7 +35,7 @@ export const pairsFor = (core: Core): Pairs => {
 
   const post = (): void => {
     if (open.length === 0) return;
-    const far = longestPaths(core, new Set(open.flatMap(([x, y]) => [x, y])));
+    const far = longestPaths(core, new Set(open.flatMap((pair) => pair.slice(0, 2))));
     for (const [x, y, xFirst, yFirst] of open) {
       if (far(x, y) >= xFirst || far(y, x) >= yFirst) continue;
       // Some way round is already longer than the other order allows: the order is settled, but must be said.
