@@ -40,6 +40,7 @@ describe("a word that a table does not know is refused, with its row and column"
     ["techniques", "attention", "some"],
     ["techniques", "heat", "warm"],
     ["techniques", "law", "per-gram"],
+    ["techniques", "grows", "taller"],
     ["techniques", "mass", "grows"],
     ["techniques", "kills", "perhaps"],
   ])("%s.csv, %s: %s", (name, column, word) => {

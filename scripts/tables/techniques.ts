@@ -1,4 +1,4 @@
-import { attentions, heats, massEffects, stations, timeLaws } from "../../src/engine/model/food.ts";
+import { attentions, growths, heats, massEffects, stations, timeLaws } from "../../src/engine/model/food.ts";
 import { type CsvRow, cell, list, number, oneOf } from "./csv.ts";
 
 /** Text of src/engine/larder/tables/techniques.ts: one record a technique, in the order of data/techniques.csv. Throws when a verb stands in two rows or a cell holds an unknown word. */
@@ -29,6 +29,7 @@ export const buildTechniques = (rows: readonly CsvRow[]): string => {
       attention: oneOf(row, "attention", attentions),
       heat: oneOf(row, "heat", heats),
       law: oneOf(row, "law", timeLaws),
+      grows: oneOf(row, "grows", growths),
       minutes,
       setUp: known("setUp"),
       handling: known("handling"),

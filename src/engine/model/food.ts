@@ -198,6 +198,24 @@ export const timeLaws = [
   "heating",
 ] as const;
 
+/** What a time that a card states grows with when there is more of the food, or less. */
+export const growths = [
+  /** The same for any amount (prove, infuse). */
+  "none",
+  /** Beyond the set-up, with the pieces or portions. */
+  "pieces",
+  /** Beyond the set-up, with the mass. */
+  "mass",
+  /** With the batches. */
+  "batches",
+  /** With the mass on each burner. */
+  "power",
+  /** With the thickest piece, or the size of the pot (roast, cool). */
+  "thickness",
+  /** With how deep it stands under its surface (reduce). */
+  "surface",
+] as const;
+
 /** What a technique does to the mass of the food. */
 export const massEffects = [
   "none",
@@ -221,6 +239,7 @@ export type Technique = {
   /** What is meant when the card names no heat. */
   readonly heat: (typeof heats)[number];
   readonly law: (typeof timeLaws)[number];
+  readonly grows: (typeof growths)[number];
   /** Least, likely, most minutes when the words state none: whole for "fixed", per unit for the other laws. */
   readonly minutes: { readonly low: Minutes; readonly likely: Minutes; readonly high: Minutes };
   /** Minutes that do not grow with the amount. */
