@@ -1,0 +1,62 @@
+import type { Prep } from "../../model/prep.ts";
+import type { Model } from "../model.ts";
+import { type Asked, oracleFor, type Patience } from "./clash-oracle.ts";
+import { isSafety } from "./clash-safety.ts";
+import { type Answer, smallestClash } from "./clash-smallest.ts";
+import { type Group, keyOf } from "./encode-groups.ts";
+
+/** Tasks and demands of the model that cannot go together; leave any one out and they can. */
+export type Found = {
+  readonly tasks: readonly number[];
+  readonly groups: readonly Group[];
+  /** False when some test was given up, so that the set may not be smallest. */
+  readonly sure: boolean;
+};
+
+/**
+ * How readily a cook changes a demand: the first are waits, then hours and hands, then equipment, then the card's own
+ * rests, and what food safety asks comes last.
+ */
+const readiness = (prep: Prep, group: Group): number => {
+  switch (group.kind) {
+    case "lag": {
+      const lag = prep.lags[group.lag];
+      if (lag && isSafety(lag, group.most)) return 5;
+      return group.most ? 0 : 4;
+    }
+    case "due":
+      return 1;
+    case "shift":
+    case "hands":
+    case "open":
+      return 2;
+    default:
+      return 3;
+  }
+};
+
+/** A smallest clash among some tasks: first as few tasks as will do, then as few demands. Null when none was proved. */
+export const findClash = (prep: Prep, model: Model, asked: Asked, patience: Patience): Found | null => {
+  const full = oracleFor(model, asked, patience);
+  if (full.ask(full.groups) !== "clash") return null;
+  const tasks = asked.tasks ?? new Set(Array.from({ length: model.taskCount }, (_, n) => n));
+  const near = nearest(model, [...tasks], full.core());
+  const fewer = smallestClash(near, (some): Answer => {
+    const oracle = oracleFor(model, { ...asked, tasks: new Set(some) }, patience);
+    return oracle.ask(oracle.groups);
+  });
+  const oracle = oracleFor(model, { ...asked, tasks: new Set(fewer.members) }, patience);
+  if (oracle.ask(oracle.groups) !== "clash") return null;
+  const ordered = [...oracle.groups].sort(
+    (a, b) => readiness(prep, a) - readiness(prep, b) || (keyOf(a) < keyOf(b) ? -1 : 1),
+  );
+  const smallest = smallestClash(ordered, oracle.ask);
+  return { tasks: fewer.members, groups: smallest.members, sure: fewer.sure && smallest.sure };
+};
+
+/** Tasks with those that the core's lags name first, so that halving drops the others early. */
+const nearest = (model: Model, tasks: readonly number[], core: readonly Group[]): readonly number[] => {
+  const lags = new Set(core.flatMap((group) => (group.kind === "lag" ? [group.lag] : [])));
+  const named = new Set(model.arcs.filter((a) => lags.has(a.lag)).flatMap((a) => [a.from, a.to]));
+  return [...tasks].sort((a, b) => Number(named.has(b)) - Number(named.has(a)) || a - b);
+};

@@ -1,0 +1,64 @@
+import { learningSolver } from "../../search/learn/learning-solver.ts";
+import type { Literal } from "../../search/learn/solver.ts";
+import type { Arc, Model } from "../model.ts";
+import { clashingRing } from "./clash-ring.ts";
+import type { Answer } from "./clash-smallest.ts";
+import { type Encoded, encode } from "./encode.ts";
+import { type Group, isOrder, keyOf } from "./encode-groups.ts";
+
+/** How much may be spent on one question. */
+export type Patience = { readonly conflicts: number; readonly keepGoing: () => boolean };
+
+/** A part of the model that questions can be asked of: can these demands be met together? */
+export type Oracle = {
+  readonly groups: readonly Group[];
+  readonly ask: (groups: readonly Group[]) => Answer;
+  /** After `clash`: demands of those asked that clash already; often far fewer. */
+  readonly core: () => readonly Group[];
+  /** After `fits`: a start for each node that was left in. */
+  readonly startOf: (node: number) => number | null;
+};
+
+/** What of the model is asked about: these tasks (null: all), and how late each goal may be. */
+export type Asked = {
+  readonly tasks: ReadonlySet<number> | null;
+  readonly mostLate: readonly (number | null)[];
+};
+
+/** Rings of lags are looked for first, since that costs next to nothing; then the learning solver decides, or gives up. */
+export const oracleFor = (model: Model, asked: Asked, patience: Patience): Oracle => {
+  const solver = learningSolver(1);
+  const encoded: Encoded = encode(model, solver, { ...asked, always: false });
+  const literalOf = new Map(encoded.groups.map(({ group, literal }) => [keyOf(group), literal]));
+  const groupOf = new Map<Literal, Group>(encoded.groups.map(({ group, literal }) => [literal, group]));
+  const arcs = model.arcs.filter(
+    (arc) => encoded.starts[arc.from] !== null && encoded.starts[arc.to] !== null && arc.lag >= 0,
+  );
+  let core: readonly Group[] = [];
+  let starts: readonly (number | null)[] = [];
+  return {
+    groups: encoded.groups.map(({ group }) => group),
+    core: () => core,
+    startOf: (node) => starts[node] ?? null,
+    ask: (groups) => {
+      const on = new Set(groups.map(keyOf));
+      const held = arcs.filter((arc) => isOrder(model, arc) || on.has(keyOf(groupOfArc(arc))));
+      const ring = clashingRing(model.nodes.length, held);
+      if (ring) {
+        core = ring.filter((arc) => !isOrder(model, arc)).map(groupOfArc);
+        return "clash";
+      }
+      const literals = groups.flatMap((group) => literalOf.get(keyOf(group)) ?? []);
+      const verdict = solver.solve(literals, patience);
+      if (verdict === "unknown") return "unknown";
+      if (verdict === "yes") {
+        starts = encoded.starts.map((x) => (x === null ? null : solver.value(x)));
+        return "fits";
+      }
+      core = solver.core().flatMap((literal) => groupOf.get(literal) ?? []);
+      return "clash";
+    },
+  };
+};
+
+const groupOfArc = (arc: Arc): Group => ({ kind: "lag", lag: arc.lag, most: arc.most });

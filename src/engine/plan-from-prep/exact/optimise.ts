@@ -1,0 +1,135 @@
+import type { GoalLevel } from "../../model/prep.ts";
+import { learningSolver } from "../../search/learn/learning-solver.ts";
+import type { LearningSolver, Literal, Verdict } from "../../search/learn/solver.ts";
+import type { Memory } from "../memory.ts";
+import type { Model } from "../model.ts";
+import { costOfStarts, placesOf } from "../objective.ts";
+import { nowhere } from "../schedule.ts";
+import { type Encoded, encode } from "./encode.ts";
+import type { Choice } from "./encode-calendar.ts";
+import { encodeLevel } from "./encode-levels.ts";
+
+/** What a proof came to: for each level a bound below which nothing lies, given that the levels before are at their best. */
+export type Proof = {
+  readonly bounds: readonly number[];
+  /** The best schedule found; null when it is the one that was given. */
+  readonly found: Memory | null;
+  /** True when there is no schedule at all. */
+  readonly impossible: boolean;
+};
+
+/** Conflicts spent at most, and the caller's clock. */
+export type ProofLimit = {
+  readonly conflicts: number;
+  readonly keepGoing: () => boolean;
+  /** Hears of each better schedule. */
+  readonly found: (memory: Memory) => void;
+};
+
+/**
+ * Brings the levels to their least one after the other, and proves it, by a search that learns. It begins with a
+ * schedule that is known (null: none), and keeps to landings no later than that one has in all.
+ */
+export const optimise = (model: Model, known: Memory | null, seed: number, limit: ProofLimit): Proof => {
+  const solver = learningSolver(seed);
+  const late = known === null ? null : known.slip.reduce((sum, s) => sum + s, 0);
+  const encoded = encode(model, solver, {
+    tasks: null,
+    mostLate: model.goals.map(() => late),
+    always: true,
+  });
+  encodeTies(model, solver, encoded);
+  const solve = (assumptions: readonly Literal[]): Verdict => {
+    const left = limit.conflicts - solver.conflicts();
+    return left <= 0 ? "unknown" : solver.solve(assumptions, { conflicts: left, keepGoing: limit.keepGoing });
+  };
+  const bounds = model.levels.map(() => 0);
+  let found: Memory | null = null;
+  const verdict = solve(known ? standing(solver, encoded, known) : []);
+  if (known === null) {
+    if (verdict !== "yes") return { bounds, found, impossible: verdict === "no" };
+    found = memoryOf(model, solver, encoded);
+    limit.found(found);
+  }
+  let best = (found ?? known) as Memory;
+  for (const [l, level] of model.levels.entries()) {
+    const { terms, constant } = encodeLevel(level, model, solver, encoded);
+    let least = valueAt(model, best, level);
+    const value = solver.integer(0, Math.max(0, Math.floor(least)));
+    solver.linear([...terms, { coefficient: -1, x: value }], -constant, null);
+    while (least > 0) {
+      const better = solve([solver.negate(solver.atLeast(value, Math.ceil(least)))]);
+      if (better === "unknown") {
+        bounds[l] = Math.min(least, Math.max(0, solver.least(value)));
+        return { bounds, found, impossible: false };
+      }
+      if (better === "no") break;
+      best = memoryOf(model, solver, encoded);
+      found = best;
+      limit.found(best);
+      least = valueAt(model, best, level);
+    }
+    bounds[l] = least;
+    solver.clause([solver.negate(solver.atLeast(value, Math.floor(least) + 1))]);
+  }
+  return { bounds, found, impossible: false };
+};
+
+const valueAt = (model: Model, memory: Memory, level: GoalLevel): number =>
+  costOfStarts(model, memory.start, memory.slip)[placesOf(model)(level)] as number;
+
+/** The literals that put everything where it is known to stand: the solver then looks near it first. */
+const standing = (solver: LearningSolver, encoded: Encoded, known: Memory): readonly Literal[] =>
+  encoded.starts.flatMap((x, n) => {
+    if (x === null) return [];
+    const at = known.start[n] as number;
+    const chosen = [
+      ...(encoded.cooks[n] ?? []).filter((c) => c.index === known.cook[n]),
+      ...(encoded.ovens[n] ?? []).filter((o) => o.index === known.oven[n]),
+    ].flatMap((c) => c.chosen ?? []);
+    return [solver.atLeast(x, at), solver.negate(solver.atLeast(x, at + 1)), ...chosen];
+  });
+
+const memoryOf = (model: Model, solver: LearningSolver, encoded: Encoded): Memory => {
+  const pick = (choices: readonly Choice[]): number =>
+    choices.find((c) => c.chosen === null || solver.holds(c.chosen))?.index ?? -1;
+  const start = Int32Array.from(encoded.starts, (x) => (x === null ? nowhere : solver.value(x)));
+  return {
+    start,
+    cook: Int16Array.from(encoded.cooks, pick),
+    oven: Int16Array.from(encoded.ovens, pick),
+    slip: Int32Array.from(model.landing, (node, goal) => (start[node] as number) - (model.due[goal] ?? 0)),
+  };
+};
+
+/** Who knows how to do a task, tasks that one cook does, and ovens that are cold at first: what no group switches off. */
+const encodeTies = (model: Model, solver: LearningSolver, encoded: Encoded): void => {
+  model.nodes.forEach((node, n) => {
+    const start = encoded.starts[n] ?? null;
+    if (start === null) return;
+    for (const { index, chosen } of encoded.cooks[n] ?? []) {
+      if (!node.cooks.includes(index)) solver.clause(chosen === null ? [] : [solver.negate(chosen)]);
+    }
+    for (const { index, chosen } of encoded.ovens[n] ?? []) {
+      const ready = node.ovenReady[index] ?? 0;
+      if (ready <= 0) continue;
+      const warm = solver.atLeast(start, ready);
+      solver.clause(chosen === null ? [warm] : [solver.negate(chosen), warm]);
+    }
+  });
+  for (const group of model.sameCook) {
+    const members = group.flatMap((n) => {
+      const choices = encoded.cooks[n] ?? [];
+      return choices.length > 0 ? [choices] : [];
+    });
+    for (const [i, choices] of members.entries()) {
+      for (const { index, chosen } of choices) {
+        const other = members[i + 1]?.find((c) => c.index === index)?.chosen ?? null;
+        if (chosen !== null && other !== null) {
+          solver.clause([solver.negate(chosen), other]);
+          solver.clause([chosen, solver.negate(other)]);
+        }
+      }
+    }
+  }
+};
