@@ -57,6 +57,7 @@ export const planJson = (evening: Evening) => {
         kind: task?.kind ?? null,
         dish: task?.dish ?? null,
         title: task === undefined ? null : title(task.dish),
+        alsoFor: task?.alsoFor ?? [],
         version: task?.version ?? null,
         course: task?.course ?? null,
         cook: placed.cook,

@@ -94,7 +94,9 @@ const tasksText = (
       cells: [
         `${clockText(p.start)}–${clockText(p.end)}`,
         task === undefined ? p.task : taskText(task),
-        task === undefined ? "" : versionTitle(title(task.dish), task.version),
+        task === undefined
+          ? ""
+          : versionTitle(listText([task.dish, ...(task.alsoFor ?? [])].map(title)), task.version),
         task === undefined ? "" : placesOfTask(p, task, evening.menu.sitting.region),
       ],
       below: [

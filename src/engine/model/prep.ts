@@ -37,6 +37,8 @@ export type Task = {
   /** Card id. */
   readonly dish: string;
   readonly version: string;
+  /** Other cards that the same work is done for; absent when there are none. */
+  readonly alsoFor?: readonly string[];
   /** Place in sitting.courses. */
   readonly course: number;
   /** The cook's verb and what it is done to, for display: "peel", ["potatoes", "carrots"]. */

@@ -1,10 +1,11 @@
 import type { Finding } from "../findings/finding.ts";
 import { exactly } from "../measure/estimate.ts";
 import { minutes } from "../measure/units.ts";
-import type { Hold, Lag, Segment, Task, TaskKind } from "../model/prep.ts";
+import type { Hold, Segment, Task, TaskKind } from "../model/prep.ts";
 import type { Kitchen } from "../model/sitting.ts";
 import { soils, thenCleaned } from "./clean-down.ts";
 import { assumedFindings, keepingFindings, missingFindings, turnFindings } from "./dish-findings.ts";
+import type { DraftLag } from "./draft-lag.ts";
 import { type Draft, draftsOf, segmentsOf, totalMinutes } from "./drafts.ts";
 import { waits } from "./kitchen-rates.ts";
 import { type Limit, limitBetween, limitToPlate, warmthOf } from "./limits.ts";
@@ -12,12 +13,10 @@ import { miseTasks } from "./mise-tasks.ts";
 import { nameOf } from "./names.ts";
 import { inTurns, turnsOf } from "./oven-turns.ts";
 import { plateSegments, plateTouches } from "./plating.ts";
+import type { Cut } from "./share-mise.ts";
 import { spanOf } from "./span-of.ts";
 import { unitsOf } from "./units.ts";
 import { asWritten, type Portioned, type Work } from "./work.ts";
-
-/** A lag whose most is a habit and not the card's word: it may be let out when the method itself takes longer. */
-export type DraftLag = Lag & { readonly soft: boolean };
 
 /** The work of one dish. */
 export type DishTasks = {
@@ -29,6 +28,8 @@ export type DishTasks = {
   readonly takers: ReadonlyMap<number, readonly string[]>;
   /** Last tasks: what is finished when they end. */
   readonly lasts: readonly { readonly task: string; readonly limit: Limit }[];
+  /** Jobs of cutting that stand alone, which other dishes may share. */
+  readonly cuts: readonly Cut[];
   readonly findings: readonly Finding[];
 };
 
@@ -109,6 +110,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     plate,
     takers,
     lasts: lasts.map(({ task, limit }) => ({ task, limit })),
+    cuts: mise.cuts,
     findings: [
       ...turnFindings(work, drafts, kitchen),
       ...missingFindings(work, missing),

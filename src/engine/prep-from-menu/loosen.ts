@@ -1,7 +1,7 @@
 import type { Minutes } from "../measure/units.ts";
 import { minutes } from "../measure/units.ts";
 import type { Lag, Task } from "../model/prep.ts";
-import type { DraftLag } from "./dish-tasks.ts";
+import type { DraftLag } from "./draft-lag.ts";
 
 /** Rounds of letting out before what is left is handed on as it is. */
 const mostRounds = 400;

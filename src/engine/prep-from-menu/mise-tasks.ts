@@ -1,12 +1,12 @@
 import { addEstimates, type Estimate } from "../measure/estimate.ts";
 import { type Minutes, minutes } from "../measure/units.ts";
-import type { Lag, Segment, Task } from "../model/prep.ts";
+import type { Segment, Task } from "../model/prep.ts";
 import { soils, thenCleaned } from "./clean-down.ts";
+import type { DraftLag } from "./draft-lag.ts";
 import { leastTask, mostTask } from "./kitchen-rates.ts";
 import { estimateOf, type Mise, miseOf } from "./mise.ts";
+import type { Cut } from "./share-mise.ts";
 import { asWritten, type Work } from "./work.ts";
-
-type SoftLag = Lag & { readonly soft: boolean };
 
 /** Cutting and cleaning of a dish as tasks: long jobs alone, short ones together. */
 export const miseTasks = (
@@ -14,11 +14,12 @@ export const miseTasks = (
   takers: ReadonlyMap<number, readonly string[]>,
   otherwise: string | null,
   id: (name: string) => string,
-): { readonly tasks: readonly Task[]; readonly lags: readonly SoftLag[] } => {
+): { readonly tasks: readonly Task[]; readonly lags: readonly DraftLag[]; readonly cuts: readonly Cut[] } => {
   const all = miseOf(work);
   const groups = groupMise(all);
   const tasks: Task[] = [];
-  const lags: SoftLag[] = [];
+  const lags: DraftLag[] = [];
+  const cuts: Cut[] = [];
   groups.forEach((group, g) => {
     const own = id(`mise.${g + 1}`);
     const main = group.reduce((a, b) => (b.minutes.likely > a.minutes.likely ? b : a));
@@ -38,6 +39,14 @@ export const miseTasks = (
       finishing: false,
       span: main.ingredient.span,
     });
+    const [only] = group;
+    if (group.length === 1 && only !== undefined && !soiled && only.ingredient.food !== null)
+      cuts.push({
+        task: own,
+        food: only.ingredient.food,
+        verbs: only.verbs.join(" "),
+        setUp: only.setUp,
+      });
     const after = new Set(group.flatMap((m) => takers.get(m.ingredient.index) ?? []));
     if (after.size === 0 && otherwise !== null) after.add(otherwise);
     const most = Math.min(...group.map((m) => m.most));
@@ -54,7 +63,7 @@ export const miseTasks = (
       });
     }
   });
-  return { tasks, lags };
+  return { tasks, lags, cuts };
 };
 
 const byHand = (length: Estimate<Minutes>): Segment => ({

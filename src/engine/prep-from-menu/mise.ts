@@ -18,6 +18,8 @@ export type Mise = {
   readonly version: string | null;
   /** How long it keeps once done. */
   readonly most: number;
+  /** Minutes of it that lay out board and knife, whatever the amount. */
+  readonly setUp: number;
 };
 
 /** Mise en place that the lines of a card ask for ("peeled and diced"). */
@@ -44,6 +46,7 @@ const fromSwaps = (work: Work): readonly Mise[] =>
           verbs: ["clean", "cut"],
           grams: m.edible?.likely ?? 0,
           minutes: { low: sum("low"), likely: sum("likely"), high: sum("high") },
+          setUp: jobs.reduce((total, technique) => total + technique.setUp, 0),
           most: shelf === "fruit" ? waits.cutFruit : waits.cut,
         },
       ];
@@ -75,6 +78,7 @@ const fromLines = (work: Work): readonly Mise[] =>
         verbs: jobs.map((job) => job.verb),
         grams,
         minutes: { low: sum("low"), likely: sum("likely"), high: sum("high") },
+        setUp: jobs.reduce((total, { technique }) => total + technique.setUp, 0),
         most: shelf === "fruit" ? waits.cutFruit : waits.cut,
       },
     ];

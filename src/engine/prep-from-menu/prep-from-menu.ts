@@ -3,10 +3,12 @@ import { minutes } from "../measure/units.ts";
 import type { Menu } from "../model/menu.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { CourseGoal, Prep, Task } from "../model/prep.ts";
-import { type DishTasks, type DraftLag, dishTasks } from "./dish-tasks.ts";
+import { type DishTasks, dishTasks } from "./dish-tasks.ts";
+import type { DraftLag } from "./draft-lag.ts";
 import { ovensOf, resourcesOf } from "./equipment.ts";
 import { waits } from "./kitchen-rates.ts";
 import { loosen } from "./loosen.ts";
+import { shareMise } from "./share-mise.ts";
 import { worksOf } from "./work.ts";
 
 /** The work of the menu, as tasks with segments, stations and lags. */
@@ -15,7 +17,18 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
   const { kitchen } = sitting;
   const works = worksOf(menu);
   const made = works.map((work) => dishTasks(work, kitchen));
-  const tasks = made.flatMap((m) => m.tasks);
+  const plated = new Set(works.flatMap((work) => (work.plated ? [work.dish.source] : [])));
+  const shared = shareMise(
+    made.flatMap((m) => m.tasks),
+    made.flatMap((m) => m.lags),
+    made.flatMap((m) => m.cuts),
+    // Parts made for several dishes are made when they suit; only dishes of one day share a board.
+    (task) => {
+      const at = sitting.courses[task.course]?.at;
+      return at === undefined || !plated.has(task.dish) ? null : Math.floor(at / 1440);
+    },
+  );
+  const { tasks } = shared;
   const plates = new Map<number, string[]>();
   works.forEach((work, w) => {
     const plate = made[w]?.plate;
@@ -27,7 +40,7 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
     if (own) bySource.set(dish.source, [...(bySource.get(dish.source) ?? []), own]);
   });
   const lags = loosen(tasks, [
-    ...made.flatMap((m) => m.lags),
+    ...shared.lags,
     ...componentLags(menu, bySource),
     ...[...plates.values()].flatMap((ids) => together(ids, tasks)),
   ]);

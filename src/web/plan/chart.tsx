@@ -121,7 +121,7 @@ const BarShape = ({
       data-key={key}
       tabindex={key === stop ? 0 : -1}
       aria-pressed={key === selected}
-      aria-label={`${text}, ${names.dish(bar.task.dish)}, ${row.name}, ${clockText(bar.from)} to ${clockText(bar.to)} (${durationText(bar.to - bar.from)}), ${attentions}${heat === "" ? "" : `, ${heat}`}, for ${names.course(bar.task.course)}`}
+      aria-label={`${text}, ${names.dishes(bar.task)}, ${row.name}, ${clockText(bar.from)} to ${clockText(bar.to)} (${durationText(bar.to - bar.from)}), ${attentions}${heat === "" ? "" : `, ${heat}`}, for ${names.course(bar.task.course)}`}
       onClick={() => select(key, bar)}
       onKeyDown={(e) => move(key, e)}
     >

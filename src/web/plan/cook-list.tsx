@@ -102,7 +102,7 @@ const StretchRow = ({ bars, again, oven, names }: Stretch & { oven: string | nul
         )}
       </td>
       <td>
-        {names.dish(task.dish)}
+        {names.dishes(task)}
         <span class="soft small">{names.course(task.course)}</span>
       </td>
       <td class="how">

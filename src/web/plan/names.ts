@@ -1,4 +1,5 @@
 import type { Evening, Task } from "#engine/index.ts";
+import { listText } from "#words/number-text.ts";
 import { taskText } from "#words/plan-text.ts";
 
 /** Look-ups that the plan's views share. */
@@ -7,7 +8,8 @@ export type PlanNames = {
   readonly task: (id: string) => string;
   readonly taskOf: (id: string) => Task | null;
   readonly course: (index: number) => string;
-  readonly dish: (source: string) => string;
+  /** The titles of all dishes that a task is done for. */
+  readonly dishes: (task: Task) => string;
 };
 
 /** Names of tasks, courses and dishes of an evening. */
@@ -22,6 +24,6 @@ export const namesOf = ({ prep, menu, dishes }: Evening): PlanNames => {
     },
     taskOf: (id) => tasks.get(id) ?? null,
     course: (index) => menu.sitting.courses[index]?.name ?? "",
-    dish: (source) => titles.get(source) ?? source,
+    dishes: ({ dish, alsoFor = [] }) => listText([dish, ...alsoFor].map((id) => titles.get(id) ?? id)),
   };
 };

@@ -28,7 +28,7 @@ export const TaskDetails = ({
         <>
           <h3>{taskText(task)}</h3>
           <p>
-            {names.dish(task.dish)}
+            {names.dishes(task)}
             {versionText(task.version) !== "" && <span class="tag">{versionText(task.version)}</span>}
             <span class="soft"> for {names.course(task.course)}</span>
           </p>
