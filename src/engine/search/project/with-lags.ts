@@ -1,56 +1,87 @@
-import { learningSolver } from "../learn/learning-solver.ts";
-import type { Unknown } from "../learn/solver.ts";
 import type { Project, ProjectAnswer, ProjectEffort } from "./project.ts";
-import { enoughTime, waysOf } from "./with-lags-paths.ts";
+import { lagModel } from "./with-lags-model.ts";
+
+/** What is known before the search: a schedule that keeps the rules, and a makespan none goes below. */
+export type KnownBefore = { readonly starts: readonly number[] | null; readonly bound: number };
+
+/** Conflicts spent with the smallest starts first, before the livelier choices take over. */
+const smallestFirst = 300;
+/** Conflicts of the first try at a bound from below, and how much longer each round tries. */
+const firstProbe = 250;
+const longer = 1.4;
 
 /**
  * Schedules a project whose lags may also be greatest lags (RCPSP/max), by a solver that learns from its conflicts
  * (Schutt, Feydy, Stuckey, Wallace 2013). `steps` counts conflicts. A project without greatest lags is welcome too.
+ * Once there is a schedule, tries from above (a shorter one) and from below (no schedule that short) take turns.
  */
-export const solveWithLags = (project: Project, effort: ProjectEffort): ProjectAnswer => {
-  const none: ProjectAnswer = { status: "none", makespan: null, bound: 0, starts: null };
-  const ways = waysOf(project);
-  if (ways === null) return none;
-  const { count, far } = ways;
-  if (project.demands.some((row) => row.some((d, r) => d > (project.capacities[r] ?? 0)))) return none;
-  const sink = count - 1;
-  const horizon = Math.max(enoughTime(project), far[sink] as number);
-  const solver = learningSolver(effort.seed);
-  const starts: readonly Unknown[] = project.lengths.map((_, i) =>
-    solver.integer(far[i] as number, horizon - (far[i * count + sink] as number)),
-  );
-  const end = starts[sink] as Unknown;
-  project.lengths.forEach((length, i) => {
-    if (i !== sink && far[i * count + sink] === length) solver.difference(starts[i] as Unknown, end, length, null);
-  });
-  for (const { from, to, weight } of project.lags)
-    solver.difference(starts[from] as Unknown, starts[to] as Unknown, weight, null);
-  project.capacities.forEach((capacity, r) => {
-    const uses = project.lengths.flatMap((length, i) => {
-      const amount = project.demands[i]?.[r] ?? 0;
-      return length > 0 && amount > 0
-        ? [{ start: starts[i] as Unknown, offset: 0, length, amount, present: null }]
-        : [];
-    });
-    if (uses.reduce((sum, use) => sum + use.amount, 0) > capacity) solver.cumulative(uses, capacity, null);
-  });
-  solver.branchOn(starts, 300);
-
+export const solveWithLags = (
+  project: Project,
+  effort: ProjectEffort,
+  known: KnownBefore = { starts: null, bound: 0 },
+): ProjectAnswer => {
+  const model = lagModel(project, effort.seed);
+  if (model === null) return { status: "none", makespan: null, bound: 0, starts: null };
+  const { solver, starts, end } = model;
+  const sink = starts.length - 1;
   let best: readonly number[] | null = null;
-  const left = (): number | null =>
-    effort.steps === null ? null : Math.max(1, effort.steps - solver.conflicts());
-  const answer = (status: ProjectAnswer["status"]): ProjectAnswer => ({
-    status,
-    makespan: best === null ? null : (best[sink] as number),
-    bound: status === "proved" ? (best?.[sink] as number) : solver.least(end),
-    starts: best,
-  });
-  for (;;) {
-    const verdict = solver.solve([], { conflicts: left(), keepGoing: effort.keepGoing });
-    if (verdict === "unknown") return answer(best === null ? "unknown" : "found");
-    if (verdict === "no") return best === null ? none : answer("proved");
-    best = starts.map(solver.value);
-    effort.tell(best[sink] as number, solver.least(end));
-    solver.clause([solver.negate(solver.atLeast(end, best[sink] as number))]);
+  let upper = Number.POSITIVE_INFINITY;
+  let lower = Math.max(known.bound, solver.least(end));
+  let stopped = false;
+  const keepGoing = (): boolean => {
+    if (!stopped && !effort.keepGoing()) stopped = true;
+    return !stopped;
+  };
+  const spent = (): boolean => stopped || (effort.steps !== null && solver.conflicts() >= effort.steps);
+
+  const improve = (found: readonly number[]): void => {
+    best = found;
+    upper = found[sink] as number;
+    starts.forEach((x, i) => {
+      solver.prefer(x, found[i] as number);
+    });
+    solver.clause([solver.negate(solver.atLeast(end, upper))]);
+    effort.tell(upper, lower);
+  };
+
+  /** Looks for a schedule of at most `most`; true when that is settled either way. */
+  const probe = (most: number, conflicts: number): boolean => {
+    const rest = effort.steps === null ? conflicts : Math.min(conflicts, effort.steps - solver.conflicts());
+    const open = most >= upper - 1;
+    const verdict = solver.solve(open ? [] : [solver.negate(solver.atLeast(end, most + 1))], {
+      conflicts: rest,
+      keepGoing,
+    });
+    if (verdict === "yes") improve(starts.map(solver.value));
+    else if (verdict === "no") {
+      lower = open ? upper : most + 1;
+      if (!open) solver.clause([solver.atLeast(end, lower)]);
+      effort.tell(best === null ? null : upper, lower);
+    }
+    return verdict !== "unknown";
+  };
+
+  solver.branchOn(starts, smallestFirst);
+  if (known.starts !== null) improve(known.starts);
+  else
+    while (best === null && !spent()) {
+      const budget = effort.steps ?? Number.MAX_SAFE_INTEGER;
+      if (probe(Number.POSITIVE_INFINITY, budget) && best === null)
+        return { status: "none", makespan: null, bound: 0, starts: null };
+    }
+
+  let budget = firstProbe;
+  let step = Math.max(1, Math.floor((upper - lower) / 8));
+  while (lower < upper && !spent()) {
+    while (lower < upper && !spent() && probe(upper - 1, budget));
+    if (lower >= upper || spent()) break;
+    const target = Math.min(upper - 1, lower + step - 1);
+    if (probe(target, budget)) step *= 2;
+    else {
+      step = Math.max(1, step >> 1);
+      budget = Math.ceil(budget * longer);
+    }
   }
+  const status = lower >= upper ? "proved" : best === null ? "unknown" : "found";
+  return { status, makespan: best === null ? null : upper, bound: Math.min(lower, upper), starts: best };
 };
