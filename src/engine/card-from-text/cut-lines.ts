@@ -17,7 +17,19 @@ const continues = (block: OpenBlock, first: Line, before: Line, line: Line): boo
       return lower;
     return lower && line.indent > first.indent;
   }
-  if (first.number !== null || first.bullet) return true;
+  // A new sentence behind a full one is a line of its own, unless it goes on with the work.
+  if (first.number !== null || first.bullet)
+    return block.role !== "method" || open || lower || line.step >= 3;
+  // "fry the onion" / "add the stock": lines that each begin with an order and end in nothing.
+  if (
+    block.role === "method" &&
+    open &&
+    line.verb &&
+    line.indent <= first.indent &&
+    !/(?:,|\b(?:and|then|or|to|the|a|with|in|of|until|for))$/i.test(before.words.text) &&
+    /^\p{Ll}/u.test(first.words.text)
+  )
+    return false;
   // Hard-wrapped text: the line before was full and its sentence is not ended, or this one begins within a sentence.
   return (open && before.words.text.length >= 45) || (lower && open);
 };

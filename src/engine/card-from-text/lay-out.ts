@@ -124,6 +124,16 @@ const unmarkedTitle = (line: Line): Words => {
   };
 };
 
+/** The name of a dish that opens a paragraph: a short sentence that orders nothing. Null when the line has none. */
+const firstSentence = (line: Line): Words | null => {
+  if (line.heading !== null || line.number !== null || line.bullet || line.words.text.length < 80)
+    return null;
+  const found = /^(\p{Lu}[^.!?:;]{2,45})[.!]\s+(?=\p{Lu})/u.exec(line.words.text)?.[1];
+  if (found === undefined || found.split(/\s+/).length > 7 || /\d/.test(found) || line.verb) return null;
+  if (/\b(?:is|are|was|i|you|we|this|it|my)\b/i.test(found)) return null;
+  return wordsAt(line.words, { start: 0, end: found.length });
+};
+
 const canBeTitle = (line: Line): boolean => {
   const { heading, words, facts } = line;
   if (facts !== null || line.number !== null) return false;
@@ -282,6 +292,14 @@ export const layOut = (lines: readonly Line[]): Layout => {
       title = read.title;
       yields.push(...read.yields);
       times.push(...read.times);
+    } else if (opening && at === 0 && firstSentence(line) !== null) {
+      // "Nan's cheese scones. Makes a dozen. Rub …": the whole card in one breath.
+      const named = firstSentence(line);
+      const end = named?.text.length ?? 0;
+      const rest = line.words.text.slice(end).replace(/^[.\s]+/, "");
+      title = named;
+      const start = line.words.text.length - rest.length;
+      beginWith("method", { ...line, words: wordsAt(line.words, { start, end: line.words.text.length }) });
     } else if (
       line.facts !== null &&
       (line.heading?.role ?? null) === null &&

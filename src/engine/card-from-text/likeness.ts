@@ -88,9 +88,9 @@ export const stepLikeness = (line: string, numbered: boolean): number => {
 };
 
 const keepingPattern =
-  /^(?:once \w+,? )?(?:(?:it|they|this|these|the (?:\w+ ){1,3})\s*)?(?:(?:will |can )?(?:keeps?|holds?|lasts?|freezes?)\b|(?:can|may) be (?:made|kept|stored|frozen|held|prepared)\b|best (?:made|eaten)\b|store(?:d)? in (?:the|an?) \b).{0,80}\b(?:hours?|days?|weeks?|months?|minutes?|fridge|freezer|overnight|ahead|hot)\b/i;
+  /^(?:once \w+,? )?(?:(?:it|they|this|these|the (?:\w+ ){1,3})(?:['\u2019]ll)?\s*)?(?:(?:will |can |should )?(?:keeps?|holds?|lasts?|freezes?)\b|(?:can|may) be (?:made|kept|stored|frozen|held|prepared)\b|best (?:made|eaten)\b|store(?:d)? in (?:the|an?) \b).{0,80}\b(?:hours?|days?|weeks?|months?|minutes?|fridge|freezer|overnight|ahead|hot)\b/i;
 const swapPattern =
-  /^(?:for |to make (?:it|this) )?(?:without|instead of|vegetarians?|vegans?|coeliacs?|celiacs?|gluten[- ]free|dairy[- ]free|nut[- ]free|egg[- ]free|no \w+|pregnant|halal|kosher)\b[^.:]{0,40}[:,]\s*(?:\w+ ){0,3}?(?:replace|swap|use|leave|omit|substitute|change|make)\b/i;
+  /^(?:for |to make (?:it|this) )?(?:without|instead of|vegetarians?|vegans?|coeliacs?|celiacs?|gluten[- ]free|dairy[- ]free|nut[- ]free|egg[- ]free|no \w+|vegan|vegetarian|pregnant|halal|kosher)\b[^.:]{0,40}[:,?]\s*(?:\w+ ){0,3}?(?:replace|swap|use|leave|omit|substitute|change|make)\b/i;
 
 /** A line that says how long the dish holds, without any heading. */
 export const isKeepingLine = (line: string): boolean => line.length <= 240 && keepingPattern.test(line);
@@ -99,7 +99,13 @@ export const isKeepingLine = (line: string): boolean => line.length <= 240 && ke
 export const isSwapLine = (line: string): boolean => line.length <= 300 && swapPattern.test(line);
 
 const clutter =
-  /^(?:(?:jump to|go to|skip to) (?:the )?(?:recipe|content|video).*|print(?: recipe| this)?|pin(?: it| recipe| this)?|save(?: recipe| this)?|share(?: this| on .*)?|rate(?: this)?(?: recipe)?|tweet|email|subscribe.*|sign up.*|log ?in.*|advertisement|advert|sponsored|\d+ (?:comments?|reviews?|votes?|ratings?|likes|shares).*|[\u2605\u2606*\s]+|.{0,12}\d(?:\.\d+)? (?:from|out of|\/) \d+.*|(?:course|cuisine|keywords?|calories|author|posted (?:on|by|in)|published|updated|category|categories|tags?|difficulty|level|skill level|print|diet)\s*:.*|by [A-Z]\S*(?: [A-Z]\S*){0,2}|cook mode.*|(?:\d+x\s*)+|us customary.*metric.*|metric.*us customary.*|home\s*[>\u203a/].*|https?:\/\/\S+|www\.\S+|!\[.*\]\(.*\)|\[.*\]\(https?:.*\)|photo(?:graph)?s?(?: by| credit| of|:).*|image(?: credit)?:.*|click .*|read more.*|see also.*|all rights reserved.*|copyright.*|\u00a9.*|<[^>]+>)$/i;
+  /^(?:(?:jump to|go to|skip to) (?:the )?(?:recipe|content|video).*|print(?: recipe| this)?|pin(?: it| recipe| this)?|save(?: recipe| this)?|share(?: this| on .*)?|rate(?: this)?(?: recipe)?|tweet|email|subscribe.*|sign up.*|log ?in.*|advertisement|advert|sponsored|(?:last )?updated(?: on)? .*|(?:did you|have you) (?:make|made|try|tried) (?:this|it).*|tried this.*|leave a (?:comment|reply|review).*|reply|newsletter|follow (?:us|me).*|tag (?:us|me|@).*|skip to .*|menu|search|rate (?:it|this).*|[\u2605\u2606]{2,}.*|recipe (?:card|video)|add to (?:favou?rites|basket|list|shopping list).*|\d+ (?:comments?|reviews?|votes?|ratings?|likes|shares).*|[\u2605\u2606*\s]+|.{0,12}\d(?:\.\d+)? (?:from|out of|\/) \d+.*|(?:course|cuisine|keywords?|calories|author|posted (?:on|by|in)|published|updated|category|categories|tags?|difficulty|level|skill level|print|diet)\s*:.*|by [A-Z]\S*(?: [A-Z]\S*){0,2}|cook mode.*|(?:\d+x\s*)+|us customary.*metric.*|metric.*us customary.*|home\s*[>\u203a/].*|https?:\/\/\S+|www\.\S+|!\[.*\]\(.*\)|\[.*\]\(https?:.*\)|photo(?:graph)?s?(?: by| credit| of|:).*|image(?: credit)?:.*|click .*|read more.*|see also.*|all rights reserved.*|copyright.*|\u00a9.*|<[^>]+>)$/i;
 
 /** What pages put around a dish: buttons, stars, addresses. Nobody cooks it. */
 export const isClutter = (line: string): boolean => line.length <= 160 && clutter.test(line);
+
+const afterwards =
+  /^(?:\d+ )?(?:comments?|reviews?|responses?|replies|ratings? (?:and|&) reviews?|join the (?:conversation|discussion)|leave a (?:comment|reply|review)|you (?:might|may|will|'?ll) also (?:like|love|enjoy)|related(?: (?:recipes|posts|articles))?|more (?:recipes|like this)(?: .*)?|similar recipes|questions? (?:and|&) answers?|q ?& ?a)(?: ?\(\d+\))?\s*:?$/i;
+
+/** What stands behind a dish on a page: what readers say, other dishes. Nothing from there on is the cook's. */
+export const opensAfterwards = (line: string): boolean => line.length <= 60 && afterwards.test(line);

@@ -1,7 +1,7 @@
 import { tokensOf } from "../measure/tokens.ts";
 import type { Words } from "../model/span.ts";
 import { type HeadingRead, isRule, readHeading } from "./headings.ts";
-import { ingredientLikeness, isClutter, startsWithVerb, stepLikeness } from "./likeness.ts";
+import { ingredientLikeness, isClutter, opensAfterwards, startsWithVerb, stepLikeness } from "./likeness.ts";
 import { isNumberAlone, unmark } from "./list-marks.ts";
 import { type RawLine, rawLines } from "./raw-lines.ts";
 import { readFacts, type Stretch } from "./yield-words.ts";
@@ -36,7 +36,11 @@ const readLine = (raw: RawLine, underlined: boolean, number: number | null): Lin
   const mark = unmark(raw.text);
   // A heading keeps its marks of emphasis until it is read, and a picture before it is no bullet.
   const inner = emphasised.exec(mark.text)?.[2] ?? null;
-  const stated = inner !== null && readFacts(inner) !== null;
+  // "Prep: 10 mins" is a time and no heading over a method.
+  const told = readFacts(mark.text);
+  const stated =
+    (inner !== null && readFacts(inner) !== null) ||
+    (told !== null && told.times.length > 0 && told.yields.length === 0);
   const heading = mark.number === null && !stated ? readHeading(mark.text, underlined) : null;
   let words = wordsAt(whole, { start: mark.skip, end: raw.text.length });
   const strong = heading === null ? emphasised.exec(words.text) : null;
@@ -62,11 +66,18 @@ const readLine = (raw: RawLine, underlined: boolean, number: number | null): Lin
   };
 };
 
+/** A heading of the dish itself behind what readers say: the page goes on. */
+const backAgain = (line: string): boolean => {
+  const role = readHeading(line, false)?.role ?? null;
+  return role === "ingredients" || role === "method";
+};
+
 /** The lines of a text that say something about a dish, with what each looks like. */
 export const linesOfText = (text: string, limit: number): readonly Line[] => {
   const raw = rawLines(text, limit);
   const lines: Line[] = [];
   let number: number | null = null;
+  let over = false;
   raw.forEach((line, i) => {
     if (isRule(line.text)) return;
     if (isNumberAlone(line.text) && raw[i + 1] !== undefined) {
@@ -77,6 +88,9 @@ export const linesOfText = (text: string, limit: number): readonly Line[] => {
     // The head of a table names its columns.
     const columns = line.text.startsWith("|") && below !== undefined && /^\|[\s|:-]+$/.test(below.text);
     if (columns || isClutter(line.text)) return;
+    if (over && !backAgain(line.text)) return;
+    over = opensAfterwards(line.text) && lines.some((l) => l.step >= 3 || l.heading?.role === "method");
+    if (over) return;
     const underlined = below !== undefined && !below.afterBlank && /^(?:-{3,}|={3,})$/.test(below.text);
     lines.push(readLine(line, underlined, number));
     number = null;

@@ -94,9 +94,16 @@ const places: readonly (readonly [RegExp, Where])[] = [
   [/^(room|cupboard|tin|airtight|pantry|worktop|counter|bench|ambient|jar|cool)$/, "room"],
 ];
 
+/** "don't freeze it": the place is named to be left out. */
+const isDenied = (tokens: readonly Token[], i: number): boolean =>
+  tokens
+    .slice(Math.max(0, i - 3), i)
+    .some((t) => /^(not|don't|never|cannot|can't|without|doesn't)$/.test(t.text));
+
 const placeIn = (tokens: readonly Token[], from: number, to: number): Where | null => {
   for (const [pattern, where] of places)
-    for (let i = from; i < to; i += 1) if (pattern.test(tokens[i]?.text ?? "")) return where;
+    for (let i = from; i < to; i += 1)
+      if (pattern.test(tokens[i]?.text ?? "") && !isDenied(tokens, i)) return where;
   return null;
 };
 

@@ -215,6 +215,8 @@ const portionWords: Readonly<Record<string, string>> = {
   juice: "juice",
 };
 
+const potWords = /^(cooking|pasta|poaching|soaking|boiling|starchy|reserved|iced|ice|salted|blanching)$/;
+
 /** Every listed ingredient that a run of tokens names; `skip` marks tokens that are verbs or cues. */
 export const findMentions = (
   tokens: readonly Token[],
@@ -236,7 +238,7 @@ export const findMentions = (
     const next = word(tokens, found.to);
     // "Reserving a cup of the cooking water": it comes from the pot.
     const fromPot =
-      /^(cooking|pasta|poaching|soaking|boiling|starchy|reserved|iced|ice|salted|blanching)$/.test(prev) &&
+      (potWords.test(prev) || (found.to > i + 1 && potWords.test(word(tokens, i)))) &&
       /^(water|liquid|milk|stock|liquor)$/.test(word(tokens, found.to - 1));
     const besides = /^(beside|alongside)$/.test(word(tokens, i - 2)) && prev === "the";
     const compared =

@@ -212,6 +212,10 @@ const resolve = (
   return { pool: current, members: [] };
 };
 
+/** What a lone "make the …" makes: its last word. */
+export const madeBy = (clause: Clause): string | null =>
+  clause.tokens.findLast((t) => t.kind === "word" && t.text !== "make")?.text ?? null;
+
 /** The name that a clause gives to what it makes ("to form a dough", "for the sauce"); null when it gives none. */
 export const findMakes = (clause: Clause): string | null => {
   if (clause.aim !== null) return clause.aim;

@@ -9,11 +9,20 @@ const patterns = [
   new RegExp(`\\b${here}\\b.*\\b(?:can|may|could|will)\\b.*\\b${made}\\b`),
 ];
 
+// "They'll keep two days in a tin", "the sauce freezes for a month".
+const keeps =
+  /^(?:and |but )?(?:it|they|this|these|(?:the|any) (?:\w+ ){1,3}?)(?:'ll)? ?(?:will |should |can )?(?:also )?(?:keeps?|lasts?|freezes?|stores?)\b.*\b(?:days?|weeks?|months?|hours?|overnight|well)\b/;
+
 /**
  * True for a sentence of the method that only says how far the dish can be made before the day ("can be made to this
  * point a day ahead"): it holds no work of its own.
  */
 export const isMakeAhead = (tokens: readonly Token[]): boolean => {
+  if (
+    tokens.some((t) => /^(keeps?|lasts?|freezes?|stores?)$/.test(t.text)) &&
+    keeps.test(tokens.map((t) => t.text).join(" "))
+  )
+    return true;
   if (!tokens.some((t) => /^(can|may|could|will)$/.test(t.text))) return false;
   const words = tokens.map((t) => t.text).join(" ");
   return patterns.some((p) => p.test(words));

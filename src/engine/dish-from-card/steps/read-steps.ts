@@ -11,6 +11,7 @@ import { act } from "./act.ts";
 import { withoutAnnouncement, withoutGiving } from "./announcement.ts";
 import { type Chosen, chooseTechnique } from "./choose-technique.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
+import { madeBy } from "./find-products.ts";
 import { inTurn } from "./in-turn.ts";
 import { isMakeAhead } from "./make-ahead.ts";
 import { withPartHints } from "./part-hints.ts";
@@ -79,14 +80,38 @@ export const readSteps = (
   return { steps: nameParts(steps), findings };
 };
 
-const clausesOfLine = (text: string, reader: StepReader, region: Region): readonly Clause[] =>
-  sentencesOf(text, tokenise(text)).flatMap((sentence, place) =>
-    isMakeAhead(sentence)
-      ? []
-      : shareObjects(
-          withoutGiving(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
-        ).flatMap(inTurn),
+/** "Make the pastry. Rub …": a sentence that only says what the others of its step make. */
+const announces = (clauses: readonly Clause[]): boolean => {
+  const [only] = clauses;
+  return (
+    clauses.length === 1 &&
+    only?.hit?.technique.id === "make" &&
+    only.mentions.length === 0 &&
+    only.times.length === 0 &&
+    only.settings.length === 0 &&
+    only.tokens.filter((t) => t.kind === "word").length <= 5
   );
+};
+
+const clausesOfLine = (text: string, reader: StepReader, region: Region): readonly Clause[] => {
+  let aim: string | null = null;
+  const sentences = sentencesOf(text, tokenise(text)).filter((s) => s.some((t) => t.kind !== "mark"));
+  return sentences.flatMap((sentence, place) => {
+    if (isMakeAhead(sentence)) return [];
+    const read = shareObjects(
+      withoutGiving(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
+    ).flatMap(inTurn);
+    if (place < sentences.length - 1 && announces(read)) {
+      aim = read[0] === undefined ? null : madeBy(read[0]);
+      return [];
+    }
+    const [first, ...others] = read;
+    if (aim === null || first === undefined) return read;
+    const aimed = [{ ...first, aim: first.aim ?? aim }, ...others];
+    aim = null;
+    return aimed;
+  });
+};
 
 const actionsOf = (reader: StepReader, line: Line, step: number): readonly Action[] => {
   const actions: Action[] = [];

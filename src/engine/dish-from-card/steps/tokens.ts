@@ -73,7 +73,7 @@ export const sentencesOf = (text: string, tokens: readonly Token[]): readonly (r
         token.text === "?" ||
         token.text === ";" ||
         (token.text === "." &&
-          (next === undefined || next.at > token.end) &&
+          (next === undefined || next.at > token.end || next.text === "*" || next.text === "_") &&
           !(
             before !== undefined &&
             abbreviations.has(before.text) &&

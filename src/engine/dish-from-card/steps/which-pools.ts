@@ -210,6 +210,23 @@ export const poolsOf = (
       fresh.length === 0 &&
       named.length === 0 &&
       (current?.raw === true || (vesselPool !== null && vesselPool !== current));
+    // "Mix the crumbs and the cheese and scatter over the top": over what stood there before.
+    const over =
+      fresh.length === 0 &&
+      named.length === 0 &&
+      place.before !== null &&
+      current !== null &&
+      current.sentence === place.sentence &&
+      clause.tokens.some(
+        (t, i) =>
+          i > clause.verbAt && (t.text === "over" || (t.text === "on" && word(clause, i + 1) === "top")),
+      )
+        ? newestPool(
+            kitchen,
+            (p) => p !== current && p.sentence !== place.sentence && p.contents.size > 0 && !p.primed,
+          )
+        : null;
+    if (over !== null) return unique([over, current, ...ready]);
     if (ready.length > 1) return unique([vesselPool ?? pot, ...named.map((n) => n.pool), ...ready]);
     return unique([
       vesselPool ?? (toPot ? pot : current),

@@ -17,7 +17,14 @@ const verb = "(?:replace|swap|exchange|change|switch|trade)(?:\\s+out)?";
 
 /** Reads the change that words ask for: "replace X with Y", "use Y instead of X", "leave out X". Null when none is understood. */
 export const readChange = (words: Words, needs: readonly Need[], list: SwapList): Change | null => {
-  const text = words.text.replace(/[.;!?\s]+$/, "");
+  const text = words.text
+    .replace(/[.;!?\s]+$/, "")
+    // Where it is done, and what else changes, is no part of the change.
+    .replace(
+      /\s+(?:in (?:both |all )?the (?:\w+ ){0,2}\w+(?: and the \w+)?|throughout|for the whole dish)$/i,
+      "",
+    )
+    .replace(/,?\s+and\s+(?:skip|reduce|cook|bake|cut|shorten|start|miss)\s.+$/i, "");
   const at = (part: string, from = 0): Words => {
     const start = words.span.start + Math.max(0, text.indexOf(part, from));
     return { text: part, span: { start, end: start + part.length } };
@@ -30,6 +37,18 @@ export const readChange = (words: Words, needs: readonly Need[], list: SwapList)
     );
   if (turned?.[1] !== undefined && turned[2] !== undefined)
     return together([one(list, needs, at(turned[2], turned[1].length), at(turned[1]))]);
+  // "Use oil for the butter and oat cream for the soured cream"
+  const inPlace = /^(?:use|try|take)\s+(.+?\sfor\s.+)$/i.exec(text);
+  if (inPlace?.[1] !== undefined) {
+    const changes = inPlace[1].split(/,?\s+and\s+(?=.+\sfor\s)|,\s+(?=.+\sfor\s)/i).map((piece) => {
+      const cut = /^(.+?)\s+for\s+(.+)$/i.exec(piece);
+      return cut?.[1] === undefined || cut[2] === undefined
+        ? null
+        : one(list, needs, at(cut[2], text.indexOf(piece)), at(cut[1], text.indexOf(piece)));
+    });
+    const known = together(changes);
+    if (known !== null) return known;
+  }
   const instead = /^(?:instead of|in place of|rather than)\s+(.+?),?\s+use\s+(.+)$/i.exec(text);
   if (instead?.[1] !== undefined && instead[2] !== undefined)
     return together([one(list, needs, at(instead[1]), at(instead[2]))]);
@@ -102,10 +121,17 @@ const meant = (list: SwapList, needs: readonly Need[], words: string): readonly 
 const impliedOut = (list: SwapList, needs: readonly Need[], name: string): readonly number[] => {
   const against = linesAgainst(list, needs);
   const head = stem(name.toLowerCase().split(/\s+/).at(-1) ?? "");
-  const alike = against.filter((i) =>
-    list.ingredients[i]?.name.toLowerCase().split(/\s+/).map(stem).includes(head),
-  );
+  const bears = (i: number, word: string): boolean =>
+    list.ingredients[i]?.name.toLowerCase().split(/\s+/).map(stem).includes(word) === true;
+  const alike = against.filter((i) => bears(i, head));
   if (alike.length > 0) return alike;
+  // "a gluten-free flour blend": the food stands before the last word.
+  const words = name
+    .toLowerCase()
+    .split(/[\s-]+/)
+    .map(stem);
+  const within = against.filter((i) => words.some((w) => w.length > 3 && bears(i, w)));
+  if (within.length > 0) return within;
   return against.length === 1 ? against : [];
 };
 

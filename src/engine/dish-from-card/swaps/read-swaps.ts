@@ -25,7 +25,16 @@ export const readSwaps = (
     if (block.role !== "swaps" && block.role !== "notes") continue;
     for (const line of block.lines) {
       let needs: readonly Need[] = [];
+      let lacking: string | null = null;
       for (const sentence of sentencesOf(line)) {
+        // "No chicken?" asks what comes in its place.
+        const gone = /^(?:no|out of|can'?t (?:find|get)|don'?t (?:like|have|want|fancy))\s+(.+)\?$/i.exec(
+          sentence.text,
+        )?.[1];
+        if (gone !== undefined && needsOf(sentence.text.slice(0, -1)).length === 0) {
+          lacking = gone;
+          continue;
+        }
         // "No nuts?" opens what follows.
         const asked = sentence.text.endsWith("?") ? needsOf(sentence.text.slice(0, -1)) : [];
         if (asked.length > 0) {
@@ -35,7 +44,9 @@ export const readSwaps = (
         const { label, rest } = cutLabel(sentence);
         const found = label === null ? [] : needsOf(label.text);
         if (found.length > 0) needs = found;
-        const swap = swapFrom(sentence, found.length > 0 ? rest : sentence, needs, list);
+        const instead = lacking === null ? null : insteadOf(rest, lacking, needs, list);
+        lacking = null;
+        const swap = instead ?? swapFrom(sentence, found.length > 0 ? rest : sentence, needs, list);
         if (swap !== null && (block.role === "swaps" || needs.length > 0)) swaps.push(swap);
         else if (block.role === "swaps" && sentence.text.trim() !== "")
           findings.push(
@@ -45,6 +56,31 @@ export const readSwaps = (
     }
   }
   return { swaps, findings };
+};
+
+/** "No chicken? Use 500 g cooked turkey": the food asked about goes. */
+const insteadOf = (said: Words, lacking: string, needs: readonly Need[], list: SwapList): Swap | null => {
+  const use = /^(?:use|try|add|take|go for)\s+/i.exec(said.text);
+  if (use === null) return null;
+  const from = use[0].length;
+  const words = said.text
+    .slice(from)
+    .replace(/[.;!?\s]+$/, "")
+    .replace(/,?\s+and\s+(?:skip|reduce|cook|bake|cut|start)\s.+$/i, "");
+  const change = readChange(
+    { text: `${words} instead of ${lacking}`, span: { start: said.span.start + from, end: said.span.end } },
+    needs,
+    list,
+  );
+  return change === null
+    ? null
+    : {
+        text: said.text,
+        span: said.span,
+        needs: needs.map((n) => n.id),
+        out: change.out,
+        comes: change.comes,
+      };
 };
 
 const swapFrom = (sentence: Words, change: Words, needs: readonly Need[], list: SwapList): Swap | null => {
