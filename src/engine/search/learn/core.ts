@@ -66,9 +66,10 @@ export type Edges = {
   weight: Int32Array;
   whenSide: Int32Array;
   whenBound: Int32Array;
-  /** First edge out of a side and the next one; the same by the side of `when`. */
-  first: Int32Array;
-  next: Int32Array;
+  /** Edges out of each side, packed: to, weight, whenSide, whenBound, edge; and how many ints are in use. */
+  out: Int32Array[];
+  outLength: Int32Array;
+  /** First edge by the side of `when`, and the next one. */
   firstWhen: Int32Array;
   nextWhen: Int32Array;
 };
@@ -119,8 +120,8 @@ export const emptyCore = (): Core => ({
     weight: new Int32Array(64),
     whenSide: new Int32Array(64),
     whenBound: new Int32Array(64),
-    first: new Int32Array(64).fill(-1),
-    next: new Int32Array(64),
+    out: [],
+    outLength: new Int32Array(64),
     firstWhen: new Int32Array(64).fill(-1),
     nextWhen: new Int32Array(64),
   },
@@ -151,7 +152,7 @@ export const addUnknown = (core: Core, least: number, greatest: number): number 
     core.last = grown(core.last, sides);
     core.saved = grown(core.saved, core.unknowns);
     core.watchLength = grown(core.watchLength, sides);
-    core.edges.first = grown(core.edges.first, sides, -1);
+    core.edges.outLength = grown(core.edges.outLength, sides);
     core.edges.firstWhen = grown(core.edges.firstWhen, sides, -1);
   }
   core.val[x * 2] = Math.max(-farthest, least);
@@ -160,6 +161,7 @@ export const addUnknown = (core: Core, least: number, greatest: number): number 
   core.last[x * 2 + 1] = -1;
   core.saved[x] = Math.max(-farthest, least);
   core.watch.push(new Int32Array(8), new Int32Array(8));
+  core.edges.out.push(new Int32Array(0), new Int32Array(0));
   core.wakes.push([], []);
   if (least > greatest) core.possible = false;
   return x;

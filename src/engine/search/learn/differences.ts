@@ -33,7 +33,6 @@ const addEdge = (
     edges.weight = grown(edges.weight, more);
     edges.whenSide = grown(edges.whenSide, more);
     edges.whenBound = grown(edges.whenBound, more);
-    edges.next = grown(edges.next, more);
     edges.nextWhen = grown(edges.nextWhen, more);
   }
   edges.from[e] = from;
@@ -41,8 +40,10 @@ const addEdge = (
   edges.weight[e] = weight;
   edges.whenSide[e] = whenSide;
   edges.whenBound[e] = whenBound;
-  edges.next[e] = edges.first[from] as number;
-  edges.first[from] = e;
+  const used = edges.outLength[from] as number;
+  if (used === edges.out[from]?.length) edges.out[from] = grown(edges.out[from] as Int32Array, used + 10);
+  edges.out[from]?.set([to, weight, whenSide, whenBound, e], used);
+  edges.outLength[from] = used + 5;
   if (whenSide >= 0) {
     edges.nextWhen[e] = edges.firstWhen[whenSide] as number;
     edges.firstWhen[whenSide] = e;
@@ -70,9 +71,26 @@ const followEdge = (core: Core, e: number): boolean => {
 
 /** What follows by differences when a side has risen. */
 export const propagateDifferences = (core: Core, side: number, old: number, now: number): boolean => {
-  const { edges } = core;
-  for (let e = edges.first[side] as number; e >= 0; e = edges.next[e] as number)
-    if (!followEdge(core, e)) return false;
+  const { edges, val } = core;
+  // When the side has risen further since, that later rise will say all of this and more.
+  if (now === val[side]) {
+    const out = edges.out[side] as Int32Array;
+    const length = edges.outLength[side] as number;
+    for (let k = 0; k < length; k += 5) {
+      const to = out[k] as number;
+      const bound = now + (out[k + 1] as number);
+      if (bound <= (val[to] as number)) continue;
+      const whenSide = out[k + 2] as number;
+      // Neither settled as true, nor about to be settled as false.
+      if (
+        whenSide >= 0 &&
+        (val[whenSide] as number) < (out[k + 3] as number) &&
+        (bound <= -(val[to ^ 1] as number) || (val[whenSide ^ 1] as number) >= 1 - (out[k + 3] as number))
+      )
+        continue;
+      if (!followEdge(core, out[k + 4] as number)) return false;
+    }
+  }
   for (let e = edges.firstWhen[side] as number; e >= 0; e = edges.nextWhen[e] as number) {
     const needed = edges.whenBound[e] as number;
     if (needed > old && needed <= now && !followEdge(core, e)) return false;
