@@ -1,5 +1,5 @@
 // Who may import whom: one rule, one reason.
-const shared = "^src/engine/(model|measure|findings|larder|search|heat)/";
+const shared = "^src/engine/(model|measure|findings|larder|search|heat|sequence)/";
 const stage = "^src/engine/[a-z]+-from-[a-z]+/";
 const notTest = "[.]test[.]tsx?$";
 const rule = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });

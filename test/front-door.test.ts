@@ -29,6 +29,7 @@ it("is a written list of values", () => {
     "moment",
     "readCard",
     "regions",
+    "replan",
     "runEvening",
     "scaleCard",
     "scaleEstimate",

@@ -111,6 +111,7 @@ export type {
   Purchase,
   PurchaseLine,
 } from "./model/purchase.ts";
+export type { Change, Overrun, Progress } from "./model/rest.ts";
 export type { CourseRisk, Risk, WatchedTask } from "./model/risk.ts";
 export type { CriticalLimit, SafetyPoint, SafetySheet } from "./model/safety.ts";
 export type { Sheet, SheetAmount, SheetEquipment, SheetLine, SheetPieces, SheetStep } from "./model/sheet.ts";
@@ -130,6 +131,7 @@ export {
   type Sitting,
 } from "./model/sitting.ts";
 export type { SourceId, Span, Words } from "./model/span.ts";
+export type { TimeReason } from "./model/time-reason.ts";
 export type { WriteUp, WriteUpLine } from "./model/write-up.ts";
 export {
   type CardText,
@@ -137,7 +139,9 @@ export {
   checkPlan,
   type Evening,
   firstEffort,
+  type Replanned,
   readCard,
+  replan,
   runEvening,
   type ScaledCard,
   scaleCard,

@@ -18,15 +18,19 @@ import type { Outcome } from "./model/outcome.ts";
 import type { Plan } from "./model/plan.ts";
 import type { Prep } from "./model/prep.ts";
 import type { Cost, Purchase } from "./model/purchase.ts";
+import type { Change, Overrun, Progress } from "./model/rest.ts";
 import type { Risk } from "./model/risk.ts";
 import type { SafetySheet } from "./model/safety.ts";
 import type { Sheet } from "./model/sheet.ts";
 import type { Kitchen, Region, Sitting } from "./model/sitting.ts";
 import type { SourceId } from "./model/span.ts";
 import type { WriteUp } from "./model/write-up.ts";
+import { followPlan } from "./plan-from-prep/follow-plan.ts";
 import { type PlanEffort, planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
 import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
 import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
+import { changesBetween } from "./rest-from-plan/changes-between.ts";
+import { restFromPlan } from "./rest-from-plan/rest-from-plan.ts";
 import { type RiskEffort, riskFromPlan } from "./risk-from-plan/risk-from-plan.ts";
 import { safetyFromPlan } from "./safety-from-plan/safety-from-plan.ts";
 import { sheetFromPrep } from "./sheet-from-prep/sheet-from-prep.ts";
@@ -120,6 +124,50 @@ export const sheetsOf = ({ menu, prep }: Pick<Evening, "menu" | "prep">): readon
 
 /** How hard the first plan is looked for; a face may ask for more. */
 export const firstEffort: PlanEffort = { tries: 200, seed: 1 };
+
+/** A plan for what is left of a night. */
+export type Replanned = {
+  /** The work that is left, and its plan. */
+  readonly prep: Prep;
+  readonly plan: Plan;
+  /** What stands otherwise than before, in order of time. */
+  readonly changes: readonly Change[];
+  /** What has waited too long already. */
+  readonly overruns: readonly Overrun[];
+};
+
+/**
+ * Plans the rest of a night from how far it is. At once it keeps the plan's own order and pushes what must be pushed;
+ * where a course is then late or work has no place, it looks for a better one from there, `effort.tries` long, and takes
+ * it only if it lands the courses sooner.
+ */
+export const replan = (
+  { prep, plan }: Pick<Evening, "prep" | "plan">,
+  progress: Progress,
+  effort: PlanEffort = firstEffort,
+): Outcome<Replanned, Finding> => {
+  const rest = restFromPlan(prep, plan, progress);
+  const pushed = followPlan(rest.prep, rest.pushed, { ...effort, tries: 0 });
+  const better =
+    effort.tries > 0 && troubleOf(pushed.value) > 0
+      ? [followPlan(rest.prep, rest.pushed, effort), planFromPrep(rest.prep, effort)]
+      : [];
+  const chosen = better.reduce((a, b) => (troubleOf(b.value) < troubleOf(a.value) ? b : a), pushed);
+  const violations = checkFromPlan(rest.prep, chosen.value);
+  return {
+    value: {
+      prep: rest.prep,
+      plan: { ...chosen.value, violations },
+      changes: changesBetween(plan, chosen.value, progress),
+      overruns: rest.overruns,
+    },
+    findings: combineFindings(chosen.findings, brokenFindings(violations)),
+  };
+};
+
+/** Minutes late in all; a task without a place weighs more than any lateness. */
+const troubleOf = (plan: Plan): number =>
+  plan.unplaced.length * 100_000 + plan.courses.reduce((sum, course) => sum + course.lateMinutes, 0);
 
 /** How many nights are run to say how sure a plan is. */
 export const usualNights: RiskEffort = { runs: 1000, seed: 1 };

@@ -55,6 +55,8 @@ export type Task = {
   readonly span: Span | null;
   /** Cooks, by name, who know how to do it; absent: all do. */
   readonly cooks?: readonly string[];
+  /** It begins no sooner than `from` and no later than `to`; absent: whenever it suits. */
+  readonly starts?: Shift;
 };
 
 /** Why one task must follow another. */

@@ -49,7 +49,7 @@ export const compile = (prep: Prep): Model => {
   const due = goals.map((goal) => Math.ceil(goal.due) - origin);
   const index = new Map(prep.tasks.map((task, i) => [task.id, i]));
   const goalOf = new Map(goals.map((goal, g) => [goal.course, g]));
-  const shared = { prep, ramp, shifts, open, horizon, goalOf };
+  const shared = { prep, ramp, shifts, open, horizon, origin, goalOf };
   const levels = prep.levels ?? goalLevels;
   const rank = (level: GoalLevel): number => (levels.includes(level) ? levels.indexOf(level) : levels.length);
   const weightOf = (task: string, pressing: boolean): number =>
@@ -142,6 +142,7 @@ type Shared = {
   readonly shifts: readonly Shifts[];
   readonly open: Shifts;
   readonly horizon: number;
+  readonly origin: number;
   readonly goalOf: ReadonlyMap<number, number>;
 };
 
@@ -150,7 +151,7 @@ type Weights = Pick<Node, "weight" | "coldWeight">;
 const nodeOf = (
   task: Task,
   weights: Weights,
-  { prep, ramp, shifts, open, horizon, goalOf }: Shared,
+  { prep, ramp, shifts, open, horizon, origin, goalOf }: Shared,
 ): Node => {
   const attended: AttendedStretch[] = [];
   const resources: ResourceStretch[] = [];
@@ -189,7 +190,12 @@ const nodeOf = (
     offset += length;
   }
   if (oven.length > 0 && ovens.length === 0) impossible = true;
-  const whole = offset <= horizon && !impossible ? [{ from: 0, to: horizon - offset }] : [];
+  const earliest = Math.max(0, task.starts === undefined ? 0 : Math.ceil(task.starts.from) - origin);
+  const latest = Math.min(
+    horizon - offset,
+    task.starts === undefined ? horizon : Math.floor(task.starts.to) - origin,
+  );
+  const whole = earliest <= latest && !impossible ? [{ from: earliest, to: latest }] : [];
   const inOpen = both(startsInside(hot, open, whole), startsInside(preheats, open, whole));
   const knows = (c: number): boolean => !task.cooks || task.cooks.includes(prep.crew[c]?.name ?? "");
   const starts =

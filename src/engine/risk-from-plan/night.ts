@@ -1,5 +1,5 @@
 import { chanceFrom } from "../search/chance.ts";
-import type { Network } from "./network.ts";
+import type { Network } from "../sequence/network.ts";
 import { drawLength, drawPace } from "./spread.ts";
 
 /** One night: when each stage starts and how long it takes, and the stage whose end or start made it wait (-1: none). */

@@ -2,7 +2,7 @@ import { count, minutes, share } from "../measure/units.ts";
 import type { CourseLanding, Plan } from "../model/plan.ts";
 import type { CourseGoal, Prep, TaskId } from "../model/prep.ts";
 import type { CourseRisk, Risk, WatchedTask } from "../model/risk.ts";
-import { type Network, networkOf } from "./network.ts";
+import { type Network, networkOf } from "../sequence/network.ts";
 import { type Night, runNight } from "./night.ts";
 
 /** How many nights are run, and from which seed; the same seed gives the same nights for every plan. */

@@ -1,0 +1,33 @@
+import type { Plan } from "../model/plan.ts";
+import type { Change, Progress } from "../model/rest.ts";
+
+/** A start that moves by less than this is no change that a cook would be told, minutes. Common practice, no source. */
+const leastMove = 1;
+
+/** What stands otherwise in the new plan than in the old one, of the tasks that have not begun, in order of time. */
+export const changesBetween = (before: Plan, after: Plan, progress: Progress): readonly Change[] => {
+  const begun = new Set([...progress.done, ...progress.running].map((entry) => entry.task));
+  const old = new Map(before.placed.map((placed) => [placed.task, placed]));
+  const fresh = new Map(after.placed.map((placed) => [placed.task, placed]));
+  const changes: Change[] = [];
+  for (const task of new Set([...old.keys(), ...fresh.keys()])) {
+    if (begun.has(task)) continue;
+    const was = old.get(task) ?? null;
+    const is = fresh.get(task) ?? null;
+    const same =
+      was !== null &&
+      is !== null &&
+      Math.abs(was.start - is.start) < leastMove &&
+      was.cook === is.cook &&
+      was.oven === is.oven;
+    if (same) continue;
+    changes.push({
+      task,
+      before: was === null ? null : { start: was.start, cook: was.cook, oven: was.oven },
+      after: is === null ? null : { start: is.start, cook: is.cook, oven: is.oven },
+      because: is?.because ?? [],
+    });
+  }
+  const at = ({ before: was, after: is }: Change): number => is?.start ?? was?.start ?? 0;
+  return changes.sort((a, b) => at(a) - at(b) || (a.task < b.task ? -1 : 1));
+};

@@ -1,0 +1,119 @@
+import { exactly } from "../measure/estimate.ts";
+import { type Moment, minutes, moment } from "../measure/units.ts";
+import type { Placed, Plan } from "../model/plan.ts";
+import type { Lag, Prep, Segment, Task, TaskId } from "../model/prep.ts";
+import type { Overrun, Progress, Rest } from "../model/rest.ts";
+import { push } from "./push.ts";
+import { settingsAt } from "./settings-at.ts";
+
+/**
+ * What is left of a plan at a moment of the night, as a prep of its own: done tasks are gone and leave hours behind for
+ * what follows them, running ones go on with their cook and oven for as long as they are now thought to take, and the
+ * rest begins at `now` at the earliest. With it the plan's own order, pushed only as far as it must be.
+ */
+export const restFromPlan = (prep: Prep, plan: Plan, progress: Progress): Rest => {
+  const now = moment(Math.ceil(progress.now));
+  const done = new Map(progress.done.map((d) => [d.task, d]));
+  const running = new Map(progress.running.filter((r) => !done.has(r.task)).map((r) => [r.task, r] as const));
+  const placed = new Map(plan.placed.map((p) => [p.task, p]));
+  const left = prep.tasks.filter((task) => !done.has(task.id));
+  const goingOn = new Map(
+    left.flatMap((task): [TaskId, Task][] => {
+      const run = running.get(task.id);
+      const place = placed.get(task.id);
+      return run === undefined || place === undefined
+        ? []
+        : [[task.id, remainder(task, place, now, run.ends)]];
+    }),
+  );
+  const overruns: Overrun[] = [];
+  const tasks = left.map((task): Task => {
+    const on = goingOn.get(task.id);
+    if (on !== undefined) return on;
+    return { ...task, starts: hoursOf(task, prep.lags, done, now, overruns) };
+  });
+  // What lags count from a running task's beginning lies in the past, and is counted in its hours.
+  const lags = prep.lags.flatMap((lag): Lag[] => {
+    if (done.has(lag.before) || done.has(lag.after)) return [];
+    if (running.has(lag.after)) return [];
+    const before = running.get(lag.before);
+    if (before === undefined || lag.beforeEdge === "end") return [lag];
+    const ago = now - before.start;
+    return [
+      { ...lag, least: minutes(lag.least - ago), most: lag.most === null ? null : minutes(lag.most - ago) },
+    ];
+  });
+  const span = { from: now, to: prep.span?.to ?? lastMoment(prep) };
+  const rest: Prep = {
+    ...prep,
+    tasks,
+    lags,
+    courses: prep.courses
+      .map((goal) => ({ ...goal, plateTasks: goal.plateTasks.filter((id) => !done.has(id)) }))
+      .filter((goal) => goal.plateTasks.length > 0),
+    holds: prep.holds.filter((hold) => !done.has(hold.task) && !done.has(hold.plate)),
+    span,
+    ovens: settingsAt(prep, plan, now),
+    ovensCold: "once",
+  };
+  return { prep: rest, pushed: push(rest, plan, goingOn, now), overruns };
+};
+
+/** What is left of a running task: the segment that is under way, shortened or stretched to the new end, and those after. */
+const remainder = (task: Task, place: Placed, now: Moment, ends: Moment): Task => {
+  const at = place.segments.findLastIndex((start) => start <= now);
+  const current = Math.max(0, at);
+  const later = task.segments.slice(current + 1);
+  const laterMinutes = later.reduce((sum, segment) => sum + Math.ceil(segment.minutes.likely), 0);
+  const first = task.segments[current];
+  const left = Math.max(1, Math.ceil(ends) - now - laterMinutes);
+  const segments: Segment[] =
+    first === undefined ? [] : [{ ...first, minutes: exactly(minutes(left)) }, ...later];
+  return {
+    ...task,
+    segments: segments.map((segment) => ({
+      ...segment,
+      uses: segment.uses.map((use) =>
+        use.resource === "oven" && place.oven !== null ? { ...use, resource: place.oven } : use,
+      ),
+    })),
+    starts: { from: now, to: now },
+    ...(place.cook === null ? {} : { cooks: [place.cook] }),
+  };
+};
+
+/** The hours in which a task may begin, by what was done before it. Where these have passed, it begins when it can. */
+const hoursOf = (
+  task: Task,
+  lags: readonly Lag[],
+  done: ReadonlyMap<TaskId, { readonly start: Moment; readonly end: Moment }>,
+  now: Moment,
+  overruns: Overrun[],
+): { readonly from: Moment; readonly to: Moment } => {
+  const length = task.segments.reduce((sum, segment) => sum + Math.ceil(segment.minutes.likely), 0);
+  let from: number = Math.max(now, task.starts?.from ?? now);
+  let to: number = task.starts?.to ?? Number.MAX_SAFE_INTEGER;
+  for (const lag of lags) {
+    const before = lag.after === task.id ? done.get(lag.before) : undefined;
+    if (before === undefined) continue;
+    const edge = lag.beforeEdge === "end" ? before.end : before.start;
+    const toStart = lag.afterEdge === "end" ? length : 0;
+    from = Math.max(from, Math.ceil(edge + lag.least) - toStart);
+    if (lag.most === null) continue;
+    const latest = Math.floor(edge + lag.most) - toStart;
+    // A limit that has passed is said, and does not stand in the way of doing what can still be done.
+    if (latest < from)
+      overruns.push({ before: lag.before, after: task.id, reason: lag.reason, by: minutes(from - latest) });
+    else to = Math.min(to, latest);
+  }
+  return { from: moment(from), to: moment(Math.max(from, to)) };
+};
+
+const lastMoment = (prep: Prep): Moment =>
+  moment(
+    Math.max(
+      ...prep.crew.flatMap((cook) => cook.shifts.map((shift) => shift.to as number)),
+      ...prep.courses.map((goal) => goal.due as number),
+      0,
+    ) + 720,
+  );
