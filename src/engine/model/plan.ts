@@ -1,4 +1,5 @@
 import type { Minutes, Moment } from "../measure/units.ts";
+import type { Clash, WayOut } from "./clash.ts";
 import type { GoalLevel, TaskId } from "./prep.ts";
 
 /** What pins a task where it stands. */
@@ -95,4 +96,8 @@ export type Plan = {
   readonly load: readonly { readonly cook: string; readonly handsMinutes: Minutes }[];
   /** What the independent checker found; empty when the plan holds. */
   readonly violations: readonly Violation[];
+  /** Why something has no place, or a course cannot land on time, as far as that was proved; absent: not looked for. */
+  readonly clashes?: readonly Clash[];
+  /** Changes that were tried and help, the one that helps most first; absent: not looked for. */
+  readonly waysOut?: readonly WayOut[];
 };

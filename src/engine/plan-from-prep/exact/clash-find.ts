@@ -1,6 +1,6 @@
 import type { Prep } from "../../model/prep.ts";
 import type { Model } from "../model.ts";
-import { type Asked, oracleFor, type Patience } from "./clash-oracle.ts";
+import { type Asked, oracleFor, type Purse } from "./clash-oracle.ts";
 import { isSafety } from "./clash-safety.ts";
 import { type Answer, smallestClash } from "./clash-smallest.ts";
 import { type Group, keyOf } from "./encode-groups.ts";
@@ -36,16 +36,16 @@ const readiness = (prep: Prep, group: Group): number => {
 };
 
 /** A smallest clash among some tasks: first as few tasks as will do, then as few demands. Null when none was proved. */
-export const findClash = (prep: Prep, model: Model, asked: Asked, patience: Patience): Found | null => {
-  const full = oracleFor(model, asked, patience);
+export const findClash = (prep: Prep, model: Model, asked: Asked, purse: Purse): Found | null => {
+  const full = oracleFor(model, asked, purse);
   if (full.ask(full.groups) !== "clash") return null;
   const tasks = asked.tasks ?? new Set(Array.from({ length: model.taskCount }, (_, n) => n));
   const near = nearest(model, [...tasks], full.core());
   const fewer = smallestClash(near, (some): Answer => {
-    const oracle = oracleFor(model, { ...asked, tasks: new Set(some) }, patience);
+    const oracle = oracleFor(model, { ...asked, tasks: new Set(some) }, purse);
     return oracle.ask(oracle.groups);
   });
-  const oracle = oracleFor(model, { ...asked, tasks: new Set(fewer.members) }, patience);
+  const oracle = oracleFor(model, { ...asked, tasks: new Set(fewer.members) }, purse);
   if (oracle.ask(oracle.groups) !== "clash") return null;
   const ordered = [...oracle.groups].sort(
     (a, b) => readiness(prep, a) - readiness(prep, b) || (keyOf(a) < keyOf(b) ? -1 : 1),

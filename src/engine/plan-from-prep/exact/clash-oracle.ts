@@ -6,8 +6,11 @@ import type { Answer } from "./clash-smallest.ts";
 import { type Encoded, encode } from "./encode.ts";
 import { type Group, isOrder, keyOf } from "./encode-groups.ts";
 
-/** How much may be spent on one question. */
-export type Patience = { readonly conflicts: number; readonly keepGoing: () => boolean };
+/** What may be spent: conflicts for one question, and for all; the second is used up in place. */
+export type Purse = { readonly each: number; left: number; readonly keepGoing: () => boolean };
+
+/** What a question costs even when it is answered at once, in conflicts: setting it up. Measured roughly. */
+const setUp = 20;
 
 /** A part of the model that questions can be asked of: can these demands be met together? */
 export type Oracle = {
@@ -26,7 +29,7 @@ export type Asked = {
 };
 
 /** Rings of lags are looked for first, since that costs next to nothing; then the learning solver decides, or gives up. */
-export const oracleFor = (model: Model, asked: Asked, patience: Patience): Oracle => {
+export const oracleFor = (model: Model, asked: Asked, purse: Purse): Oracle => {
   const solver = learningSolver(1);
   const encoded: Encoded = encode(model, solver, { ...asked, always: false });
   const literalOf = new Map(encoded.groups.map(({ group, literal }) => [keyOf(group), literal]));
@@ -49,7 +52,11 @@ export const oracleFor = (model: Model, asked: Asked, patience: Patience): Oracl
         return "clash";
       }
       const literals = groups.flatMap((group) => literalOf.get(keyOf(group)) ?? []);
-      const verdict = solver.solve(literals, patience);
+      if (purse.left <= 0) return "unknown";
+      const before = solver.conflicts();
+      const conflicts = Math.min(purse.each, purse.left);
+      const verdict = solver.solve(literals, { conflicts, keepGoing: purse.keepGoing });
+      purse.left -= solver.conflicts() - before + setUp;
       if (verdict === "unknown") return "unknown";
       if (verdict === "yes") {
         starts = encoded.starts.map((x) => (x === null ? null : solver.value(x)));

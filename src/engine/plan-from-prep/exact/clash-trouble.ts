@@ -1,0 +1,164 @@
+import type { Change, Clash, WayOut } from "../../model/clash.ts";
+import type { Plan } from "../../model/plan.ts";
+import type { Prep } from "../../model/prep.ts";
+import { mostSlip } from "../build.ts";
+import { compile } from "../compile.ts";
+import { longestPaths } from "../longest-paths.ts";
+import type { Model } from "../model.ts";
+import { courseChange, ovenChangeOf, resourceChange, type Sized, shiftChanges } from "./clash-changes.ts";
+import { demandOf } from "./clash-demands.ts";
+import { type Found, findClash } from "./clash-find.ts";
+import type { Purse } from "./clash-oracle.ts";
+import { type Search, tryOut, waysOf } from "./clash-ways.ts";
+
+/** Clashes looked for in one plan; more would not be read. */
+const mostClashes = 3;
+/** Ways out that are kept. */
+const mostWays = 8;
+
+/** What stands in the way of a plan, and what would help. */
+export type Trouble = { readonly clashes: readonly Clash[]; readonly waysOut: readonly WayOut[] };
+
+/**
+ * For a plan that is not whole or not on time: smallest demands that clash, proved, and the least changes that free
+ * them, each tried on all of the work.
+ */
+export const troubleOf = (prep: Prep, plan: Plan, replan: (prep: Prep) => Plan, purse: Purse): Trouble => {
+  if (plan.status === "on-time") return { clashes: [], waysOut: [] };
+  const model = compile(prep);
+  const seen: Seen[] =
+    plan.unplaced.length > 0 ? cannot(prep, model, plan, purse) : late(prep, model, plan, purse);
+  const clashes: Clash[] = [];
+  const ways: WayOut[] = [];
+  const all = prep.tasks.map((task) => task.id);
+  seen.forEach(({ found, lateCourse, mostLate }, c) => {
+    const own = found.tasks.map((n) => prep.tasks[n]?.id ?? "");
+    const others = new Set(
+      seen.flatMap((s, i) =>
+        i === c || s.lateCourse !== null ? [] : s.found.tasks.map((n) => prep.tasks[n]?.id ?? ""),
+      ),
+    );
+    const lateOf = (course: number): number | null =>
+      mostLate[model.goals.findIndex((goal) => goal.course === course)] ?? null;
+    const search: Search = {
+      prep,
+      plan,
+      purse,
+      part: { tasks: new Set(own), mostLate: lateOf },
+      whole: {
+        tasks: others.size === 0 ? null : new Set(all.filter((id) => own.includes(id) || !others.has(id))),
+        mostLate: lateOf,
+      },
+      replan,
+      solved: (after) =>
+        !after.unplaced.some((id) => own.includes(id) || !others.has(id)) &&
+        after.courses.every((course) => course.lateMinutes <= (lateOf(course.course) ?? mostSlip)),
+    };
+    const demands = found.groups.map((group) => demandOf(prep, model, mostLate, group));
+    const { leastChange, ways: own2 } = waysOf(search, demands, c);
+    clashes.push({ lateCourse, demands, tasks: own, smallest: found.sure, leastChange });
+    ways.push(...own2);
+  });
+  if (ways.length === 0) ways.push(...usual(prep, plan, replan, purse));
+  return { clashes, waysOut: [...ways].sort(byHelp).slice(0, mostWays) };
+};
+
+type Seen = {
+  readonly found: Found;
+  readonly lateCourse: number | null;
+  readonly mostLate: readonly (number | null)[];
+};
+
+/** Clashes that leave tasks without a place, however late their course: one after the other, apart from each other. */
+const cannot = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
+  const mostLate = model.goals.map(() => mostSlip);
+  const seen: Seen[] = [];
+  const gone = new Set<number>();
+  for (const id of plan.unplaced) {
+    if (seen.length >= mostClashes) break;
+    const node = prep.tasks.findIndex((task) => task.id === id);
+    if (node < 0 || gone.has(node)) continue;
+    for (const tasks of scopes(model, node)) {
+      for (const n of gone) tasks.delete(n);
+      const found = findClash(prep, model, { tasks, mostLate }, purse);
+      if (!found) continue;
+      seen.push({ found, lateCourse: null, mostLate });
+      for (const n of found.tasks) gone.add(n);
+      break;
+    }
+  }
+  return seen;
+};
+
+/** For each late course, why it cannot be on time while the others land as they do. */
+const late = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
+  const lateness = model.goals.map(
+    (goal) => plan.courses.find((course) => course.course === goal.course)?.lateMinutes ?? 0,
+  );
+  return model.goals
+    .flatMap((goal, g): Seen[] => {
+      if ((lateness[g] ?? 0) === 0) return [];
+      const mostLate = lateness.map((minutes, i) => (i === g ? 0 : minutes));
+      const node = model.nodes.findIndex((n, i) => i < model.taskCount && n.course === g);
+      for (const tasks of node < 0 ? [] : scopes(model, node)) {
+        const found = findClash(prep, model, { tasks, mostLate }, purse);
+        if (found) return [{ found, lateCourse: goal.course, mostLate }];
+      }
+      return [];
+    })
+    .slice(0, mostClashes);
+};
+
+/** Parts of the work around a task, each wider than the one before: what lags tie to it, its course, its day, all. */
+const scopes = (model: Model, node: number): readonly Set<number>[] => {
+  const all = Array.from({ length: model.taskCount }, (_, n) => n);
+  const paths = longestPaths(
+    model.nodes.length,
+    model.arcs.filter((arc) => arc.lag >= 0),
+  );
+  const course = model.nodes[node]?.course ?? 0;
+  const kin = paths.kin(node).filter((n) => n < model.taskCount);
+  const own = all.filter((n) => model.nodes[n]?.course === course);
+  const before = all.filter((n) => (model.nodes[n]?.course ?? 0) <= course);
+  const wider = [kin, [...new Set([...kin, ...own])], before, all];
+  return wider
+    .filter((list, i) => i === 0 || list.length > (wider[i - 1]?.length ?? 0))
+    .map((list) => new Set(list));
+};
+
+/** What cooks try when nothing is proved: a burner, an oven, a helper, an earlier start, a later course; what helps is kept. */
+const usual = (prep: Prep, plan: Plan, replan: (prep: Prep) => Plan, purse: Purse): readonly WayOut[] => {
+  const question = { tasks: null, mostLate: () => null };
+  const search: Search = { prep, plan, purse, part: question, whole: question, replan, solved: () => false };
+  const late = plan.courses.filter((course) => course.lateMinutes > 0);
+  const sized: Sized[] = [
+    ...late.map((course) => courseChange(course.course, course.lateMinutes)),
+    ...prep.crew.flatMap((member) => shiftChanges(prep, member.name)),
+    ...prep.resources
+      .filter((r) => Number.isInteger(r.capacity) && r.capacity < 10)
+      .map((r) => ({ ...resourceChange(r.id, 1), most: 1 })),
+    ...(prep.ovens.length > 0 ? [ovenChangeOf(prep)] : []),
+  ];
+  return sized.slice(0, mostUsual).flatMap((s) => {
+    const change: Change = s.at(s.most);
+    return tryOut(search, { size: s.most, change, sure: false }, null) ?? [];
+  });
+};
+
+/** Usual changes that are tried. */
+const mostUsual = 12;
+
+const kinds: readonly Change["kind"][] = [
+  "lag",
+  "course",
+  "shift",
+  "day-before",
+  "hands",
+  "resource",
+  "oven",
+];
+
+const byHelp = (a: WayOut, b: WayOut): number =>
+  a.after.unplaced - b.after.unplaced ||
+  a.after.lateMinutes - b.after.lateMinutes ||
+  kinds.indexOf(a.change.kind) - kinds.indexOf(b.change.kind);
