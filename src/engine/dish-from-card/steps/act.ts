@@ -188,7 +188,11 @@ const onTheFire = (reader: StepReader, clause: Clause, said: Chosen, main: Pool 
     length !== undefined &&
     length.minutes.likely < 60
   )
-    return { ...said, station: "burner", attention: "hands" };
+    return {
+      ...said,
+      station: "burner",
+      attention: /^(add|put)$/.test(said.technique.id) && length.minutes.likely >= 5 ? "mind" : "hands",
+    };
   if (
     main.onHeat &&
     /^(bench|hands)$/.test(said.station) &&

@@ -88,8 +88,30 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
   // "Reduce to 90 °C."
   if (id === "reduce" && clause.settings.length > 0 && clause.mentions.length === 0)
     return named("adjust-heat", base);
-  if (id === "reduce" && has(clause, /^(temperature|heat|oven|flame)$/) && clause.mentions.length === 0)
-    return named("adjust-heat", base);
+  // "Reduce the heat", "drop the temperature": the fire is what is turned down, not the sauce.
+  const fire = clause.tokens.findIndex(
+    (t, i) => i > clause.verbAt && /^(temperature|heat|oven|flame)$/.test(t.text),
+  );
+  if (fire > 0 && fire <= clause.verbAt + 3 && clause.mentions.length === 0) {
+    if (id === "reduce") return named("adjust-heat", base);
+    if (
+      /^(drop|bring|take|put)/.test(clause.hit?.verb ?? "") &&
+      clause.settings.length > 0 &&
+      has(clause, /^(down|up|to)$/) &&
+      !has(clause, /^(in|into)$/)
+    )
+      return hasLength(clause) ? named("bake", base) : named("adjust-heat", base);
+  }
+  // "Set a wok over a medium heat": it is made hot.
+  if (
+    id === "put" &&
+    clause.mentions.length === 0 &&
+    clause.vessel !== null &&
+    isOnHeat(clause.tokens) &&
+    !has(clause, /^(it|them|everything)$/) &&
+    !hasLength(clause)
+  )
+    return named("heat", base);
   if (id === "adjust-heat" && hasLength(clause))
     return named(clause.settings.some((t) => t.celsius >= 110) ? "bake" : "simmer", base);
   if (

@@ -135,6 +135,13 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
     return null;
   }
   const scaled = scaledAt(tokens, i);
+  // "Rotate 90 degrees" turns the dough.
+  if (
+    scaled !== null &&
+    scaled.scale === null &&
+    /^(rotate|turn|it|dough|by|through)$/.test(text(tokens, i - 1))
+  )
+    return null;
   if (scaled !== null) {
     const scale =
       scaled.scale ??

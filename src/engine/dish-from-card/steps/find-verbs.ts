@@ -113,7 +113,9 @@ const hitAt = (
   // "keep stirring", "continue cooking": the second verb says what is done.
   if (
     /^(keep|start|begin|continue|try|avoid|stop)$/.test(here) &&
-    verbReadings(word(tokens, i + 1)).some((r) => r.form === "ing")
+    verbReadings(word(tokens, i + 1)).some(
+      (r) => r.form === "ing" || (r.form === "base" && here === "continue"),
+    )
   )
     return null;
   if (readings.length === 0 && !lettingForms.has(here)) return null;

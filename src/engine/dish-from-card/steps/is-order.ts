@@ -28,6 +28,7 @@ export const isOrder = (
   const noun = nounVerbs.has(here);
   const next = word(tokens, i + 1);
   if (prev === ")" && noun && !takesObject(tokens, i + 1, isFood)) return false;
+  if (here === "shape" && prev === "and" && /^(size|colour|color)$/.test(word(tokens, at - 1))) return false;
   if (here === "dry" && /^(ingredients?|goods|mix|mixture|ones|items|pan|frying|spices?|bits)$/.test(next))
     return false;
   if (here === "do" && /^(not|n't)$/.test(next)) return false;

@@ -122,6 +122,10 @@ const actionsOf = (reader: StepReader, line: Line, step: number): readonly Actio
       before = null;
       sentence = clause.sentence;
     }
+    // "This will take about 45 minutes, but start checking after 30": it speaks of what went on before.
+    const told = clause.times[0];
+    if (clause.opens && told !== undefined && told.to <= clause.verbAt && speaksOfBefore(clause))
+      lendTime({ ...clause, times: [told] }, actions);
     const chosen = inOven(reader, clause, chooseTechnique(clause, line.clauses[k + 1] ?? null), before);
     const lends = clause.hit === null && chosen?.technique.id !== "preheat";
     if (chosen === null || (lends && actions.length > 0 && canLend(actions.at(-1)))) {
@@ -179,6 +183,10 @@ const inOven = (
     return { ...chosen, station: "oven", attention: "none" };
   return chosen;
 };
+
+const speaksOfBefore = (clause: Clause): boolean =>
+  /^(it|this|that|they)$/.test(clause.tokens[0]?.text ?? "") &&
+  clause.tokens.slice(1, 5).some((t) => /^(take|takes|need|needs|want|wants)$/.test(t.text));
 
 const canLend = (action: Action | undefined): boolean =>
   action?.minutes?.assumed === true && action.attention !== "hands";

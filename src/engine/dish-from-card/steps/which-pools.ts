@@ -227,6 +227,23 @@ export const poolsOf = (
           )
         : null;
     if (over !== null) return unique([over, current, ...ready]);
+    // "Toast the almonds and stir them in": into what stood there before this sentence.
+    const madeNow =
+      fresh.length === 0 &&
+      place.before !== null &&
+      current !== null &&
+      current.sentence === place.sentence &&
+      /^(add|fold)$/.test(technique.id) &&
+      (pronoun || named.length > 0) &&
+      named.every((n) => n.pool === current);
+    const before = madeNow
+      ? newestPool(
+          kitchen,
+          (p) =>
+            p !== current && p.sentence !== place.sentence && p.contents.size > 0 && !p.primed && !p.aside,
+        )
+      : null;
+    if (before !== null) return unique([before, current, ...ready]);
     if (ready.length > 1) return unique([vesselPool ?? pot, ...named.map((n) => n.pool), ...ready]);
     return unique([
       vesselPool ?? (toPot ? pot : current),

@@ -42,7 +42,7 @@ export const determiners = set(
 
 /** Verbs that are as often a noun; they are orders only when a determiner, a number or a known food follows. */
 export const nounVerbs = set(
-  `lard level casserole barbecue griddle microwave wok butter oil flour salt cream ice juice zest bread rice sauce dish plate pot can jar bottle bag box spice dress pepper
+  `lard level dry crisp casserole barbecue griddle microwave wok butter oil flour salt cream ice juice zest bread rice sauce dish plate pot can jar bottle bag box spice dress pepper
   seed stone bone skin shell string sugar foil water top use sauce core pit pod ball joint fillet press place
   form measure scale cure smoke heat cover crumb frost stud cap tent weight run hand hold raise double test look watch
   charge present box load pack tie set share cut pair score label salt season stock color colour pickle brine rub
@@ -53,7 +53,7 @@ export const nounVerbs = set(
 
 /** Of those, the ones that are orders at the start of a sentence whatever follows. */
 export const usuallyVerbs = set(
-  `season place roll press form measure heat cover rub cut set hold test turn return make finish fold work process pack
+  `dry crisp season place roll press form measure heat cover rub cut set hold test turn return make finish fold work process pack
   lay boil grill steam stew roast toast mash cook brown slice cube dice mince peel chop grate crush stir sweat shake
   poach simmer broil blend whip puree shape mix rest dip use top pop do run present load tie share score dust glaze
   try look watch open lower change proof raise double feed pickle spin present hand colour color charge dress`,
