@@ -3,7 +3,11 @@ import { type Code, codes, type FactsOf } from "#engine/index.ts";
 import { fixTitles, sentenceFor } from "./en.ts";
 
 /** Facts that are one of a few words. */
-const chosen: Readonly<Record<string, string>> = { because: "pan-volume", quantity: "core" };
+const chosen: Readonly<Record<string, string>> = {
+  because: "pan-volume",
+  by: "burner-power",
+  quantity: "core",
+};
 
 /** Facts of any code: every fact is some words. */
 const anyFacts = new Proxy({}, { get: (_, name) => chosen[String(name)] ?? "some words" }) as FactsOf[Code];

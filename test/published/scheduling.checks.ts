@@ -1,6 +1,5 @@
 import { type Lag, minutes, moment, type Prep } from "#engine/index.ts";
 import { planFromPrep } from "#engine/plan-from-prep/plan-from-prep.ts";
-import { heatingMinutes } from "#engine/prep-from-menu/heating-minutes.ts";
 import { goal, lag, prepOf, segment, task, use } from "../sittings/random-prep.ts";
 import type { Check } from "./check.ts";
 
@@ -135,33 +134,6 @@ export const checks: readonly Check[] = [
     source:
       "R. L. Graham, SIAM J. Applied Mathematics 17 (1969) 416-429, the tight case of the 4/3 bound (from memory)",
     run: () => [makespan(parallel([5, 5, 4, 4, 3, 3, 3], 3)), 9],
-  },
-  {
-    what: "5 l of water from 15 to 100 °C on 8.8 kW of gas at 30 %, minutes",
-    source: "energy balance; specific heat of water 4.186 kJ/(kg·K); 1779 kJ over 2.64 kW",
-    run: () => [
-      heatingMinutes({ kilos: 5, specificHeat: 4.186, rise: 85, kilowatts: 8.8, efficiency: 0.3 }),
-      11.2,
-      0.05,
-    ],
-  },
-  {
-    what: "5 l of water from 15 to 100 °C on 3.5 kW of induction at 85 %, minutes",
-    source: "energy balance; specific heat of water 4.186 kJ/(kg·K); 1779 kJ over 2.975 kW",
-    run: () => [
-      heatingMinutes({ kilos: 5, specificHeat: 4.186, rise: 85, kilowatts: 3.5, efficiency: 0.85 }),
-      9.97,
-      0.01,
-    ],
-  },
-  {
-    what: "a bath of 12 l from 20 to 56 °C at 1400 W without losses, minutes",
-    source: "a maker's table of warm-up times for water baths: 21.6",
-    run: () => [
-      heatingMinutes({ kilos: 12, specificHeat: 4.186, rise: 36, kilowatts: 1.4, efficiency: 1 }),
-      21.6,
-      0.1,
-    ],
   },
   {
     what: "a wait of 240 in a day of 200: how many minutes are missing",

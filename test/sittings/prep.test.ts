@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkFromPlan } from "#engine/check-from-plan/check-from-plan.ts";
 import {
+  count,
   type Dish,
   exactly,
   type Finding,
@@ -69,15 +70,38 @@ describe("the work of a menu", () => {
     expect(bake.segments[1]!.minutes.likely).toBe(50);
   });
 
-  it("keeps a stated time in the oven whatever the covers, and asks for more shelves", () => {
+  it("keeps a stated time where the oven can give it, and asks for more shelves", () => {
     const shelves = (covers: number): number => {
-      const { prep } = worked([gratin()], covers);
+      const kitchen = {
+        ...sitting([], 4).kitchen,
+        ovens: [{ name: "oven", shelves: count(3), fan: true, kilowatts: 40 }],
+      };
+      const { prep } = worked([gratin()], covers, { kitchen });
       const bakes = prep.tasks.filter((t) => t.verb === "bake");
       for (const bake of bakes) expect(bake.segments.some((s) => s.minutes.likely === 50)).toBe(true);
       return bakes.flatMap((b) => b.segments.flatMap((s) => s.uses)).reduce((sum, u) => sum + u.amount, 0);
     };
     expect(shelves(4)).toBe(1);
     expect(shelves(40)).toBeGreaterThan(3);
+  });
+
+  it("lets a full oven of little power take longer, and says by what", () => {
+    const kitchen = {
+      ...sitting([], 4).kitchen,
+      ovens: [{ name: "oven", shelves: count(3), fan: true, kilowatts: 1.5 }],
+    };
+    const { prep, findings } = worked([gratin()], 40, { kitchen });
+    const bakes = prep.tasks.filter((t) => t.verb === "bake");
+    const longest = Math.max(...bakes.flatMap((b) => b.segments.map((s) => s.minutes.likely)));
+    expect(longest).toBeGreaterThan(55);
+    const [told] = findings.filter((f) => f.code === "time-carried");
+    expect(told?.facts).toMatchObject({
+      verb: "bake",
+      stated: 50,
+      by: "oven-load",
+      factor: 10,
+      kilowatts: 1.5,
+    });
   });
 
   it("says that a kitchen without an oven cannot roast, and still lays out the work", () => {

@@ -1,3 +1,4 @@
+import type { TimeReason } from "../model/time-reason.ts";
 import type { Severity } from "./severity.ts";
 
 /** Facts of each finding that the work and its plan can make. */
@@ -15,6 +16,32 @@ export type PlanFacts = {
   "keeping-assumed": { title: string; minutes: number; where: string };
   /** The words give no length; the technique's usual one, for this amount, was planned. */
   "minutes-assumed": { title: string; verb: string; minutes: number };
+  /**
+   * The words give no length, and it was reckoned from what is there. Grams count the water in the pot, kilowatts the
+   * burners or the oven, millimetres the piece or the layer; 0 where they play no part.
+   */
+  "time-worked-out": {
+    title: string;
+    verb: string;
+    minutes: number;
+    low: number;
+    high: number;
+    by: TimeReason;
+    grams: number;
+    kilowatts: number;
+    millimetres: number;
+  };
+  /** A length that the card states for its own size is another one for so many times as much. */
+  "time-carried": {
+    title: string;
+    verb: string;
+    stated: number;
+    minutes: number;
+    by: TimeReason;
+    factor: number;
+    grams: number;
+    kilowatts: number;
+  };
   /** More is asked of one station at once than the kitchen has, so it is done in turns. */
   "station-in-turns": { title: string; station: string; turns: number };
 };
@@ -30,5 +57,7 @@ export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "sitting-value-bad": "stop",
   "keeping-assumed": "note",
   "minutes-assumed": "note",
+  "time-worked-out": "note",
+  "time-carried": "note",
   "station-in-turns": "note",
 };

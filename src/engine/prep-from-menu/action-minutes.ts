@@ -1,61 +1,206 @@
 import { type Estimate, scaleEstimate } from "../measure/estimate.ts";
-import { type Minutes, minutes } from "../measure/units.ts";
+import { celsius, type Minutes, minutes } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import type { Technique } from "../model/food.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import { heatingMinutes } from "./heating-minutes.ts";
-import { burnerEfficiency, heatingRise, specificHeat } from "./kitchen-rates.ts";
+import { heatingCarried, heatingTime, potsFor, reducingCarried, reducingTime } from "./burner-time.ts";
+import { coldTime, icedTime } from "./cold-time.ts";
+import { aroundJoint, jointAtSize, jointMinutes } from "./joint.ts";
+import type { Lot } from "./lot.ts";
+import { loadedTime, ovensByShelves } from "./oven-time.ts";
+import { type Timed, usually } from "./timed.ts";
 
-/** What the length of an action depends on beside its own words. */
-export type Size = {
-  readonly factor: number;
-  readonly portions: number;
-  readonly kilos: number;
-  /** Kilos to be heated from cold; what is hot already counts for a part. */
-  readonly coldKilos: number;
+/** What the length of an action depends on beside its own words and the amount. */
+export type Setting = {
   /** Rounds, one after the other. */
   readonly rounds: number;
   /** Burners it has at once. */
   readonly burners: number;
+  /** Shelves of each load in the oven; empty elsewhere. */
+  readonly loads: readonly number[];
 };
 
+/** An oven setting when the words give none, °C (common practice, no source: a moderate oven). */
+export const moderate = celsius(180);
+
 /**
- * Minutes of an action for this much food. What the card states holds at the card's own size and grows by the
- * technique's law; what it does not state follows from the technique and the amount.
+ * Minutes of an action for this much food. What the card states holds at the card's own size and goes to other sizes by
+ * what the technique says it grows with; what it does not state is reckoned from the amount, the kitchen and the
+ * technique.
  */
-export const actionMinutes = (
+export const actionTime = (
   action: Action,
   technique: Technique | null,
-  size: Size,
+  lot: Lot,
+  setting: Setting,
   kitchen: Kitchen,
-): Estimate<Minutes> => {
+): Timed => {
   const stated = action.minutes !== null && !action.minutes.assumed ? action.minutes : null;
   const base = stated ?? technique?.minutes ?? action.minutes ?? handful;
+  return stated === null
+    ? unstated(base, action, technique, lot, setting, kitchen)
+    : carried(base, action, technique, lot, setting, kitchen);
+};
+
+const handful: Estimate<Minutes> = { low: minutes(1), likely: minutes(2), high: minutes(4) };
+
+/** Words of a simmer that is over when enough has boiled away. */
+const reduces = /thick|reduc|coat|syrup|glaz|\bhalf\b|\bthird\b/;
+
+const carried = (
+  stated: Estimate<Minutes>,
+  action: Action,
+  technique: Technique | null,
+  lot: Lot,
+  { rounds, burners, loads }: Setting,
+  kitchen: Kitchen,
+): Timed => {
   const setUp = technique?.setUp ?? 0;
-  const law = technique?.law ?? "fixed";
-  switch (law) {
-    case "fixed": {
-      if (stated || action.attention !== "hands") return scaleEstimate(base, size.rounds);
-      // Hands take longer over more food, but not in step with it.
-      return scaleEstimate(base, Math.max(1, Math.sqrt(size.factor)));
-    }
-    case "per-kilo":
-    case "per-piece": {
-      const amount = law === "per-kilo" ? size.kilos : size.portions;
-      return stated ? growing(stated, setUp, size.factor) : plus(scaleEstimate(base, amount), setUp);
-    }
-    case "per-batch": {
-      const each = stated && action.batches ? scaleEstimate(stated, 1 / action.batches) : base;
-      return plus(scaleEstimate(each, size.rounds), stated ? 0 : setUp);
-    }
-    case "heating": {
-      if (stated) return scaleEstimate(stated, Math.max(1, size.factor / size.burners));
-      return heating(size, kitchen);
+  const simmered = action.station === "burner" && reduces.test(action.cue ?? "");
+  switch (technique?.grows ?? "none") {
+    case "mass":
+    case "pieces":
+      return usually(growing(stated, setUp, lot.factor));
+    case "batches":
+      return usually(scaleEstimate(stated, (action.batches ? 1 / action.batches : 1) * rounds));
+    case "power":
+      return heatingCarried(stated, action, technique, lot, burners, kitchen);
+    case "surface":
+      return technique && action.station === "burner"
+        ? reducingCarried(stated, lot, technique, burners, kitchen)
+        : usually(scaleEstimate(stated, rounds));
+    case "thickness":
+      return throughPieces(stated, action, technique, lot, rounds, loads, kitchen);
+    case "none": {
+      if (technique && simmered && action.attention !== "hands")
+        return reducingCarried(stated, lot, technique, burners, kitchen);
+      return usually(scaleEstimate(stated, rounds));
     }
   }
 };
 
-const handful: Estimate<Minutes> = { low: minutes(1), likely: minutes(2), high: minutes(4) };
+/** In the oven, the pot or the cold: by the thickness of a joint or the size of the pot, then by the load of the oven. */
+const throughPieces = (
+  stated: Estimate<Minutes>,
+  action: Action,
+  technique: Technique | null,
+  lot: Lot,
+  rounds: number,
+  loads: readonly number[],
+  kitchen: Kitchen,
+): Timed => {
+  if (technique?.id === "cool-quickly") {
+    const ratio = lot.wet ? Math.cbrt(lot.factor / potsFor(lot, kitchen)) : 1;
+    return { ...usually(scaleEstimate(stated, ratio)), because: "ice-bath", kilos: lot.kilos };
+  }
+  const joint = jointRatio(action, lot, kitchen);
+  const length = scaleEstimate(stated, joint.ratio * rounds);
+  const own: Timed = {
+    ...usually(length),
+    because: joint.ratio === 1 ? null : "thickness",
+    kilos: lot.kilos,
+    millimetres: joint.millimetres,
+  };
+  if (action.station !== "oven") return own;
+  const loaded = loadedTime(length, action.celsius ?? moderate, technique, lot, loads, kitchen);
+  return loaded.because === null ? own : { ...loaded, millimetres: joint.millimetres };
+};
+
+const heatAround = (action: Action, lot: Lot, kitchen: Kitchen) => ({
+  contents: lot.contents,
+  medium: celsius(
+    action.station === "burner" ? Math.min(100, action.celsius ?? 95) : (action.celsius ?? moderate),
+  ),
+  transfer: aroundJoint(action.station, ovensByShelves(kitchen)[0]?.fan ?? false),
+  core: action.core,
+});
+
+const cooksThrough: ReadonlySet<Action["station"]> = new Set(["oven", "burner"]);
+
+const jointRatio = (
+  action: Action,
+  lot: Lot,
+  kitchen: Kitchen,
+): { readonly ratio: number; readonly millimetres: number } => {
+  if (lot.joint === null || lot.factor === 1 || !cooksThrough.has(action.station))
+    return { ratio: 1, millimetres: 0 };
+  const heat = heatAround(action, lot, kitchen);
+  const here = jointMinutes(jointAtSize(lot.joint, lot.factor), heat);
+  const card = jointMinutes(lot.joint, heat);
+  return here === null || card === null || card.minutes <= 0
+    ? { ratio: 1, millimetres: 0 }
+    : { ratio: here.minutes / card.minutes, millimetres: here.millimetres };
+};
+
+const unstated = (
+  base: Estimate<Minutes>,
+  action: Action,
+  technique: Technique | null,
+  lot: Lot,
+  { rounds, burners, loads }: Setting,
+  kitchen: Kitchen,
+): Timed => {
+  const setUp = technique?.setUp ?? 0;
+  switch (technique?.law ?? "fixed") {
+    case "per-kilo":
+      return usually(plus(scaleEstimate(base, lot.kilos), setUp));
+    case "per-piece":
+      return usually(plus(scaleEstimate(base, lot.portions), setUp));
+    case "per-batch": {
+      const iced = technique?.id === "cool-quickly" ? icedTime(lot, potsFor(lot, kitchen)) : null;
+      return iced ?? usually(plus(scaleEstimate(base, rounds), setUp));
+    }
+    case "heating":
+      return heatingTime(action, technique, lot, burners, kitchen);
+    case "fixed": {
+      if (technique === null) return usually(handed(base, action, lot, rounds));
+      if (technique.id === "reduce" && action.station === "burner" && lot.kilos > 0)
+        return reducingTime(lot, technique, burners, kitchen);
+      if (action.attention === "none") {
+        const cold = coldTime(technique, lot);
+        if (cold !== null) return cold;
+      }
+      if (action.station === "oven") return ovenTime(base, action, technique, lot, loads, kitchen);
+      return usually(handed(base, action, lot, rounds));
+    }
+  }
+};
+
+/** A joint in the oven by conduction, anything else in its usual time; then by the load. */
+const ovenTime = (
+  base: Estimate<Minutes>,
+  action: Action,
+  technique: Technique,
+  lot: Lot,
+  loads: readonly number[],
+  kitchen: Kitchen,
+): Timed => {
+  const setting = action.celsius ?? moderate;
+  const joint =
+    lot.joint === null || technique.grows !== "thickness" || technique.id === "braise"
+      ? null
+      : jointMinutes(jointAtSize(lot.joint, lot.factor), heatAround(action, lot, kitchen));
+  if (joint === null) return loadedTime(base, setting, technique, lot, loads, kitchen);
+  const length = scaleEstimate(around(joint.minutes), 1);
+  const loaded = loadedTime(length, setting, technique, lot, loads, kitchen);
+  return {
+    ...loaded,
+    because: loaded.because ?? "thickness",
+    kilos: lot.kilos,
+    millimetres: joint.millimetres,
+  };
+};
+
+/** A joint's form and oven are not known to better than a quarter. Common practice, no source. */
+const around = (likely: Minutes): Estimate<Minutes> => ({
+  low: minutes(likely * 0.75),
+  likely,
+  high: minutes(likely * 1.35),
+});
+
+/** Hands take longer over more food, but not in step with it. */
+const handed = (base: Estimate<Minutes>, action: Action, lot: Lot, rounds: number): Estimate<Minutes> =>
+  scaleEstimate(base, action.attention === "hands" ? Math.max(1, Math.sqrt(lot.factor)) : rounds);
 
 const plus = (e: Estimate<Minutes>, more: number): Estimate<Minutes> => ({
   low: minutes(e.low + more),
@@ -67,19 +212,4 @@ const plus = (e: Estimate<Minutes>, more: number): Estimate<Minutes> => ({
 const growing = (stated: Estimate<Minutes>, setUp: number, factor: number): Estimate<Minutes> => {
   const fixed = Math.min(setUp, stated.low);
   return plus(scaleEstimate(plus(stated, -fixed), factor), fixed);
-};
-
-const heating = (size: Size, kitchen: Kitchen): Estimate<Minutes> => {
-  const kilowatts = Math.max(0.5, kitchen.burnerKilowatts) * size.burners;
-  const likely = Math.max(
-    1,
-    heatingMinutes({
-      kilos: size.coldKilos,
-      specificHeat,
-      rise: heatingRise,
-      kilowatts,
-      efficiency: burnerEfficiency,
-    }),
-  );
-  return { low: minutes(likely * 0.6), likely: minutes(likely), high: minutes(likely * 1.4) };
 };

@@ -1,3 +1,4 @@
+import type { Content } from "../heat/composition.ts";
 import type { Action } from "../model/dish.ts";
 import type { Portioned } from "./work.ts";
 
@@ -43,4 +44,26 @@ export const contentsGrams = (contents: Contents, version: Portioned, out: Reado
   let sum = 0;
   for (const [ingredient, share] of shares) sum += share * lineGrams(version, ingredient, out);
   return sum;
+};
+
+/** The foods of contents in one version; what a swap brings in stands for the lines it takes out. */
+export const contentsFoods = (
+  contents: Contents,
+  version: Portioned,
+  out: ReadonlySet<number>,
+): readonly Content[] => {
+  const shares = new Map<number, number>();
+  for (const { ingredient, share } of contents.values()) {
+    shares.set(ingredient, Math.min(1, (shares.get(ingredient) ?? 0) + share));
+  }
+  return [...shares].flatMap(([ingredient, share]) => {
+    const own = version.ingredients.filter((m) => m.ingredient === ingredient);
+    if (own.length > 0) return own.map((m) => ({ food: m.food, grams: share * (m.edible?.likely ?? 0) }));
+    if (!out.has(ingredient)) return [];
+    const came = version.ingredients.filter((m) => m.ingredient === null);
+    return came.map((m) => ({
+      food: m.food,
+      grams: (share * (m.edible?.likely ?? 0)) / Math.max(1, out.size),
+    }));
+  });
 };

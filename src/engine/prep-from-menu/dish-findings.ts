@@ -45,9 +45,45 @@ export const assumedFindings = (work: Work, units: readonly Unit[]): readonly Fi
     const { action } = unit;
     const length = attendedMinutes(unit.segments);
     const asked = action.minutes === null || action.minutes.assumed;
+    if (unit.timed !== null && unit.timed.because !== null) return [];
     if (!asked || length < 10 || said.has(action.id)) return [];
     said.add(action.id);
     const facts = { title: work.dish.title, verb: action.verb, minutes: Math.ceil(length) };
     return [makeFinding("minutes-assumed", work.dish.source, action.span, facts)];
+  });
+};
+
+/** Minutes and share by which a length must differ from what anyone would expect before it is told. */
+const worthTelling = { minutes: 2, share: 0.1, workedOut: 10 } as const;
+
+/** Lengths that were reckoned from mass, power, thickness and surface, with what they were reckoned from. */
+export const timedFindings = (work: Work, units: readonly Unit[]): readonly Finding[] => {
+  const said = new Set<string>();
+  const { title, source } = work.dish;
+  return units.flatMap((unit) => {
+    const { action, timed, factor } = unit;
+    if (timed === null || timed.because === null || said.has(action.id) || unit.segments.length === 0)
+      return [];
+    const { because, kilos, kilowatts, millimetres } = timed;
+    const { low, likely, high } = timed.minutes;
+    const minutes = Math.ceil(likely);
+    const grams = Math.round(kilos * 1000);
+    const common = { title, verb: action.verb, minutes, by: because, grams, kilowatts };
+    const stated = action.minutes !== null && !action.minutes.assumed ? action.minutes.likely : null;
+    if (stated === null) {
+      if (likely < worthTelling.workedOut) return [];
+      said.add(action.id);
+      const facts = {
+        ...common,
+        low: Math.floor(low),
+        high: Math.ceil(high),
+        millimetres: Math.round(millimetres),
+      };
+      return [makeFinding("time-worked-out", source, action.span, facts)];
+    }
+    const apart = Math.abs(likely - stated);
+    if (apart < worthTelling.minutes || apart < worthTelling.share * stated) return [];
+    said.add(action.id);
+    return [makeFinding("time-carried", source, action.span, { ...common, stated, factor })];
   });
 };

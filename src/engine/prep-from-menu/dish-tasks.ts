@@ -1,10 +1,18 @@
 import type { Finding } from "../findings/finding.ts";
-import { exactly } from "../measure/estimate.ts";
-import { minutes } from "../measure/units.ts";
+import { type Estimate, exactly } from "../measure/estimate.ts";
+import { type Minutes, minutes } from "../measure/units.ts";
 import type { Hold, Segment, Task, TaskKind } from "../model/prep.ts";
 import type { Kitchen } from "../model/sitting.ts";
+import { potsFor } from "./burner-time.ts";
 import { soils, thenCleaned } from "./clean-down.ts";
-import { assumedFindings, keepingFindings, missingFindings, turnFindings } from "./dish-findings.ts";
+import { icedTime } from "./cold-time.ts";
+import {
+  assumedFindings,
+  keepingFindings,
+  missingFindings,
+  timedFindings,
+  turnFindings,
+} from "./dish-findings.ts";
 import type { DraftLag } from "./draft-lag.ts";
 import { type Draft, draftsOf, segmentsOf, totalMinutes } from "./drafts.ts";
 import { waits } from "./kitchen-rates.ts";
@@ -60,7 +68,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
       if (!before || !kept.has(d)) continue;
       const limit = inTurns(limitBetween(work, before, draft), before, draft, kitchen);
       const from = coolFirst(before, limit)
-        ? cooling(work, before, b, ids.get(b) ?? [], coolings, tasks, lags, id)
+        ? cooling(work, kitchen, before, b, ids.get(b) ?? [], coolings, tasks, lags, id)
         : (ids.get(b) ?? []);
       for (const x of from) {
         for (const y of ids.get(d) ?? []) lags.push(lagOf(x, y, waitedOut(link, before), limit));
@@ -116,6 +124,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
       ...missingFindings(work, missing),
       ...keepingFindings(work, lasts),
       ...assumedFindings(work, units),
+      ...timedFindings(work, units),
     ],
   };
 };
@@ -254,6 +263,7 @@ const coolFirst = (before: Draft, limit: Limit): boolean => {
 /** Hot food that is to wait in the fridge is cooled first; one cooling for all that follows. */
 const cooling = (
   work: Work,
+  kitchen: Kitchen,
   before: Draft,
   b: number,
   from: readonly string[],
@@ -276,11 +286,23 @@ const cooling = (
     ...blankTask(work, own, "wait"),
     ...nameOf(before, work),
     verb: "cool quickly",
-    segments: [byHand(3), { ...byHand(60), attention: "none" }, byHand(2)],
+    segments: [
+      byHand(3),
+      { ...byHand(0), minutes: coolingTime(before, kitchen), attention: "none" },
+      byHand(2),
+    ],
   });
   const limit: Limit = { most: waits.toCooling, reason: "hold-limit", stated: false, where: "hot" };
   for (const task of from) lags.push(lagOf(task, own, { takes: true, wait: 0 }, limit));
   return [own];
+};
+
+/** Minutes to be cold, by the size of its pots when it is in pots; else an hour. Common practice, no source. */
+const coolingTime = (before: Draft, kitchen: Kitchen): Estimate<Minutes> => {
+  const last = before.units.findLast((unit) => unit.kilos > 0);
+  const inPots = before.units.some((unit) => unit.action.station === "burner") || last?.lot.wet === true;
+  const iced = last && inPots ? icedTime({ ...last.lot, coldKilos: 0 }, potsFor(last.lot, kitchen)) : null;
+  return iced?.minutes ?? exactly(minutes(60));
 };
 
 const takersOf = (

@@ -18,12 +18,6 @@ export const portionsPerShelf = 15;
 export const kilosPerPan = 1.5;
 /** Litres of fridge that a kilo of food in its container takes. */
 export const fridgeLitresPerKilo = 1.5;
-/** Specific heat of moist food, kJ/(kg·K): near that of water, 4.19, less what is not water. */
-export const specificHeat = 3.9;
-/** From cold to the boil, K. */
-export const heatingRise = 80;
-/** Share of a burner's power that reaches the pot: gas 40 %, smooth electric 74 % (US DOE test figures); the lower is planned. */
-export const burnerEfficiency = 0.4;
 /** Kilos in one pot when the kitchen lists no pans. */
 export const kilosPerPot = 8;
 /** Stirring and turning for longer than this is done now and then, and leaves the hands free between. Minutes. */

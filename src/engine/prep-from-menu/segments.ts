@@ -1,16 +1,16 @@
 import { type Estimate, exactly } from "../measure/estimate.ts";
-import { type Celsius, celsius, type Minutes, minutes } from "../measure/units.ts";
+import { type Celsius, type Minutes, minutes } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import type { Station, Technique } from "../model/food.ts";
 import type { Segment, StationUse } from "../model/prep.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import { actionMinutes } from "./action-minutes.ts";
-import { largestPan, machineFor } from "./equipment.ts";
+import { actionTime, moderate, type Setting } from "./action-minutes.ts";
+import { potsFor } from "./burner-time.ts";
+import { machineFor } from "./equipment.ts";
 import {
   fridgeLitresPerKilo,
   kilosPerDish,
   kilosPerPan,
-  kilosPerPot,
   kilosPerTray,
   longestByHand,
   longSimmer,
@@ -19,19 +19,8 @@ import {
   portionsPerShelf,
   shortWait,
 } from "./kitchen-rates.ts";
-
-/** How much of one action there is. */
-export type Lot = {
-  readonly factor: number;
-  readonly portions: number;
-  readonly kilos: number;
-  /** Kilos to be heated from cold; what is hot already counts for a part. */
-  readonly coldKilos: number;
-  /** It comes out of a pot, with its liquor. */
-  readonly wet: boolean;
-  /** Batches that the menu asks for; null when it asks for none. */
-  readonly batches: number | null;
-};
+import type { Lot } from "./lot.ts";
+import type { Timed } from "./timed.ts";
 
 /** An action as segments, with what was missing for it. */
 export type Laid = {
@@ -41,13 +30,12 @@ export type Laid = {
   readonly loads: readonly number[];
   /** Stations the kitchen does not have. */
   readonly missing: readonly string[];
+  /** How its length was found; absent where it takes none of its own. */
+  readonly timed?: Timed;
 };
 
 /** Not in an oven, or all at once. */
 const once: readonly number[] = [1];
-
-/** An oven setting when the words give none, °C (common practice, no source: a moderate oven). */
-const moderate = celsius(180);
 
 /** Lays one action out on hands and stations, for this much food, in this kitchen. */
 export const layAction = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
@@ -95,12 +83,10 @@ const sized = (
   technique: Technique | null,
   lot: Lot,
   kitchen: Kitchen,
-  rounds = 1,
-  burners = 1,
-) => actionMinutes(action, technique, { ...lot, rounds, burners }, kitchen);
+  setting: Partial<Setting> = {},
+): Timed => actionTime(action, technique, lot, { rounds: 1, burners: 1, loads: [], ...setting }, kitchen);
 
 const onOven = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
-  const length = sized(action, technique, lot, kitchen);
   const deep =
     lot.wet || /pan|dish|pot|casserole|tin/.test(action.vessel ?? "") || technique?.id === "braise";
   const trays = Math.max(
@@ -109,14 +95,16 @@ const onOven = (action: Action, technique: Technique | null, lot: Lot, kitchen: 
     deep ? 1 : Math.ceil(lot.portions / portionsPerShelf),
   );
   const loads = loadsOf(trays, kitchen);
+  const timed = sized(action, technique, lot, kitchen, { loads });
   const handling = Math.max(1, (technique?.handling ?? 2) / 2);
   const first = loads[0];
   const uses = first === undefined ? [] : [useOf("oven", first, action.celsius ?? moderate)];
   return {
-    segments: [byHand(handling), plain(length, "none", "oven", uses), byHand(handling)],
+    segments: [byHand(handling), plain(timed.minutes, "none", "oven", uses), byHand(handling)],
     wait: false,
     loads: first === undefined ? once : loads,
     missing: first === undefined ? ["oven"] : [],
+    timed,
   };
 };
 
@@ -134,8 +122,7 @@ const loadsOf = (trays: number, kitchen: Kitchen): readonly number[] => {
 };
 
 const onBurner = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
-  const pan = largestPan(kitchen);
-  const pots = Math.max(1, Math.ceil(lot.kilos / (pan === null ? kilosPerPot : pan * 0.8)));
+  const pots = potsFor(lot, kitchen);
   const most = Math.max(1, kitchen.burners);
   const inBatches = technique?.law === "per-batch";
   const batches = inBatches
@@ -146,7 +133,8 @@ const onBurner = (action: Action, technique: Technique | null, lot: Lot, kitchen
   const rounds = inBatches
     ? Math.ceil(batches / burners)
     : Math.ceil(Math.max(pots, lot.batches ?? 1) / burners);
-  const length = sized(action, technique, lot, kitchen, rounds, burners);
+  const timed = sized(action, technique, lot, kitchen, { rounds, burners });
+  const length = timed.minutes;
   const uses = kitchen.burners > 0 ? [useOf("burner", burners)] : [];
   const missing = kitchen.burners > 0 ? [] : ["burner"];
   const alone = action.attention !== "hands" && length.likely > longSimmer;
@@ -157,7 +145,7 @@ const onBurner = (action: Action, technique: Technique | null, lot: Lot, kitchen
         plain(exactly(minutes(2)), "mind", "burner", uses),
       ]
     : [plain(length, action.attention, "burner", uses)];
-  return { segments: looks, wait: false, loads: once, missing };
+  return { segments: looks, wait: false, loads: once, missing, timed };
 };
 
 const onMachine = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
@@ -166,7 +154,7 @@ const onMachine = (action: Action, technique: Technique | null, lot: Lot, kitche
   if (machine === null && technique !== null && technique.station !== "machine") {
     return atRest("hands", action, technique, lot, kitchen);
   }
-  const length = sized(action, technique, lot, kitchen, lot.batches ?? 1);
+  const length = sized(action, technique, lot, kitchen, { rounds: lot.batches ?? 1 }).minutes;
   const uses = machine === null ? [] : [useOf(machine)];
   const handling = technique?.handling ?? 0;
   const segments =
@@ -194,7 +182,7 @@ const onOne = (
 ): Laid => {
   const has = station === "grill" ? kitchen.grills > 0 : kitchen.fryers > 0;
   const rounds = Math.max(lot.batches ?? Math.ceil(lot.kilos / kilosPerPan), action.batches ?? 1, 1);
-  const length = sized(action, technique, lot, kitchen, rounds);
+  const length = sized(action, technique, lot, kitchen, { rounds }).minutes;
   return {
     segments: [plain(length, action.attention, station, has ? [useOf(station)] : [])],
     wait: false,
@@ -210,14 +198,21 @@ const atRest = (
   lot: Lot,
   kitchen: Kitchen,
 ): Laid => {
-  const length = sized(action, technique, lot, kitchen);
+  const timed = sized(action, technique, lot, kitchen);
+  const length = timed.minutes;
   const stated = action.minutes?.assumed === false ? action.minutes.likely : 0;
   const nowAndAgain = nowAndThenTechniques.has(technique?.id ?? "") && length.likely > nowAndThen;
   if (nowAndAgain || (action.attention === "hands" && stated > longestByHand)) {
-    return { segments: [plain(length, "none", station)], wait: true, loads: once, missing: [] };
+    return { segments: [plain(length, "none", station)], wait: true, loads: once, missing: [], timed };
   }
   if (action.attention !== "none") {
-    return { segments: [plain(length, action.attention, station)], wait: false, loads: once, missing: [] };
+    return {
+      segments: [plain(length, action.attention, station)],
+      wait: false,
+      loads: once,
+      missing: [],
+      timed,
+    };
   }
   const litres =
     station === "fridge" ? kitchen.fridgeLitres : station === "freezer" ? kitchen.freezerLitres : 0;
@@ -231,6 +226,7 @@ const atRest = (
     wait: length.likely > shortWait,
     loads: once,
     missing: cold && litres === 0 ? [station] : [],
+    timed,
   };
 };
 

@@ -2,10 +2,13 @@ import { techniqueById } from "../larder/techniques.ts";
 import type { Action } from "../model/dish.ts";
 import type { Technique } from "../model/food.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import { type Contents, contentsGrams, contentsOf } from "./amounts.ts";
+import { type Contents, contentsFoods, contentsGrams, contentsOf } from "./amounts.ts";
 import { type Flat, joinLoose } from "./join-loose.ts";
+import { jointAmong } from "./joint.ts";
 import { carving, stillHot, wringing } from "./kitchen-rates.ts";
+import type { Lot } from "./lot.ts";
 import { type Laid, layAction } from "./segments.ts";
+import { unlistedWater } from "./unlisted-water.ts";
 import type { Portioned, Unit, Warmth, Work } from "./work.ts";
 
 /** Units of a dish in the order of its method, and stations that are missing, with the words that ask for them. */
@@ -21,7 +24,10 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   const touched = dish.swaps.map((swap) => touchedBy(swap.out, flat));
   const keyOf = (version: Portioned, action: string): string =>
     version.swaps.filter((s) => touched[s]?.has(action)).join("+");
-  const grams = gramsByVersion(work, flat);
+  const made = madeBy(flat);
+  const grams = gramsByVersion(work, made);
+  const outOf = new Map(versions.map((version) => [version, swappedOut(version, work)] as const));
+  const actions = flat.map(({ action }) => action);
   const units: Unit[] = [];
   const missing: Units["missing"][number][] = [];
   const placeOf = new Map<string, number[]>();
@@ -47,7 +53,20 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
       }, 0);
       const technique = atScale(named, action, kilos, hotGrams > 0);
       const coldKilos = kilos - ((1 - stillHot) * hotGrams) / 1000;
-      const lot = { factor, portions, kilos, coldKilos, wet, batches };
+      const inside = made.get(action.id) ?? new Map();
+      const contents = alike.flatMap((v) => contentsFoods(inside, v, outOf.get(v) ?? new Set()));
+      const lines = [...inside.values()].map(({ ingredient }) => ingredient);
+      const lot: Lot = {
+        factor,
+        portions,
+        kilos,
+        coldKilos,
+        wet,
+        batches,
+        contents,
+        water: unlistedWater(action, step, contents),
+        joint: jointAmong(dish, lines, actions),
+      };
       // "Stand each one on a plate" is no wait: only what states its minutes waits at the pass.
       const plated = step.phase === "to-serve" && action.attention === "none" && action.station === "bench";
       const laid =
@@ -61,9 +80,11 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         factor,
         portions,
         kilos,
+        lot,
         segments: laid.segments,
         wait: laid.wait,
         loads: laid.loads,
+        timed: laid.timed ?? null,
         warmth: warmthOf(
           action,
           laid.segments.length > 0,
@@ -135,23 +156,43 @@ const waitsAlone = (action: Action, kitchen: Kitchen): boolean => {
   return layAction(action, technique, smallest, kitchen).wait;
 };
 
-const smallest = { factor: 1, portions: 1, kilos: 0, coldKilos: 0, wet: false, batches: null };
+const smallest: Lot = {
+  factor: 1,
+  portions: 1,
+  kilos: 0,
+  coldKilos: 0,
+  wet: false,
+  batches: null,
+  contents: [],
+  water: 0,
+  joint: null,
+};
 
-const gramsByVersion = (work: Work, flat: Flat): ReadonlyMap<Portioned, ReadonlyMap<string, number>> => {
+/** What stands in the vessel at each action. */
+const madeBy = (flat: Flat): ReadonlyMap<string, Contents> => {
   const made = new Map<string, Contents>();
   for (const { action } of flat)
     made.set(
       action.id,
       contentsOf(action, (id) => made.get(id)),
     );
-  return new Map(
+  return made;
+};
+
+const swappedOut = (version: Portioned, work: Work): ReadonlySet<number> =>
+  new Set(version.swaps.flatMap((s) => work.dish.swaps[s]?.out ?? []));
+
+const gramsByVersion = (
+  work: Work,
+  made: ReadonlyMap<string, Contents>,
+): ReadonlyMap<Portioned, ReadonlyMap<string, number>> =>
+  new Map(
     work.versions.map((version) => {
-      const out = new Set(version.swaps.flatMap((s) => work.dish.swaps[s]?.out ?? []));
+      const out = swappedOut(version, work);
       const grams = [...made].map(([id, contents]) => [id, contentsGrams(contents, version, out)] as const);
       return [version, new Map(grams)] as const;
     }),
   );
-};
 
 /** Batches for all who share an action, from the version that the menu has them for, in step with the portions. */
 const batchesOf = (

@@ -2,6 +2,8 @@ import type { Action, Dish, Step } from "../model/dish.ts";
 import type { Technique } from "../model/food.ts";
 import type { Batches, Component, Measured, Menu, MenuDish } from "../model/menu.ts";
 import type { Segment } from "../model/prep.ts";
+import type { Lot } from "./lot.ts";
+import type { Timed } from "./timed.ts";
 
 /** What of a dish is made alike: a version as the menu portions it, or a component, which has only one. */
 export type Portioned = {
@@ -39,11 +41,14 @@ export type Unit = {
   readonly factor: number;
   readonly portions: number;
   readonly kilos: number;
+  readonly lot: Lot;
   readonly segments: readonly Segment[];
   /** It goes alone for long: chill, prove, cool. */
   readonly wait: boolean;
   /** Shelves of each load in the oven; one load unless the trays are more than one oven takes. */
   readonly loads: readonly number[];
+  /** How its length was found; null where it takes none of its own. */
+  readonly timed: Timed | null;
   readonly warmth: Warmth;
   /** Places of the units that must be done before. */
   readonly before: readonly number[];

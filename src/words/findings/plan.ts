@@ -1,5 +1,6 @@
-import type { PlanFacts } from "#engine/index.ts";
-import { durationText } from "../quantity-text.ts";
+import type { PlanFacts, TimeReason } from "#engine/index.ts";
+import { numberText } from "../number-text.ts";
+import { durationText, massText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
 
 const whereText: { readonly [where: string]: string } = {
@@ -10,6 +11,23 @@ const whereText: { readonly [where: string]: string } = {
 };
 
 const withArticle = (noun: string): string => `${/^[aeiou]/i.test(noun) ? "an" : "a"} ${noun}`;
+
+type TimeFacts = { readonly grams: number; readonly kilowatts: number; readonly millimetres: number };
+
+const thickText = (millimetres: number): string =>
+  millimetres === 0 ? "as thick as it is" : `${numberText(millimetres)} mm thick`;
+
+/** What a length was reckoned by, after "by". */
+const timeReasons: { readonly [R in TimeReason]: (facts: TimeFacts) => string } = {
+  "burner-power": ({ grams, kilowatts }) =>
+    `the power of the burners: ${massText(grams)} on ${numberText(kilowatts, 1)} kW`,
+  "oven-load": ({ grams, kilowatts }) =>
+    `what the oven can give: ${massText(grams)} in all, ${numberText(kilowatts, 1)} kW`,
+  thickness: ({ millimetres }) => `heat going to the middle of a piece ${thickText(millimetres)}`,
+  layer: ({ millimetres }) => `heat leaving a layer ${thickText(millimetres)}`,
+  "ice-bath": ({ grams }) => `a stirred pot in iced water: ${massText(grams)}`,
+  surface: ({ grams, kilowatts }) => `what boils away: ${massText(grams)} on ${numberText(kilowatts, 1)} kW`,
+};
 
 /** What each finding of the work and its plan says, and what to write or change. */
 export const planSentences: SentencesOf<PlanFacts> = {
@@ -48,6 +66,14 @@ export const planSentences: SentencesOf<PlanFacts> = {
   "minutes-assumed": ({ title, verb, minutes }) => ({
     says: `“${verb}” of ${title} has no time; ${minutes} min was planned for this amount.`,
     write: "Write the minutes if yours differ.",
+  }),
+  "time-worked-out": ({ title, verb, minutes, low, high, by, ...facts }) => ({
+    says: `“${verb}” of ${title} has no time; about ${durationText(minutes)} was planned (${numberText(low)} to ${numberText(high)} min), by ${timeReasons[by](facts)}.`,
+    write: "Write the minutes if yours differ.",
+  }),
+  "time-carried": ({ title, verb, stated, minutes, by, factor, ...facts }) => ({
+    says: `“${verb}” of ${title} is ${durationText(stated)} on the card; for ${numberText(factor, 1)} times as much about ${durationText(minutes)} was planned, by ${timeReasons[by]({ millimetres: 0, ...facts })}.`,
+    write: null,
   }),
   "station-in-turns": ({ title, station, turns }) => ({
     says: `${title} does not fit the ${station} at once; it is done in ${turns} turns.`,

@@ -1,0 +1,22 @@
+import type { Content } from "../heat/composition.ts";
+import type { Grams } from "../measure/units.ts";
+
+/** How much of one action there is. */
+export type Lot = {
+  /** Times the card's own size. */
+  readonly factor: number;
+  readonly portions: number;
+  readonly kilos: number;
+  /** Kilos to be heated from cold; what is hot already counts for a part. */
+  readonly coldKilos: number;
+  /** It comes out of a pot, with its liquor. */
+  readonly wet: boolean;
+  /** Batches that the menu asks for; null when it asks for none. */
+  readonly batches: number | null;
+  /** The foods in the vessel, all versions together. */
+  readonly contents: readonly Content[];
+  /** Kilos of water that the words ask for and no line lists. */
+  readonly water: number;
+  /** A joint of meat among the contents, as heavy as the card has it; null when there is none. */
+  readonly joint: Grams | null;
+};
