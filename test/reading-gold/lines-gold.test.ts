@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { goldLines, goldLinesOf } from "./lines-gold.ts";
+import { scoreLines } from "./lines-score.ts";
+
+const folder = new URL(".", import.meta.url).pathname;
+const lines = goldLines(`${folder}working/lines.yaml`);
+const score = scoreLines(lines);
+
+/** Least share read right, in percent: what the reader reached, so that no change makes it worse unseen. */
+const floor = { whole: 83, amounts: 93, food: 93 } as const;
+
+describe("lines that the reader was tuned on", () => {
+  it("holds enough of them to count", () => {
+    expect(lines.length).toBeGreaterThan(140);
+  });
+
+  it.each(Object.keys(floor) as (keyof typeof floor)[])("reads %s as well as it did", (kind) => {
+    expect((100 * score.right[kind]) / score.of[kind]).toBeGreaterThanOrEqual(floor[kind]);
+  });
+});
+
+describe("the score itself", () => {
+  const scoreOf = (text: string): ReturnType<typeof scoreLines> => scoreLines(goldLinesOf(text));
+
+  it("counts a wrong number, a wrong unit, a wrong food and a missed word", () => {
+    const score = scoreOf(`lines:
+      - {text: "2 onions", amounts: [3]}
+      - {text: "2 tbsp milk", amounts: [2 tsp]}
+      - {text: "2 onions", food: leek}
+      - {text: "2 onions, sliced", preparation: []}
+      - {text: "2 onions, sliced", amounts: [2], food: onion, preparation: [sliced]}`);
+    expect(score.right.whole).toBe(1);
+    expect(score.of.whole).toBe(5);
+    expect([score.right.amounts, score.of.amounts]).toEqual([1, 3]);
+    expect(score.misses).toHaveLength(4);
+  });
+
+  it("counts a food too many or too few", () => {
+    const score = scoreOf(`lines:
+      - {text: "2 onions and 1 leek", amounts: [2], food: onion}
+      - {text: "2 onions", foods: [{amounts: [2]}, {amounts: [1]}]}`);
+    expect(score.right.whole).toBe(0);
+  });
+
+  it("refuses keys, amounts and foods that it does not know", () => {
+    expect(() => scoreOf("lines: [{text: salt, fod: salt}]")).toThrow();
+    expect(() => scoreOf("lines: [{text: salt, amounts: [some]}]")).toThrow();
+    expect(() => scoreOf("lines: [{text: salt, food: zzz}]")).toThrow();
+  });
+});
