@@ -1,5 +1,6 @@
 import { byClause, type Core, choice, clauseHead, grown } from "./core.ts";
 import { raise } from "./trail.ts";
+import { addWatch, clearWatches, firstAbove } from "./watches.ts";
 
 /**
  * Adds a clause given at the root: atoms of which one must hold. Atoms of one side are joined to the weakest; what is
@@ -45,46 +46,34 @@ const watchBoth = (core: Core, at: number): void => {
   const b0 = c[at + 4] as number;
   const s1 = c[at + 5] as number;
   const b1 = c[at + 6] as number;
-  addWatch(core, s0, b0, at, s1, b1);
-  addWatch(core, s1, b1, at, s0, b0);
-};
-
-const addWatch = (
-  core: Core,
-  s: number,
-  b: number,
-  at: number,
-  spareSide: number,
-  spareBound: number,
-): void => {
-  const by = s ^ 1;
-  let list = core.watch[by] as Int32Array;
-  const n = core.watchLength[by] as number;
-  if (n + 4 > list.length) {
-    list = grown(list, n + 4);
-    core.watch[by] = list;
-  }
-  list[n] = 1 - b;
-  list[n + 1] = at;
-  list[n + 2] = spareSide;
-  list[n + 3] = spareBound;
-  core.watchLength[by] = n + 4;
+  addWatch(core.watches, s0, b0, at, s1, b1);
+  addWatch(core.watches, s1, b1, at, s0, b0);
 };
 
 /** What follows by clauses when a side has risen from `old` to `now`; false at a conflict. */
 export const propagateClauses = (core: Core, side: number, old: number, now: number): boolean => {
-  const list = core.watch[side] as Int32Array;
-  const length = core.watchLength[side] as number;
-  const { val, clauses } = core;
+  const { watches } = core;
+  const count = watches.count[side] as number;
+  if (count === 0) return true;
+  const at = watches.at[side] as Int32Array;
+  const list = watches.list[side] as Int32Array;
+  for (let k = firstAbove(at, count, old); k < count && (at[k] as number) <= now; k++)
+    if (!look(core, side, list[k] as number)) return false;
+  return true;
+};
+
+/** Goes through the clauses that watch an atom which has become false. */
+const look = (core: Core, side: number, id: number): boolean => {
+  const { val, clauses, watches } = core;
+  const list = watches.lists[id] as Int32Array;
+  const length = watches.lengths[id] as number;
   let keep = 0;
-  for (let i = 0; i < length; i += 4) {
-    const threshold = list[i] as number;
-    let stays = threshold > now || threshold <= old;
-    const at = list[i + 1] as number;
-    let spareSide = list[i + 2] as number;
-    let spareBound = list[i + 3] as number;
+  for (let i = 0; i < length; i += 3) {
+    const at = list[i] as number;
+    let spareSide = list[i + 1] as number;
+    let spareBound = list[i + 2] as number;
     let fails = false;
-    if (!stays && (val[spareSide] as number) < spareBound) {
+    if ((val[spareSide] as number) < spareBound) {
       const first = at + clauseHead;
       if ((clauses[first] as number) === (side ^ 1)) {
         clauses[first] = clauses[first + 2] as number;
@@ -95,8 +84,7 @@ export const propagateClauses = (core: Core, side: number, old: number, now: num
       }
       spareSide = clauses[first] as number;
       spareBound = clauses[first + 1] as number;
-      stays = (val[spareSide] as number) >= spareBound;
-      if (!stays) {
+      if ((val[spareSide] as number) < spareBound) {
         const end = first + (clauses[at] as number) * 2;
         let k = first + 4;
         while (k < end && -(val[(clauses[k] as number) ^ 1] as number) < (clauses[k + 1] as number)) k += 2;
@@ -107,27 +95,23 @@ export const propagateClauses = (core: Core, side: number, old: number, now: num
           clauses[k + 1] = clauses[first + 3] as number;
           clauses[first + 2] = s;
           clauses[first + 3] = b;
-          addWatch(core, s, b, at, spareSide, spareBound);
+          addWatch(watches, s, b, at, spareSide, spareBound);
           continue;
         }
-        stays = true;
         fails = !raise(core, spareSide, spareBound, (at << 2) | byClause);
       }
     }
-    if (keep !== i || !stays || spareSide !== list[i + 2]) {
-      list[keep] = threshold;
-      list[keep + 1] = at;
-      list[keep + 2] = spareSide;
-      list[keep + 3] = spareBound;
-    }
-    keep += 4;
+    list[keep] = at;
+    list[keep + 1] = spareSide;
+    list[keep + 2] = spareBound;
+    keep += 3;
     if (fails) {
-      list.copyWithin(keep, i + 4, length);
-      core.watchLength[side] = keep + length - i - 4;
+      list.copyWithin(keep, i + 3, length);
+      watches.lengths[id] = keep + length - i - 3;
       return false;
     }
   }
-  core.watchLength[side] = keep;
+  watches.lengths[id] = keep;
   return true;
 };
 
@@ -148,7 +132,7 @@ export const tidyClauses = (core: Core, mostLearned: number): void => {
       ? []
       : learned.sort((a, b) => worth(b) - worth(a) || a - b).slice(mostLearned),
   );
-  core.watchLength.fill(0);
+  clearWatches(core.watches);
   core.clausesLength = 0;
   const atoms: number[] = [];
   for (let at = 0; at < end; ) {

@@ -39,9 +39,7 @@ export type Core = {
   /** Clauses: size, levels at birth (0: given), conflict of last use, then the atoms. */
   clauses: Int32Array;
   clausesLength: number;
-  /** Watches by the side whose rise makes the watched atom false: threshold, clause, and an atom that may spare the look. */
-  watch: Int32Array[];
-  watchLength: Int32Array;
+  watches: Watches;
 
   edges: Edges;
   propagators: Propagator[];
@@ -56,6 +54,19 @@ export type Core = {
   possible: boolean;
   /** Called for each rise undone, so that who orders the choices can follow. */
   undone: (level: number) => void;
+};
+
+/**
+ * Watched atoms by the side whose rise makes them false, in order of the value at which that happens: `at[side]` holds
+ * those values and `list[side]` the list of each. A list holds clause and an atom that may spare the look, three ints.
+ */
+export type Watches = {
+  at: Int32Array[];
+  list: Int32Array[];
+  count: Int32Array;
+  lists: Int32Array[];
+  lengths: Int32Array;
+  used: number;
 };
 
 /** to ≥ from + weight when the atom (whenSide, whenBound) holds; whenSide −1: always. Edge e ^ 1 is e seen from the other end. */
@@ -111,8 +122,7 @@ export const emptyCore = (): Core => ({
   clashLength: 0,
   clauses: new Int32Array(1024),
   clausesLength: 0,
-  watch: [],
-  watchLength: new Int32Array(64),
+  watches: { at: [], list: [], count: new Int32Array(64), lists: [], lengths: new Int32Array(64), used: 0 },
   edges: {
     count: 0,
     from: new Int32Array(64),
@@ -151,7 +161,7 @@ export const addUnknown = (core: Core, least: number, greatest: number): number 
     core.val = grown(core.val, sides);
     core.last = grown(core.last, sides);
     core.saved = grown(core.saved, core.unknowns);
-    core.watchLength = grown(core.watchLength, sides);
+    core.watches.count = grown(core.watches.count, sides);
     core.edges.outLength = grown(core.edges.outLength, sides);
     core.edges.firstWhen = grown(core.edges.firstWhen, sides, -1);
   }
@@ -160,7 +170,8 @@ export const addUnknown = (core: Core, least: number, greatest: number): number 
   core.last[x * 2] = -1;
   core.last[x * 2 + 1] = -1;
   core.saved[x] = Math.max(-farthest, least);
-  core.watch.push(new Int32Array(8), new Int32Array(8));
+  core.watches.at.push(new Int32Array(4), new Int32Array(4));
+  core.watches.list.push(new Int32Array(4), new Int32Array(4));
   core.edges.out.push(new Int32Array(0), new Int32Array(0));
   core.wakes.push([], []);
   if (least > greatest) core.possible = false;
