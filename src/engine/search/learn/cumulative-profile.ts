@@ -23,7 +23,8 @@ export type CumulativeProfile = {
   readonly height: Int32Array;
   highest: number;
   highestAt: number;
-  readonly build: () => void;
+  /** Brings all of this up to date; false when nothing of it has changed. */
+  readonly build: () => boolean;
   readonly atRoot: () => void;
   /** The first stretch that ends after t. */
   readonly firstAfter: (t: number) => number;
@@ -33,16 +34,19 @@ export type CumulativeProfile = {
 
 export const profileOf = (core: Core, uses: readonly Use[]): CumulativeProfile => {
   const n = uses.length;
-  const byFrom = Int32Array.from(uses, (_, i) => i);
-  const byUntil = Int32Array.from(uses, (_, i) => i);
+  const byFrom = new Int32Array(n);
+  const byUntil = new Int32Array(n);
+  const seen = new Int32Array(n);
+  let ordered = 0;
+  let stamp = 0;
   const starts = Int32Array.from(uses, (use) => use.x);
   const offsets = Int32Array.from(uses, (use) => use.offset);
   const lengths = Int32Array.from(uses, (use) => use.length);
   const amounts = Int32Array.from(uses, (use) => use.amount);
   const presentSides = Int32Array.from(uses, (use) => use.presentSide);
   const presentBounds = Int32Array.from(uses, (use) => use.presentBound);
-  const from = new Int32Array(n);
-  const until = new Int32Array(n);
+  const from = new Int32Array(n).fill(farAway);
+  const until = new Int32Array(n).fill(farAway);
   const at = new Int32Array(2 * n + 2);
   const height = new Int32Array(2 * n + 2);
 
@@ -54,25 +58,53 @@ export const profileOf = (core: Core, uses: readonly Use[]): CumulativeProfile =
     return (core.val[side ^ 1] as number) >= 1 - bound ? -1 : 0;
   };
 
-  const build = (): void => {
+  /** Takes over who is still a part in the old order, adds who is new, and puts all in order by their keys. */
+  const reorder = (order: Int32Array, key: Int32Array): void => {
+    stamp++;
+    let count = 0;
+    for (let k = 0; k < ordered; k++) {
+      const i = order[k] as number;
+      if (from[i] === farAway) continue;
+      order[count++] = i;
+      seen[i] = stamp;
+    }
+    for (let k = 0; k < profile.parts; k++) {
+      const i = profile.part[k] as number;
+      if (seen[i] !== stamp) order[count++] = i;
+    }
+    sortBy(order, key, count);
+  };
+
+  const build = (): boolean => {
     const { val } = core;
     let parts = 0;
+    let changed = false;
     for (let i = 0; i < n; i++) {
       const s = (starts[i] as number) * 2;
-      const a = -(val[s + 1] as number) + (offsets[i] as number);
-      const b = (val[s] as number) + (offsets[i] as number) + (lengths[i] as number);
-      if (a < b && presence(i) === 1) {
+      let a = -(val[s + 1] as number) + (offsets[i] as number);
+      let b = (val[s] as number) + (offsets[i] as number) + (lengths[i] as number);
+      if (a < b && presence(i) === 1) profile.part[parts++] = i;
+      else {
+        a = farAway;
+        b = farAway;
+      }
+      if (from[i] !== a || until[i] !== b) {
         from[i] = a;
         until[i] = b;
-        profile.part[parts++] = i;
-      } else {
-        from[i] = farAway;
-        until[i] = farAway;
+        changed = true;
       }
     }
     profile.parts = parts;
-    sortBy(byFrom, from);
-    sortBy(byUntil, until);
+    if (!changed) return false;
+    reorder(byFrom, from);
+    reorder(byUntil, until);
+    ordered = parts;
+    sum();
+    return true;
+  };
+
+  const sum = (): void => {
+    const { parts } = profile;
     let segments = 0;
     let now = 0;
     let highest = 0;
@@ -138,8 +170,8 @@ export const profileOf = (core: Core, uses: readonly Use[]): CumulativeProfile =
 const farAway = 1_000_000_000;
 
 /** Insertion sort: the order of the time before is nearly right. */
-const sortBy = (order: Int32Array, key: Int32Array): void => {
-  for (let i = 1; i < order.length; i++) {
+const sortBy = (order: Int32Array, key: Int32Array, count: number): void => {
+  for (let i = 1; i < count; i++) {
     const item = order[i] as number;
     const value = key[item] as number;
     let j = i - 1;

@@ -27,6 +27,11 @@ export const addCumulative = (
   const profile = profileOf(core, uses);
   const { starts, lengths, offsets, amounts, presentSides, presentBounds } = profile;
   const chosen = new Int32Array(n);
+  let version = 0;
+  const lookedVersion = new Int32Array(n).fill(-1);
+  const lookedEarly = new Int32Array(n);
+  const lookedLate = new Int32Array(n);
+  const lookedHere = new Int32Array(n);
 
   const becausePresent = (j: number): void => {
     if ((presentSides[j] as number) >= 0)
@@ -181,21 +186,32 @@ export const addCumulative = (
   const run = (): boolean => {
     const active = whenSide < 0 || (core.val[whenSide] as number) >= whenBound;
     if (!active && (core.val[whenSide ^ 1] as number) >= 1 - whenBound) return true;
-    profile.build();
+    if (profile.build()) version++;
     if (core.level === 0) profile.atRoot();
     if (profile.highest > capacity) return tooFull(profile.highestAt, active);
     if (!active || profile.parts === 0) return true;
     for (let i = 0; i < n; i++) {
       if ((amounts[i] as number) + profile.highest <= capacity) continue;
       const here = profile.presence(i);
+      const s = (starts[i] as number) * 2;
+      // Looked at before, with the same bounds against the same parts: nothing new can follow.
+      if (
+        lookedVersion[i] === version &&
+        lookedEarly[i] === core.val[s] &&
+        lookedLate[i] === core.val[s + 1] &&
+        lookedHere[i] === here
+      )
+        continue;
       if (here < 0) continue;
       if (here === 0) {
         if (!exclude(i)) return false;
-        continue;
+      } else if ((core.val[s] as number) < -(core.val[s + 1] as number)) {
+        if (!push(i) || !pull(i)) return false;
       }
-      const s = (starts[i] as number) * 2;
-      if ((core.val[s] as number) === -(core.val[s + 1] as number)) continue;
-      if (!push(i) || !pull(i)) return false;
+      lookedVersion[i] = version;
+      lookedEarly[i] = core.val[s] as number;
+      lookedLate[i] = core.val[s + 1] as number;
+      lookedHere[i] = here;
     }
     return true;
   };
