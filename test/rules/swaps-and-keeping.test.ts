@@ -83,8 +83,36 @@ describe("swaps", () => {
     ],
     ["Nut allergy: leave out the walnuts.", ["no-nuts"], ["walnuts"], []],
     ["No nuts? Leave them out.", ["no-nuts"], ["walnuts"], []],
+    ["No nuts: pumpkin seeds instead.", ["no-nuts"], ["walnuts"], [["pumpkin-seed", "same"]]],
+    ["Vegan? Use olive oil for the butter.", ["vegan"], ["butter"], [["olive-oil", "same"]]],
+    ["The cream can be left out for dairy-free guests.", ["no-milk"], ["double cream"], []],
+    [
+      "If someone can't eat nuts, use pumpkin seeds instead of the walnuts.",
+      ["no-nuts"],
+      ["walnuts"],
+      [["pumpkin-seed", "same"]],
+    ],
+    [
+      "The walnuts can be swapped for the same weight of pumpkin seeds if nuts are a problem.",
+      ["no-nuts"],
+      ["walnuts"],
+      [["pumpkin-seed", "same"]],
+    ],
   ])("%s", (words, needs, out, comes) => {
     expect(swapOf(words)).toEqual({ swaps: [{ needs, out, comes }], lost: 0 });
+  });
+
+  it("reads each change of a sentence by itself", () => {
+    expect(swapOf("Vegetarian: leave out the thighs and use vegetable stock.").swaps).toEqual([
+      { needs: ["vegetarian"], out: ["chicken thighs"], comes: [] },
+      { needs: ["vegetarian"], out: ["chicken stock"], comes: [["vegetable-stock", "same"]] },
+    ]);
+    expect(swapOf("Vegan: swap the butter for olive oil; the cream for oat cream.").swaps).toHaveLength(2);
+  });
+
+  it("takes nothing in that the guest may not have, and no line by half", () => {
+    expect(swapOf("Vegan: use double cream instead of the butter.")).toEqual({ swaps: [], lost: 1 });
+    expect(swapOf("Swap half the walnuts for pumpkin seeds.")).toEqual({ swaps: [], lost: 1 });
   });
 
   it.each(["Halal: see the other kitchen.", "Replace the moon with cheese.", "Vegan: replace the honey."])(
@@ -120,6 +148,12 @@ describe("keeping", () => {
       ],
     ],
     ["Keeps overnight in the fridge before step 2.", [["fridge", 10, 0]]],
+    ["Step 1 can be done 3 days ahead.", [["fridge", 72, 0]]],
+    ["Make the dough the day before.", [["fridge", 24, null]]],
+    ["Keeps a good fortnight in a jar.", [["room", 336, null]]],
+    ["Chill within 90 minutes and keep up to 2 days.", [["fridge", 48, null]]],
+    ["Keeps in the fridge for 2 days, don't freeze it.", [["fridge", 48, null]]],
+    ["Best eaten on the day.", []],
   ])("%s", (words, keeping) => {
     expect(keepOf(words)).toEqual({ keeping, lost: 0 });
   });
@@ -130,5 +164,14 @@ describe("keeping", () => {
 
   it("has nothing to say about what is not to be kept", () => {
     expect(keepOf("Does not freeze.")).toEqual({ keeping: [], lost: 0 });
+  });
+
+  it("takes a point of the method from which the dish can wait for keeping, and for no work", () => {
+    const { value } = readCard(
+      cardText(lines, [`${steps[0]} (It can be made to this point a day ahead.)`, steps[1] ?? ""]),
+      "card",
+    );
+    expect(value.keeping.map((k) => [k.where, k.minutes.likely, k.afterStep])).toEqual([["fridge", 1440, 0]]);
+    expect(value.steps[0]?.actions.map((a) => a.technique)).toEqual(["mix"]);
   });
 });

@@ -1,8 +1,9 @@
 import { findFood } from "../larder/foods.ts";
+import { tokensOf } from "../measure/tokens.ts";
 import type { BlockRole } from "../model/card.ts";
 import type { Words } from "../model/span.ts";
 import type { HeadingRead } from "./headings.ts";
-import { isKeepingLine, isSwapLine } from "./likeness.ts";
+import { isKeepingLine, isSwapLine, startsWithVerb } from "./likeness.ts";
 import { type Line, wordsAt } from "./lines-of-text.ts";
 import { readFacts, yieldInside } from "./yield-words.ts";
 
@@ -189,6 +190,9 @@ const spokenYields = (blocks: readonly OpenBlock[]): readonly Words[] => {
   return [];
 };
 
+const isFoodLine = ({ text }: Words): boolean =>
+  !/[.!]$/.test(text) && text.split(/\s+/).length <= 8 && (findFood(text) !== null || !startsWithVerb(tokensOf(text)));
+
 /** Sorts the lines of a text into title, yields, times and blocks. */
 export const layOut = (lines: readonly Line[]): Layout => {
   const yields: Words[] = [];
@@ -226,6 +230,11 @@ export const layOut = (lines: readonly Line[]): Layout => {
     const below = roleBelow(lines, at + 1, now?.role ?? null);
     // "To serve" over a list of foods is a part of the list.
     const listed = heading.role === "to-serve" && rest === null && below === "ingredients" && !has("method");
+    // "To serve: lemon wedges" inside the list is one of its lines.
+    if (heading.role === "to-serve" && rest !== null && now?.role === "ingredients" && isFoodLine(rest)) {
+      put(now, line);
+      return;
+    }
     const role = listed ? "ingredients" : (heading.role ?? below);
     const block = begin(role, words, listed ? "to serve" : heading.part, rest !== null);
     if (rest !== null) put(block, { ...line, words: rest, number: null });

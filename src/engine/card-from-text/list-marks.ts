@@ -12,7 +12,7 @@ const bullet =
 const checkbox = /^\[[ xX]?\]\s+/;
 const numbered = /^(?:step\s*)?\(?(\d{1,4})(?:[.):\u3002]+\s+(?=\S)|\s?[-\u2013\u2014]\s+(?=\p{L}))/iu;
 const stepWord =
-  /^step\s+(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)\s*[.):\u2013\u2014-]*\s+(?=\S)/i;
+  /^step\s+(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)(?:\s*[.):\u2013\u2014-]+\s+(?=\S)|\s+(?!can\b|may\b|could\b|will\b|is\b|and\b|or\b|to\b)(?=\S))/i;
 const alone = /^(?:step\s*)?\(?\d{1,2}[.):]*$/i;
 const pictures = /^(?:\p{Extended_Pictographic}|\u20e3|\ufe0f|\u200d|\p{Emoji_Modifier})+\s*/u;
 

@@ -1,5 +1,6 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
+import { minutes } from "../../measure/units.ts";
 import type { Card } from "../../model/card.ts";
 import type { Keeping, Step } from "../../model/dish.ts";
 import type { Words } from "../../model/span.ts";
@@ -21,6 +22,7 @@ export const readKeeping = (
 ): { readonly keeping: readonly Keeping[]; readonly findings: readonly Finding[] } => {
   const keeping: Keeping[] = [];
   const findings: Finding[] = [];
+  const parts = [...new Set(card.blocks.flatMap((b) => b.part ?? []))];
   let step = -1;
   for (const block of card.blocks) {
     if (block.role === "method" || block.role === "to-serve") {
@@ -30,7 +32,7 @@ export const readKeeping = (
         for (const tokens of sentencesOf(line.text, tokenise(line.text)))
           if (isMakeAhead(tokens))
             keeping.push(
-              ...keepingFrom(wordsOf(line, tokens), tokens, steps).map((k) => ({
+              ...keepingFrom(wordsOf(line, tokens), tokens, steps, parts).map((k) => ({
                 ...k,
                 afterStep: k.afterStep ?? step,
               })),
@@ -43,7 +45,7 @@ export const readKeeping = (
       for (const tokens of sentencesOf(line.text, tokenise(line.text))) {
         if (block.role === "notes" && !speaksOfKeeping(tokens)) continue;
         const words = wordsOf(line, tokens);
-        const found = keepingFrom(words, tokens, steps);
+        const found = keepingFrom(words, tokens, steps, parts);
         if (found.length > 0) keeping.push(...found);
         else if (block.role === "keeping" && !refuses(tokens) && tokens.some((t) => t.kind === "word"))
           findings.push(
@@ -61,7 +63,11 @@ const speaksOfKeeping = (tokens: readonly Token[]): boolean =>
   tokens.some((t) => /^(days?|hours?|weeks?|months?|overnight|minutes?)$/.test(t.text));
 
 const refuses = (tokens: readonly Token[]): boolean =>
-  tokens.some((t) => /^(not|don't|doesn't|never|no|cannot|can't)$/.test(t.text));
+  tokens.some((t) => /^(not|don't|doesn't|never|no|cannot|can't)$/.test(t.text)) ||
+  // "Best eaten on the day" keeps nothing; "reheat until piping hot" says what is done later.
+  /^(best (eaten|served|enjoyed) (on the|the same|that|straight|at|immediately|fresh)|(eat|serve) (at once|straight|immediately|on the)|(re-?heat|defrost|thaw|cover|wrap|cool|warm|refresh|bring)\b)/.test(
+    tokens.map((t) => t.text).join(" "),
+  );
 
 const wordsOf = (line: Words, tokens: readonly Token[]): Words => {
   const start = tokens[0]?.at ?? 0;
@@ -72,11 +78,19 @@ const wordsOf = (line: Words, tokens: readonly Token[]): Words => {
   };
 };
 
-const keepingFrom = (words: Words, tokens: readonly Token[], steps: readonly Step[]): readonly Keeping[] => {
-  const times = findTimes(tokens).filter((t) => t.kind !== "interval");
+const keepingFrom = (
+  words: Words,
+  tokens: readonly Token[],
+  steps: readonly Step[],
+  parts: readonly string[],
+): readonly Keeping[] => {
+  const times = [
+    ...dayBefore(tokens),
+    ...findTimes(tokens).filter((t) => t.kind !== "interval" && !coolsWithin(tokens, t)),
+  ];
   if (times.length === 0 || (refuses(tokens) && !tokens.some((t) => keepingWords.test(t.text)))) return [];
   const afterStep = stepNamed(tokens, steps);
-  const part = partNamed(tokens, steps);
+  const part = partNamed(tokens, steps, parts);
   return times.map((time, k) => ({
     text: words.text,
     span: words.span,
@@ -85,6 +99,32 @@ const keepingFrom = (words: Words, tokens: readonly Token[], steps: readonly Ste
     afterStep,
     part,
   }));
+};
+
+/** "Chill within 90 minutes": how fast it must be cold, not how long it keeps. */
+const coolsWithin = (tokens: readonly Token[], time: TimePhrase): boolean =>
+  tokens[time.from - 1]?.text === "within" &&
+  tokens.slice(0, time.from).some((t) => /^(chill|cool|chilled|cooled|refrigerate|cold)$/.test(t.text));
+
+/** "Make the pastry the day before", "the night before": a day, or a night. */
+const dayBefore = (tokens: readonly Token[]): readonly TimePhrase[] => {
+  const at = tokens.findIndex(
+    (t, i) =>
+      /^(day|night|evening)$/.test(t.text) &&
+      /^(before|ahead)$/.test(tokens[i + 1]?.text ?? "") &&
+      /^(the|a)$/.test(tokens[i - 1]?.text ?? ""),
+  );
+  if (at < 0 || (tokens[at - 1]?.text === "a" && tokens[at]?.text === "day")) return [];
+  const span = minutes(tokens[at]?.text === "day" ? 1440 : 720);
+  return [
+    {
+      kind: "length",
+      minutes: { low: span, likely: span, high: span },
+      long: true,
+      from: at - 1,
+      to: at + 2,
+    },
+  ];
 };
 
 const places: readonly (readonly [RegExp, Where])[] = [
@@ -100,6 +140,15 @@ const isDenied = (tokens: readonly Token[], i: number): boolean =>
     .slice(Math.max(0, i - 3), i)
     .some((t) => /^(not|don't|never|cannot|can't|without|doesn't)$/.test(t.text));
 
+/** The place that is named first in a stretch of words. */
+const firstPlace = (tokens: readonly Token[], from: number, to: number): Where | null => {
+  for (let i = from; i < to; i += 1) {
+    const found = places.find(([pattern]) => pattern.test(tokens[i]?.text ?? ""));
+    if (found !== undefined && !isDenied(tokens, i)) return found[1];
+  }
+  return null;
+};
+
 const placeIn = (tokens: readonly Token[], from: number, to: number): Where | null => {
   for (const [pattern, where] of places)
     for (let i = from; i < to; i += 1)
@@ -113,7 +162,7 @@ const placeOf = (tokens: readonly Token[], time: TimePhrase, next: number, last:
   return (
     placeIn(tokens, time.to, stop < 0 ? next : stop) ??
     placeIn(tokens, last, time.from) ??
-    placeIn(tokens, time.to, next) ??
+    firstPlace(tokens, time.to, next) ??
     "fridge"
   );
 };
@@ -129,9 +178,16 @@ const stepNamed = (tokens: readonly Token[], steps: readonly Step[]): number | n
 };
 
 /** The part of the dish that the sentence opens with, when the method knows it by that name. */
-const partNamed = (tokens: readonly Token[], steps: readonly Step[]): string | null => {
+const partNamed = (
+  tokens: readonly Token[],
+  steps: readonly Step[],
+  parts: readonly string[],
+): string | null => {
   const verb = tokens.findIndex((t) => keepingWords.test(t.text) || /^(can|will|may|is|are)$/.test(t.text));
-  const subject = new Set(tokens.slice(0, Math.max(0, verb)).map((t) => stem(t.text)));
+  // "Make the pastry the day before": the part stands behind the verb.
+  const made = /^(make|prepare|cook|bake|do)$/.test(tokens[0]?.text ?? "") ? tokens.slice(1, 5) : [];
+  const subject = new Set([...tokens.slice(0, Math.max(0, verb)), ...made].map((t) => stem(t.text)));
+  for (const part of parts) if (wordsShared(part, subject)) return part;
   for (const step of steps) {
     if (step.part !== null && wordsShared(step.part, subject)) return step.part;
     for (const action of step.actions)

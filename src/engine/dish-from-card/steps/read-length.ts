@@ -36,6 +36,7 @@ const unitMinutes: Readonly<Record<string, number>> = {
   days: 1440,
   night: 720,
   nights: 720,
+  fortnight: 20160,
   week: 10080,
   weeks: 10080,
   month: 43200,

@@ -29,14 +29,41 @@ export const readChange = (words: Words, needs: readonly Need[], list: SwapList)
     const start = words.span.start + Math.max(0, text.indexOf(part, from));
     return { text: part, span: { start, end: start + part.length } };
   };
+  // "The butter can be replaced with oil", "cheddar can be left out"
+  const passive =
+    /^(.+?)\s+(?:can|may|could|should)\s+(?:also\s+)?be\s+(?:replaced|swapped|exchanged|substituted|switched)\s+(?:with|for|by)\s+(.+)$/i.exec(
+      text,
+    );
+  if (passive?.[1] !== undefined && passive[2] !== undefined)
+    return together([one(list, needs, at(passive[1]), at(passive[2], passive[1].length))]);
+  const without =
+    /^(.+?)\s+(?:can|may|could|should)\s+(?:also\s+)?be\s+(?:left out|omitted|skipped|dropped|left off)$/i.exec(
+      text,
+    );
+  if (without?.[1] !== undefined) {
+    const out = meant(list, needs, without[1]);
+    return out.length === 0 ? null : { out, comes: [] };
+  }
   // "Substitute Y for X", "use Y instead of X", "Y in place of X"
   const turned =
     /^(?:substitute|sub)\s+(.+?)\s+for\s+(.+)$/i.exec(text) ??
     /^(?:use\s+|try\s+|go for\s+|take\s+)?(.+?)\s+(?:instead of|in place of|in lieu of|rather than)\s+(.+)$/i.exec(
       text,
     );
-  if (turned?.[1] !== undefined && turned[2] !== undefined)
-    return together([one(list, needs, at(turned[2], turned[1].length), at(turned[1]))]);
+  if (turned?.[1] !== undefined && turned[2] !== undefined) {
+    // "Use a gluten-free flour, and tamari instead of the soy sauce": the first goes in for what bears its name.
+    const pieces = turned[1].split(/,\s+and\s+|\s+and\s+|,\s+/i);
+    const last = pieces.at(-1) ?? turned[1];
+    return together([
+      ...pieces.slice(0, -1).map((p) => impliedChange(list, needs, at(p))),
+      one(
+        list,
+        needs,
+        at(turned[2], turned[1].length),
+        at(last, Math.max(0, text.indexOf(turned[1]) + turned[1].length - last.length)),
+      ),
+    ]);
+  }
   // "Use oil for the butter and oat cream for the soured cream"
   const inPlace = /^(?:use|try|take)\s+(.+?\sfor\s.+)$/i.exec(text);
   if (inPlace?.[1] !== undefined) {
@@ -69,12 +96,30 @@ export const readChange = (words: Words, needs: readonly Need[], list: SwapList)
     return out.length === 0 ? null : { out, comes: [] };
   }
   const use = /(?:^|[\s,])(?:use|try|make it with|works with|buy)\s+(.+?)(?:\s+instead)?$/i.exec(text);
-  if (use?.[1] !== undefined) {
-    const comes = comesFrom(list, at(use[1]), []);
-    const out = comes === null ? [] : impliedOut(list, needs, comes.name);
-    return comes === null || out.length === 0 ? null : { out, comes: [scaled(comes, list, out, use[1])] };
+  if (use?.[1] !== undefined) return impliedChange(list, needs, at(use[1]));
+  if (needs.length === 0) return null;
+  // "No nuts: pumpkin seeds instead", "Halal: beef bacon": the label says what goes.
+  const bare = /^(.+?)\s+instead$/i.exec(text)?.[1];
+  if (bare !== undefined) {
+    const implied = impliedChange(list, needs, at(bare));
+    if (implied !== null) return implied;
+    const out = linesAgainst(list, needs);
+    const comes = out.length === 1 ? comesFrom(list, at(bare), out) : null;
+    return comes === null ? null : { out, comes: [comes] };
   }
-  return null;
+  return /^[\p{L}\d' -]+$/u.test(text) && text.split(/\s+/).length <= 4 && !orders.test(text)
+    ? impliedChange(list, needs, at(text))
+    : null;
+};
+
+const orders =
+  /\b(?:replace|swap|exchange|change|switch|trade|substitute|sub|see|ask|check|serve|leave|omit|skip|drop|cook|make|do)\b/i;
+
+/** "Use gluten-free flour": the line goes that the new food bears the name of. */
+const impliedChange = (list: SwapList, needs: readonly Need[], words: Words): Change | null => {
+  const comes = comesFrom(list, words, []);
+  const out = comes === null ? [] : impliedOut(list, needs, comes.name);
+  return comes === null || out.length === 0 ? null : { out, comes: [scaled(comes, list, out, words.text)] };
 };
 
 const together = (changes: readonly (Change | null)[]): Change | null => {
@@ -106,7 +151,28 @@ const pairsOf = (text: string): readonly (readonly [string, string])[] => {
 };
 
 const one = (list: SwapList, needs: readonly Need[], gone: Words, new_: Words): Change | null => {
+  // "Swap half the walnuts": a swap takes a line whole.
+  if (/^(?:half|some|most|part|(?:a|one) (?:third|quarter|little|few))\b/i.test(gone.text.trim()))
+    return null;
   const out = meant(list, needs, gone.text);
+  const same = /^(?:an?\s+)?([\p{L}-]+)\s+(?:ones?|versions?|alternatives?|equivalents?)$/iu.exec(
+    new_.text.trim(),
+  )?.[1];
+  if (same !== undefined) {
+    const own = out.map((i) =>
+      comesFrom(list, { ...new_, text: `${same} ${list.ingredients[i]?.name ?? ""}` }, [i]),
+    );
+    return out.length === 0 || own.some((c) => c === null)
+      ? null
+      : { out, comes: own.filter((c): c is Comes => c !== null) };
+  }
+  // "Each egg with 1 tbsp flaxseed": so many times as there are.
+  const pieces =
+    list.ingredients[out[0] ?? -1]?.amounts.find((a) => a.unit === "piece" || a.unit === null)?.likely ?? 1;
+  if (/^(?:each|every|one|per)\b/i.test(gone.text.trim()) && out.length === 1 && pieces > 1) {
+    const each = comesFrom(list, new_, out);
+    return each === null ? null : { out, comes: [timesAsMuch(each, pieces)] };
+  }
   const comes = comesFrom(list, new_, out);
   return out.length === 0 || comes === null ? null : { out, comes: [comes] };
 };
@@ -132,8 +198,22 @@ const impliedOut = (list: SwapList, needs: readonly Need[], name: string): reado
     .map(stem);
   const within = against.filter((i) => words.some((w) => w.length > 3 && bears(i, w)));
   if (within.length > 0) return within;
+  // "Use pasteurised eggs": no rule is against eggs for this guest, but only one line bears the name.
+  const named = needs.length === 0 ? [] : list.ingredients.map((i) => i.index).filter((i) => bears(i, head));
+  if (named.length === 1) return named;
   return against.length === 1 ? against : [];
 };
+
+const timesAsMuch = (comes: Comes, factor: number): Comes => ({
+  ...comes,
+  grams: comes.grams === null ? null : scaleEstimate(comes.grams, factor),
+  amounts: comes.amounts.map((a) => ({
+    ...a,
+    low: a.low * factor,
+    likely: a.likely * factor,
+    high: a.high * factor,
+  })),
+});
 
 const sameWeight =
   /^(?:the\s+|an?\s+)?(?:same|equal|equivalent)\s+(?:weight|amount|quantity|volume|number)(?:\s+of)?\s+/i;
