@@ -197,6 +197,26 @@ const cards: readonly { readonly is: string; readonly text: string; readonly out
     outline: "Ginger biscuits | makes 24 | – | ingredients 4, method 1",
   },
   {
+    is: "a page with its buttons and its readers",
+    text: "Home > Suppers\nBean pot\n\u2605\u2605\u2605\u2605\u2606 4.3 (128 ratings)\nJump to Recipe\nPrint\nPrep: 10 mins\nCook: 40 mins\nServes 4 - 6\nIngredients\n\u25a2 2 tbsp oil\n\u25a2 1 onion\n\u25a2 2 tins beans\nMethod\nSTEP 1\nFry the onion in the oil for 8 mins.\nSTEP 2\nAdd the beans and simmer for 25 mins.\nRecipe tip\nServe with bread.\nDid you make this recipe?\nLeave a comment\nComments (3)\nGail says:\nI used 200g butter and cooked it for 2 hours!\nYou might also like\nLentil pie\n",
+    outline: "Bean pot | Serves 4 - 6 | Prep: 10 mins + Cook: 40 mins | ingredients 3, method 2, notes 1",
+  },
+  {
+    is: "told in one breath",
+    text: "Nan's cheese scones. Makes a dozen. Rub 100g butter into 450g self-raising flour, then stir in 200g cheddar. Add 280ml milk and bring it together. Cut into rounds and bake at 220C for 12 minutes. They'll keep two days in a tin.",
+    outline: "Nan's cheese scones | Makes a dozen | \u2013 | method 4, keeping 1",
+  },
+  {
+    is: "short lines without stops",
+    text: "Stroganoff\n\n400g mushrooms\n1 onion\n150ml cream\n\nfry the onion until soft, about 8 mins\nadd the mushrooms and cook hard for 5 mins\nstir in the cream\n",
+    outline: "Stroganoff | \u2013 | \u2013 | ingredients 3, method 3",
+  },
+  {
+    is: "the method straight behind the last part of the list",
+    text: "Pie\nServes 6\n\nFor the filling\n1 onion\n200 g mince\n\nFor the mash\n1kg potatoes\n50g butter\n\n1. Fry the onion and the mince for 10 minutes.\n2. Boil the potatoes for 20 minutes.\n3. Mash with the butter.\n4. Bake for 30 minutes.\n",
+    outline: "Pie | Serves 6 | \u2013 | ingredients (filling) 2, ingredients (mash) 2, method 4",
+  },
+  {
     is: "equipment",
     text: "Gravlax\nServes 12\nYou will also need\na deep tray\ncling film\nIngredients\n1 side of salmon, about 1.2 kg\n100 g salt\n100 g sugar\n1 bunch of dill\nMethod\nCover the salmon with the rest and chill for 48 hours.\n",
     outline: "Gravlax | Serves 12 | – | notes 1, ingredients 4, method 1",

@@ -231,6 +231,38 @@ describe("what it uses", () => {
       ["parsley", "butter", "s2a1, s1a1"],
     ],
     ["salt, pepper, steak", ["Fry the steak for 3 minutes.", "Season."], ["steak", "salt, pepper, s1a1"]],
+    [
+      "egg whites, sugar",
+      ["Whisk the whites to stiff peaks.", "Fold in the sugar."],
+      ["egg whites", "sugar, s1a1"],
+    ],
+    [
+      "eggs, chocolate",
+      ["Beat the yolks into the chocolate.", "Whisk the whites.", "Fold the whites into the chocolate."],
+      ["eggs×0.34, chocolate", "eggs×0.66", "s1a1, s2a1"],
+    ],
+    ["beef, mustard", ["Take the beef from the fridge. Rub with mustard."], ["beef", "mustard, s1a1"]],
+    ["plain flour, rye flour, salt", ["Mix the flours and the salt."], ["plain flour, rye flour, salt"]],
+    [
+      "chicken, stock, cream",
+      [
+        "Simmer the chicken in the stock.",
+        "Lift out the chicken and let it rest.",
+        "Stir the cream into the juices.",
+      ],
+      ["chicken, stock", "s1a1", "s2a1", "cream, s1a1"],
+    ],
+    ["carrots", ["Grate half the carrots and chop the rest."], ["carrots×0.5", "carrots×0.5"]],
+    [
+      "almonds, rice",
+      ["Boil the rice.", "Toast the almonds and stir them in."],
+      ["rice", "almonds", "s1a1, s2a1"],
+    ],
+    [
+      "rice, water",
+      ["Boil the rice in the water.", "Drain, reserving a cup of the cooking water."],
+      ["rice, water", "s1a1"],
+    ],
   ])("%s: %j", (ingredients, method, expected) => {
     expect(uses(ingredients, ...method)).toEqual(expected);
   });
@@ -274,6 +306,47 @@ describe("what it uses", () => {
       "onion",
       "butter",
     ]);
+  });
+});
+
+describe("what is left behind", () => {
+  it("keeps what is lifted out apart from what stays", () => {
+    const all = actions(
+      "chicken, stock, leeks",
+      "Simmer the chicken and leeks in the stock.",
+      "Lift out the chicken and rest it for 5 minutes.",
+      "Boil the juices down.",
+    );
+    expect(all.map((a) => a.uses.map((u) => u.only ?? null))).toEqual([
+      [null, null, null],
+      [[0]],
+      [null],
+      [[2, 1]],
+    ]);
+    expect(all.at(-1)?.after).toContain("s2a1");
+    expect(all.at(-1)?.after).not.toContain("s2a2");
+  });
+
+  it("throws aromatics away and goes on with the pot", () => {
+    expect(
+      uses("stock, bay leaf", "Simmer the stock with the bay leaf.", "Remove the bay leaf and cool."),
+    ).toEqual(["stock, bay leaf", "s1a1", "s1a1"]);
+  });
+});
+
+describe("two settings in turn", () => {
+  it("makes two stretches of one work, cue and core at the last", () => {
+    const [first, second] = actions(
+      "dough",
+      "Bake the dough for 20 minutes at 240 °C, then 30 minutes at 200 °C until golden.",
+    );
+    expect([first?.celsius, first?.minutes?.likely, first?.cue]).toEqual([240, 20, null]);
+    expect([second?.celsius, second?.minutes?.likely, second?.cue]).toEqual([200, 30, "until golden"]);
+    expect(second?.uses[0]?.product).toBe("s1a1");
+  });
+
+  it("takes two names of one setting for one", () => {
+    expect(actions("dough", "Bake the dough at 200C/180C fan/gas 6 for 20 minutes.")).toHaveLength(1);
   });
 });
 
