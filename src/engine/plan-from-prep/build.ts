@@ -1,6 +1,8 @@
 import type { Chance } from "../search/chance.ts";
-import { freshInsertion, insertAll, openAround, takeOut } from "./insert.ts";
+import { insertAll, openAround, takeOut } from "./insert.ts";
+import { freshInsertion } from "./insertion.ts";
 import { remember, restore } from "./memory.ts";
+import { compareCosts, costOf, emptyCost } from "./objective.ts";
 import { latestSpot, putAt } from "./place.ts";
 import { nowhere, put, type Schedule, type Spot, setSlip, spotOf } from "./schedule.ts";
 
@@ -79,10 +81,12 @@ export const tryAt = (
   return insertAll(schedule, nodes, state).length === 0;
 };
 
-/** Moves every task as late as everything else lets it, the last first, until nothing moves. */
+/** Moves every task as late as everything else lets it without a loss, the last first, until nothing moves. */
 export const settle = (schedule: Schedule): void => {
   const { model, start } = schedule;
   const endOf = (n: number): number => (start[n] as number) + (model.nodes[n]?.length ?? 0);
+  const cost = costOf(schedule);
+  const moving = emptyCost(model);
   for (let round = 0; round < 4; round++) {
     let moved = false;
     const order = Array.from({ length: model.taskCount }, (_, n) => n)
@@ -92,8 +96,15 @@ export const settle = (schedule: Schedule): void => {
       const spot = spotOf(schedule, node) as Spot;
       takeOut(schedule, [node]);
       const later = latestSpot(schedule, node);
-      if (later && later.start > spot.start && putAt(schedule, node, later)) moved = true;
-      else put(schedule, node, spot.start, spot.cook, spot.oven);
+      if (later && later.start > spot.start && putAt(schedule, node, later)) {
+        if (compareCosts(costOf(schedule, moving), cost) <= 0) {
+          cost.set(moving);
+          moved = true;
+          continue;
+        }
+        takeOut(schedule, [node]);
+      }
+      put(schedule, node, spot.start, spot.cook, spot.oven);
     }
     if (!moved) return;
   }

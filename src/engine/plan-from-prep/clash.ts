@@ -150,12 +150,12 @@ const lastClear = (profile: Int32Array | undefined, full: number, stretch: Stret
 export const inTheWay = (schedule: Schedule, clash: Clash): readonly number[] => {
   const { on, minute } = clash;
   if (on.kind === "oven") return [on.node];
-  const { model, start } = schedule;
+  const { model, start, length } = schedule;
   const found: number[] = [];
   for (let node = 0; node < model.taskCount; node++) {
     const at = start[node] as number;
-    const task = model.nodes[node];
-    if (at === nowhere || !task || minute < at || minute >= at + task.length) continue;
+    if (at === nowhere || minute < at || minute >= at + (length[node] as number)) continue;
+    const task = model.nodes[node] as Node;
     if (takesPart(schedule, on, node, task, minute - at)) found.push(node);
   }
   return found;

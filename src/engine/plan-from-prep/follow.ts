@@ -1,6 +1,7 @@
 import type { Placed } from "../model/plan.ts";
 import { clearBefore } from "./clash.ts";
-import { freshInsertion, insertAll, openAround } from "./insert.ts";
+import { insertAll, openAround } from "./insert.ts";
+import { freshInsertion } from "./insertion.ts";
 import { cooksOf, putAt } from "./place.ts";
 import { nowhere, type Schedule, type Spot, setSlip } from "./schedule.ts";
 

@@ -1,13 +1,26 @@
 import type { Chance } from "../search/chance.ts";
 import { mostSlip, tasksOf, tryAt } from "./build.ts";
-import { freshInsertion, insertAll, openAround, takeOut } from "./insert.ts";
-import { type Memory, remember, rememberIn, restore } from "./memory.ts";
+import { insertAll, openAround, takeOut } from "./insert.ts";
+import { freshInsertion } from "./insertion.ts";
+import { remember, rememberIn, restore } from "./memory.ts";
 import * as near from "./neighbourhoods.ts";
 import { type Cost, compareCosts, costOf, emptyCost, placesOf } from "./objective.ts";
 import { nowhere, type Schedule } from "./schedule.ts";
 
 /** Most tasks taken out at once; of a larger neighbourhood, some stay. */
 const mostOut = 45;
+
+/** Throws allowed in one repair. */
+const mostThrows = 12;
+/** The share of repairs in which work that nothing hurries makes room for itself before the quiet hours. */
+const quietShare = 0.1;
+/** Tries from one heating to the next; each begins with the best there is. */
+const cycle = 15_000;
+/** Heat at the beginning and the end of a cycle, in units of the first level after lateness. */
+const hottest = 2;
+const coolest = 0.03;
+
+const heatAt = (i: number): number => hottest * (coolest / hottest) ** ((i % cycle) / cycle);
 
 type Kind = { readonly name: string; readonly pick: near.Neighbourhood; weight: number };
 
@@ -41,10 +54,14 @@ export const improve = (
   const bestCost = nowCost.slice();
   const cost = emptyCost(model);
   const noise = new Int32Array(model.nodes.length);
-  let idle = 0;
   for (let i = 0; i < tries; i++) {
     if (bestCost.every((part) => part === 0)) break;
     if ((i & 7) === 7 && !keepGoing()) break;
+    if (i % cycle === 0) {
+      restore(schedule, best);
+      rememberIn(schedule, now);
+      nowCost.set(bestCost);
+    }
     let kind: Kind | null = null;
     if ((nowCost[0] as number) > 0 && chance.below(2) === 0) bringIn(schedule, chance, noise);
     else if ((nowCost[lateAt] as number) > 0 && chance.below(2) === 0) pullForward(schedule, chance, noise);
@@ -54,10 +71,9 @@ export const improve = (
     }
     costOf(schedule, cost);
     const worse = compareCosts(cost, nowCost);
-    if (worse > 0 && !tolerable(cost, nowCost, bestCost, lateAt, chance, i / tries)) {
+    if (worse > 0 && !tolerable(cost, nowCost, lateAt, chance, heatAt(i))) {
       restore(schedule, now);
       if (kind) kind.weight = Math.max(0.3, kind.weight * 0.998);
-      idle += 1;
     } else {
       rememberIn(schedule, now);
       nowCost.set(cost);
@@ -65,15 +81,8 @@ export const improve = (
         rememberIn(schedule, best);
         bestCost.set(cost);
         if (kind) kind.weight = Math.min(6, kind.weight + 0.3);
-        idle = 0;
         found();
       }
-    }
-    if (idle > 1500) {
-      restore(schedule, best);
-      rememberIn(schedule, now);
-      nowCost.set(bestCost);
-      idle = 0;
     }
   }
   restore(schedule, best);
@@ -88,15 +97,11 @@ const draw = (kinds: readonly Kind[], chance: Chance): Kind => {
   return kinds[0] as Kind;
 };
 
-/** A schedule that is a little worse is gone on from now and then, never one that is later or leaves more out. */
-const tolerable = (
-  cost: Cost,
-  now: Cost,
-  _best: Cost,
-  lateAt: number,
-  chance: Chance,
-  _done: number,
-): boolean => {
+/**
+ * A schedule that is a little worse is gone on from now and then, less and less as the heat falls
+ * (Kirkpatrick, Gelatt, Vecchi 1983); never one that is later or leaves more out.
+ */
+const tolerable = (cost: Cost, now: Cost, lateAt: number, chance: Chance, heat: number): boolean => {
   for (let l = 0; l <= lateAt; l++) if ((cost[l] as number) > (now[l] as number)) return false;
   let rise = 0;
   let factor = 1;
@@ -104,7 +109,7 @@ const tolerable = (
     rise += factor * ((cost[l] as number) - (now[l] as number));
     factor *= 0.1;
   }
-  return rise <= 0 || chance.share() < 0.3 * Math.exp(-rise / 0.5);
+  return rise <= 0 || chance.share() < Math.exp(-rise / heat) * 0.5;
 };
 
 const shake = (schedule: Schedule, nodes: readonly number[], chance: Chance, noise: Int32Array): void => {
@@ -119,7 +124,14 @@ const shake = (schedule: Schedule, nodes: readonly number[], chance: Chance, noi
   insertAll(
     schedule,
     able,
-    freshInsertion(schedule, Math.min(able.length, 6), chance.below(4) > 0 ? chance : null, noise, true),
+    freshInsertion(
+      schedule,
+      Math.min(able.length, mostThrows),
+      chance.below(4) > 0 ? chance : null,
+      noise,
+      true,
+      chance.share() < quietShare,
+    ),
   );
 };
 
@@ -188,5 +200,3 @@ const pullForward = (schedule: Schedule, chance: Chance, noise: Int32Array): voi
   makeNoise(schedule, chance, noise);
   tryAt(schedule, goal, nodes, slip, chance.below(2) === 0 ? chance : null, noise);
 };
-
-export type { Memory };

@@ -1,41 +1,8 @@
-import type { Chance } from "../search/chance.ts";
+import { type Insertion, keepQuiet } from "./insertion.ts";
 import { makeRoom } from "./make-room.ts";
 import { putLatest } from "./place.ts";
 import { nowhere, type Schedule, take } from "./schedule.ts";
 import { openWindows } from "./windows.ts";
-
-/** How insertion goes on: penalties grow with each failure, and the work is counted. */
-export type Insertion = {
-  /** How often each node failed to find a place; decides who may throw out whom. */
-  readonly penalty: Int32Array;
-  /** Throws left. */
-  throws: number;
-  /** Spots that may still be looked at to make room. */
-  looks: number;
-  readonly chance: Chance | null;
-  /** Minutes by which a node counts as later than it is, when it is decided what is placed next; null: none. */
-  readonly noise: Int32Array | null;
-  /** Gives up at the first task that finds no place. */
-  readonly strict: boolean;
-};
-
-/** Spots looked at for each throw, so that the work of one insertion is bounded. */
-const looksEach = 8;
-
-export const freshInsertion = (
-  schedule: Schedule,
-  throws: number,
-  chance: Chance | null,
-  noise: Int32Array | null,
-  strict: boolean,
-): Insertion => ({
-  penalty: new Int32Array(schedule.model.nodes.length),
-  throws,
-  looks: throws * looksEach,
-  chance,
-  noise,
-  strict,
-});
 
 /** Takes nodes out, and opens the windows of what lags bind to them. False when no place is left for some of them. */
 export const takeOut = (schedule: Schedule, nodes: readonly number[]): boolean => {
@@ -73,6 +40,7 @@ export const insertAll = (
   while (queue.length > 0) {
     const node = takeLatest(schedule, queue, waiting, state.noise);
     waiting[node] = 0;
+    if (state.quiet) keepQuiet(schedule, node);
     if (putLatest(schedule, node, state.chance)) continue;
     state.penalty[node] = (state.penalty[node] as number) + 1;
     const thrown = makeRoom(schedule, node, state);

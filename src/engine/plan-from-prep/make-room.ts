@@ -1,5 +1,5 @@
 import { clashAt, inTheWay } from "./clash.ts";
-import type { Insertion } from "./insert.ts";
+import { type Insertion, keepQuiet } from "./insertion.ts";
 import { noPath } from "./longest-paths.ts";
 import type { Node } from "./model.ts";
 import { cooksOf, latestSpot, ovensOf, putAt } from "./place.ts";
@@ -28,6 +28,7 @@ export const makeRoom = (schedule: Schedule, node: number, state: Insertion): re
     pushEarlier(schedule, node, state, false),
     throwForTime(schedule, node, state),
   ];
+  if (state.quiet) keepQuiet(schedule, node);
   const fits = (schedule.earliest[node] as number) <= (schedule.latest[node] as number);
   if (fits) ways.push(cheapestSpot(schedule, node, task, state));
   const found = ways
@@ -72,12 +73,7 @@ const costOf = (nodes: readonly number[], state: Insertion): number => {
  * or else what comes before it and ends too late for it. This is how a whole chain moves to an earlier hour, when one
  * link was put where another has no room.
  */
-const pushEarlier = (
-  schedule: Schedule,
-  node: number,
-  state: Insertion,
-  followers: boolean,
-): Way | null => {
+const pushEarlier = (schedule: Schedule, node: number, state: Insertion, followers: boolean): Way | null => {
   const { paths, start, model } = schedule;
   const thrown: number[] = [];
   for (const other of paths.kin(node)) {
@@ -177,10 +173,12 @@ const cheapestSpot = (schedule: Schedule, node: number, task: Node, state: Inser
         if (start === null || start < least) break;
         const spot = { start, cook, oven };
         const clash = clashAt(schedule, node, start, cook, oven);
-        const thrown = occupants(schedule, node, spot, state);
-        if (thrown && costOf(thrown, state) < bestCost) {
+        const thrown = occupants(schedule, node, spot, state, bestCost);
+        if (thrown) {
           best = { spot, thrown };
           bestCost = costOf(thrown, state);
+          // Less than one is thrown for nothing.
+          if (bestCost <= 1) return best;
         }
         to = Math.min(clash ? clash.earlier : start - 1, start - 1);
       }
@@ -189,16 +187,18 @@ const cheapestSpot = (schedule: Schedule, node: number, task: Node, state: Inser
   return best;
 };
 
-/** The cheapest tasks, taken one clash at a time, that free a spot; null when more than a few, or nothing can move. */
+/** The cheapest tasks, taken one clash at a time, that free a spot for less than a cost; null when there are none. */
 const occupants = (
   schedule: Schedule,
   node: number,
   spot: Spot,
   state: Insertion,
+  below: number,
 ): readonly number[] | null => {
   const thrown: number[] = [];
   const stood: Spot[] = [];
   let clear = false;
+  let cost = 0;
   while (!clear && thrown.length <= mostThrown) {
     const clash = clashAt(schedule, node, spot.start, spot.cook, spot.oven);
     if (!clash) {
@@ -210,6 +210,8 @@ const occupants = (
       if (cheapest < 0 || (state.penalty[n] as number) < (state.penalty[cheapest] as number)) cheapest = n;
     }
     if (cheapest < 0) break;
+    cost += (state.penalty[cheapest] as number) + 1;
+    if (cost >= below) break;
     stood.push(spotOf(schedule, cheapest) as Spot);
     take(schedule, cheapest);
     thrown.push(cheapest);

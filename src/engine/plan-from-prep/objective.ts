@@ -5,8 +5,16 @@ import { nowhere, type Schedule } from "./schedule.ts";
 /** What a schedule costs, in the order it is compared: tasks without a place, then the levels of the model. */
 export type Cost = Float64Array;
 
-export const costOf = (schedule: Schedule, into: Cost = emptyCost(schedule.model)): Cost => {
-  const { model, start, slip } = schedule;
+export const costOf = (schedule: Schedule, into: Cost = emptyCost(schedule.model)): Cost =>
+  costOfStarts(schedule.model, schedule.start, schedule.slip, into);
+
+/** The cost of starts and slips by themselves. */
+export const costOfStarts = (
+  model: Model,
+  start: Int32Array,
+  slip: Int32Array,
+  into: Cost = emptyCost(model),
+): Cost => {
   const at = placesOf(model);
   into.fill(0);
   const hold = at("hold");

@@ -9,6 +9,7 @@ import { compile } from "./compile.ts";
 import { withoutHopeless } from "./hopeless.ts";
 import { improve } from "./improve.ts";
 import { planFindings } from "./plan-findings.ts";
+import { prove, triesBeforeProof } from "./prove.ts";
 import { emptySchedule, type Schedule } from "./schedule.ts";
 import { levelsOf, summary } from "./summary.ts";
 
@@ -24,10 +25,15 @@ export type PlanProgress = {
  */
 export type PlanEffort = {
   readonly tries: number;
+  /** Conflicts that may be spent on proving that there is nothing better; absent: nothing is proved. */
+  readonly proof?: number;
   readonly seed: number;
   readonly keepGoing?: () => boolean;
   readonly tell?: (progress: PlanProgress) => void;
 };
+
+/** Conflicts for finding a place for what insertion left without one. */
+const rescue = 4000;
 
 /** Places every task. The plan it returns has not been checked; the pipeline has the checker do that. */
 export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
@@ -39,9 +45,19 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   build(schedule, null, keepGoing);
   settle(schedule);
   tell();
-  improve(schedule, Math.max(0, Math.floor(effort.tries)), chanceFrom(effort.seed), keepGoing, tell);
+  const chance = chanceFrom(effort.seed);
+  const tries = Math.max(0, Math.floor(effort.tries));
+  const first = effort.proof === undefined ? tries : Math.min(tries, triesBeforeProof);
+  improve(schedule, first, chance, keepGoing, tell);
+  // What insertion found no place for, the learning solver often does; from there it is made better again.
+  const rescued = effort.proof === undefined && tries > 0 && progressOf(schedule).unplaced > 0;
+  const proof = effort.proof ?? (rescued ? rescue : undefined);
+  const bounds = proof === undefined ? [] : prove(schedule, proof, effort.seed, keepGoing, tell);
+  if (!levelsOf(schedule, bounds).every((level) => level.proved)) {
+    improve(schedule, rescued ? tries : tries - first, chance, keepGoing, tell);
+  }
   settle(schedule);
-  const plan = summary(prep, schedule);
+  const plan = summary(prep, schedule, bounds);
   return { value: plan, findings: planFindings(prep, plan, rings) };
 };
 

@@ -33,6 +33,7 @@ export type Schedule = {
   readonly kin: Kin;
   /** Start of each node; `nowhere` when it has none. */
   readonly start: Int32Array;
+  readonly length: Int32Array;
   readonly cook: Int16Array;
   readonly oven: Int16Array;
   /** Starts that lags and shifts leave each node, given where the others stand. */
@@ -71,6 +72,7 @@ export const emptySchedule = (model: Model, paths: Paths): Schedule => {
     paths,
     kin: kinOf(model, paths),
     start: new Int32Array(count).fill(nowhere),
+    length: Int32Array.from(model.nodes, (node) => node.length),
     cook: new Int16Array(count).fill(-1),
     oven: new Int16Array(count).fill(-1),
     earliest: new Int32Array(count),

@@ -26,6 +26,9 @@ export type ProofLimit = {
   readonly found: (memory: Memory) => void;
 };
 
+/** Conflicts after which a long step down is given up for a shorter one. */
+const longStep = 400;
+
 /**
  * Brings the levels to their least one after the other, and proves it, by a search that learns. It begins with a
  * schedule that is known (null: none), and keeps to landings no later than that one has in all.
@@ -39,13 +42,14 @@ export const optimise = (model: Model, known: Memory | null, seed: number, limit
     always: true,
   });
   encodeTies(model, solver, encoded);
-  const solve = (assumptions: readonly Literal[]): Verdict => {
-    const left = limit.conflicts - solver.conflicts();
-    return left <= 0 ? "unknown" : solver.solve(assumptions, { conflicts: left, keepGoing: limit.keepGoing });
+  const solve = (assumptions: readonly Literal[], most: number | null): Verdict => {
+    const left = Math.min(most ?? limit.conflicts, limit.conflicts - solver.conflicts());
+    if (left <= 0 || !limit.keepGoing()) return "unknown";
+    return solver.solve(assumptions, { conflicts: left, keepGoing: limit.keepGoing });
   };
   const bounds = model.levels.map(() => 0);
   let found: Memory | null = null;
-  const verdict = solve(known ? standing(solver, encoded, known) : []);
+  const verdict = solve(known ? standing(solver, encoded, known) : [], null);
   if (known === null) {
     if (verdict !== "yes") return { bounds, found, impossible: verdict === "no" };
     found = memoryOf(model, solver, encoded);
@@ -57,17 +61,27 @@ export const optimise = (model: Model, known: Memory | null, seed: number, limit
     let least = valueAt(model, best, level);
     const value = solver.integer(0, Math.max(0, Math.floor(least)));
     solver.linear([...terms, { coefficient: -1, x: value }], -constant, null);
-    while (least > 0) {
-      const better = solve([solver.negate(solver.atLeast(value, Math.ceil(least)))]);
-      if (better === "unknown") {
-        bounds[l] = Math.min(least, Math.max(0, solver.least(value)));
+    let bound = 0;
+    let step = 1;
+    while (bound < least) {
+      const target = Math.max(bound, Math.ceil(least) - step);
+      const better = solve([solver.negate(solver.atLeast(value, target + 1))], step > 1 ? longStep : null);
+      bound = Math.max(bound, solver.least(value));
+      if (better === "yes") {
+        best = memoryOf(model, solver, encoded);
+        found = best;
+        limit.found(best);
+        least = valueAt(model, best, level);
+        step *= 2;
+      } else if (better === "no") {
+        bound = Math.max(bound, target + 1);
+        solver.clause([solver.atLeast(value, Math.min(bound, Math.ceil(least)))]);
+        step = Math.max(1, step >> 2);
+      } else if (step > 1) step = Math.max(1, step >> 2);
+      else {
+        bounds[l] = Math.min(bound, least);
         return { bounds, found, impossible: false };
       }
-      if (better === "no") break;
-      best = memoryOf(model, solver, encoded);
-      found = best;
-      limit.found(best);
-      least = valueAt(model, best, level);
     }
     bounds[l] = least;
     solver.clause([solver.negate(solver.atLeast(value, Math.floor(least) + 1))]);
