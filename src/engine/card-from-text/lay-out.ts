@@ -191,7 +191,9 @@ const spokenYields = (blocks: readonly OpenBlock[]): readonly Words[] => {
 };
 
 const isFoodLine = ({ text }: Words): boolean =>
-  !/[.!]$/.test(text) && text.split(/\s+/).length <= 8 && (findFood(text) !== null || !startsWithVerb(tokensOf(text)));
+  !/[.!]$/.test(text) &&
+  text.split(/\s+/).length <= 8 &&
+  (findFood(text) !== null || !startsWithVerb(tokensOf(text)));
 
 /** Sorts the lines of a text into title, yields, times and blocks. */
 export const layOut = (lines: readonly Line[]): Layout => {

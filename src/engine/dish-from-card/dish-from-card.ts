@@ -9,7 +9,7 @@ import { readIngredients } from "./lines/read-ingredients.ts";
 import { checkRules } from "./rules/check-rules.ts";
 import { readSteps } from "./steps/read-steps.ts";
 import { readSwaps } from "./swaps/read-swaps.ts";
-import { chooseYield, portionsOf, readYield } from "./yield/read-yield.ts";
+import { chooseYield, doubtfulYields, portionsOf, readYield } from "./yield/read-yield.ts";
 
 /** Reads a card: its yield, foods, amounts, actions, swaps and keeping. Never throws. */
 export const dishFromCard = (card: Card, region: Region): Outcome<Dish, Finding> => {
@@ -32,6 +32,13 @@ export const dishFromCard = (card: Card, region: Region): Outcome<Dish, Finding>
   };
   return {
     value: dish,
-    findings: combineFindings(aboutLines, aboutSteps, aboutSwaps, aboutKeeping, checkRules(dish, region)),
+    findings: combineFindings(
+      doubtfulYields(card),
+      aboutLines,
+      aboutSteps,
+      aboutSwaps,
+      aboutKeeping,
+      checkRules(dish, region),
+    ),
   };
 };

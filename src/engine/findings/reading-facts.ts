@@ -15,6 +15,8 @@ export type ReadingFacts = {
   "weight-unknown": { name: string };
   "food-unknown": { name: string; near: string };
   "unit-doubtful": { words: string; taken: string };
+  /** `taken` is empty when the figure was left out. */
+  "amount-doubtful": { words: string; taken: string };
   "line-not-understood": { words: string };
   "used-not-listed": { name: string; food: string };
   "listed-not-used": { name: string };
@@ -48,6 +50,7 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "weight-unknown": "warn",
   "food-unknown": "warn",
   "unit-doubtful": "warn",
+  "amount-doubtful": "warn",
   "line-not-understood": "warn",
   "used-not-listed": "warn",
   "listed-not-used": "warn",

@@ -87,7 +87,7 @@ const countingWords = (
 };
 
 /** "and a half", "and three quarters", "& 1/2" after a whole number; 0 when none follows. */
-const partAfter = (tokens: readonly Token[], at: number): { value: number; next: number } => {
+export const partAfter = (tokens: readonly Token[], at: number): { value: number; next: number } => {
   const none = { value: 0, next: at };
   if (!["and", "&"].includes(lowerAt(tokens, at))) return none;
   const first = tokens[at + 1];

@@ -30,6 +30,12 @@ type Figure = { readonly end: number; readonly value: number; readonly upTo: num
 const mostDigits = 9;
 
 const plainFigure = (text: string, at: number): Figure | null => {
+  // ".5 tsp"
+  if (text[at] === "." && !/[\p{L}\p{N}.]/u.test(text[at - 1] ?? "")) {
+    const part = matchAt(digitsPattern, text, at + 1);
+    const value = part === null ? 0 : Number(`0.${part.slice(0, mostDigits)}`);
+    return part === null ? null : { end: at + 1 + part.length, value, upTo: value };
+  }
   const whole = matchAt(digitsPattern, text, at);
   if (whole === null) return null;
   let end = at + whole.length;

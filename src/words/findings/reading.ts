@@ -71,6 +71,13 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
     says: `${quoted(words)} can be read in more than one way; it was taken as ${taken}.`,
     write: "Write the unit out.",
   }),
+  "amount-doubtful": ({ words, taken }) => ({
+    says:
+      taken === ""
+        ? `${quoted(words)} is no amount that could be meant; it was left out.`
+        : `${quoted(words)} is no amount that could be meant; it was taken as ${taken}.`,
+    write: "Write the figure that is meant.",
+  }),
   "line-not-understood": ({ words }) => ({
     says: `This line was not understood: ${quoted(words)}.`,
     write: "Write the amount, the unit and the food.",

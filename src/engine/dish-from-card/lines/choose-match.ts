@@ -1,5 +1,6 @@
 import { findFood } from "../../larder/foods.ts";
 import { findSize, measureKind } from "../../larder/measures.ts";
+import { normaliseName } from "../../larder/normalise-name.ts";
 import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
@@ -13,14 +14,18 @@ export const ownModifiers = (
   match: { food: Food; from: number; to: number },
 ): { start: number; size: string | null; state: string[]; preparation: string[] } => {
   const read = readModifiers(line, tokens, match.from, match.to);
-  for (let start = read.start; start > match.from; start -= 1)
-    if (
-      tokens
-        .slice(match.from, start)
-        .every((t) => t.kind !== "word" || isParticiple(t) || isAdverb(t) || findSize(t.lower) !== null) &&
-      findFood(slice(line, tokens, start, match.to))?.id === match.food.id
-    )
-      return { ...readModifiers(line, tokens, match.from, start + 1), start };
+  const { name, plural, nameUs } = match.food;
+  const written = normaliseName(slice(line, tokens, match.from, match.to));
+  const proper = [name, plural, nameUs ?? name].some((n) => normaliseName(n) === written);
+  if (!proper)
+    for (let start = read.start; start > match.from; start -= 1)
+      if (
+        tokens
+          .slice(match.from, start)
+          .every((t) => t.kind !== "word" || isParticiple(t) || isAdverb(t) || findSize(t.lower) !== null) &&
+        findFood(slice(line, tokens, start, match.to))?.id === match.food.id
+      )
+        return { ...readModifiers(line, tokens, match.from, start + 1), start };
   // "frozen peas" keep their name, and are still frozen.
   return {
     start: match.from,
@@ -51,6 +56,10 @@ export const asCounted = (
     const { start } = readModifiers(line, tokens, match.from, match.to);
     const fresh = start > match.from ? findFood(slice(line, tokens, start, match.to)) : null;
     return fresh === null ? match : { food: fresh, from: start, to: match.to };
+  }
+  if (measureKind(unit) === "container") {
+    const packed = findFood(`${unit} ${name}`);
+    return packed === null ? match : { ...match, food: packed };
   }
   if (unit === "piece" || measureKind(unit) !== "piece") return match;
   const food = findFood(`${unit} ${name}`) ?? findFood(`${name} ${unit}`);

@@ -1,3 +1,4 @@
+import { findUnit } from "../../larder/measures.ts";
 import type { Token } from "../../measure/tokens.ts";
 
 /** A run of tokens between the marks of a line; a bracket's inside is a clause of its own. */
@@ -17,7 +18,9 @@ const isCut = (line: string, tokens: readonly Token[], at: number): boolean => {
   if ([",", ";", ":", "|", "\u2022", "\u00b7"].includes(token.text)) return true;
   if (["-", "\u2013", "\u2014"].includes(token.text)) {
     const between = tokens[at - 1]?.kind === "number" && tokens[at + 1]?.kind === "number";
-    return !between && (spaced(line, token) || token.text === "\u2014");
+    // "3 - inch piece"
+    const glues = tokens[at - 1]?.kind === "number" && findUnit(tokens[at + 1]?.text ?? "") !== null;
+    return !between && !glues && (spaced(line, token) || token.text === "\u2014");
   }
   const next = tokens[at + 1];
   return (

@@ -1,16 +1,21 @@
 import { findFood, foodById, foodByName } from "../../larder/foods.ts";
+import { findSize, findUnit } from "../../larder/measures.ts";
 import { normaliseName } from "../../larder/normalise-name.ts";
 import { singularsOf } from "../../larder/plural.ts";
 import type { Token } from "../../measure/tokens.ts";
 import type { Food } from "../../model/food.ts";
 import {
+  bareAdjectives,
   compoundHeads,
   formWords,
+  isDoneWord,
   kindWords,
   otherFoodWords,
   preparationWords,
   qualityWords,
   stateWords,
+  strangeHeads,
+  tailWords,
 } from "./line-words.ts";
 
 /** A food found among tokens: from, to (excluded). */
@@ -86,10 +91,30 @@ const headOf = (tokens: readonly Token[], from: number, to: number): number => {
   return head;
 };
 
+const freeWords = /^(?:gluten|wheat|dairy|lactose|egg|nut|sugar|meat|alcohol)free$/;
+
+/** "xilbeno butter": an unknown word in front of a head makes a food of its own; a name of a place does not. */
+const isUnknownKind = (before: Token, head: Token | undefined): boolean => {
+  const proper = /^\p{Lu}/u.test(before.text) && !/^\p{Lu}/u.test(head?.text ?? "");
+  return (
+    !proper &&
+    !tailWords.has(before.lower) &&
+    !/^(?:or|and|but)$/.test(before.lower) &&
+    strangeHeads.has(head?.lower ?? "") &&
+    !isFiller(before) &&
+    !bareAdjectives.has(before.lower) &&
+    !isDoneWord(before.lower) &&
+    findSize(before.lower) === null &&
+    findUnit(before.text) === null &&
+    !/(?:ish|an|ese|ed|y|ing|ic|al|ful)$/.test(before.lower)
+  );
+};
+
 const isOtherFood = (tokens: readonly Token[], from: number, match: FoodMatch): boolean => {
   for (let i = from; i < match.from; i += 1) {
     const word = tokens[i]?.lower ?? "";
-    if (otherFoodWords.has(word)) return true;
+    if (otherFoodWords.has(word) || freeWords.test(word)) return true;
+    if (tokens[i + 1]?.lower === "free" && otherFoodWords.has(`${word}-free`)) return true;
   }
   for (let i = match.to; i < Math.min(tokens.length, match.to + 1); i += 1) {
     const word = tokens[i]?.lower ?? "";
@@ -105,6 +130,7 @@ const isOtherFood = (tokens: readonly Token[], from: number, match: FoodMatch): 
     compoundHeads.has(tokens[match.from]?.lower ?? "")
   ) {
     const modifier = findFood(before.text);
+    if (modifier === null && match.from - 1 >= from && isUnknownKind(before, tokens[match.from])) return true;
     if (modifier !== null && modifier.id !== match.food.id && !isFiller(before)) return true;
   }
   return false;

@@ -16,7 +16,7 @@ export const preparationWords = words(`
 
 // Words that end like something done and are not.
 const notDone = words(
-  "red seed seeds weed feed need bleed linseed aniseed flaxseed rapeseed seaweed poppyseed breed mixed assorted unsalted salted",
+  "recommended preferred suggested needed required desired advised called based used red seed seeds weed feed need bleed linseed aniseed flaxseed rapeseed seaweed poppyseed breed mixed assorted unsalted salted",
 );
 
 /** True for a word that says what was done to a food, listed or by its ending ("scalded"). */
@@ -55,7 +55,7 @@ export const qualityWords = words(`
   untreated unflavored unflavoured unsweetened tough sweet spicy mild hot-or-mild cut each mixed
   homemade home-made shop-bought store-bought bought quick-cook handful
   medium-sized good-sized bite-sized bite-size thick thin heaped prepared prepped
-  assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);
+  non-uht uht long-life assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);
 
 /** Words after a food's name that name no other food: cuts, shapes and forms. */
 export const formWords = words(`
@@ -118,6 +118,11 @@ export const compoundHeads = words(`
   butter milk cream cheese flour oil sauce paste powder vinegar juice syrup stock broth sugar seed seeds bread cake
   cakes jam spread salt pepper soup salad pie pudding biscuit biscuits ice jelly tea wine liqueur dressing
   mustard essence extract chips crisps pastry dough noodles dumplings ketchup chutney relish curd`);
+
+/** Heads that name a food of their own after any noun: nobody knows what is in an unknown one. */
+export const strangeHeads = words(
+  "butter milk flour paste powder syrup jam spread extract essence sauce",
+);
 
 /** Things on a list that nobody eats. */
 export const equipmentWords = words(`

@@ -21,7 +21,7 @@ export const nameEnd = (tokens: readonly Token[], from: number, end: number): nu
     if (endsAtMark(tokens, i, end)) return i;
     if (/^[x\u00d7]$/i.test(token.text) && i > from && tokens[i + 1]?.kind === "number") return i;
     if (token.kind === "number" && i > from && tokens[i + 1]?.text !== "%")
-      return !named && lowerAt(tokens, i - 1) === "or" ? i - 1 : i;
+      return !named && ["or", "and"].includes(lowerAt(tokens, i - 1)) ? i - 1 : i;
     if (token.kind === "word" && i > from) {
       const { lower } = token;
       const joint = ["or", "and", "but", "cut"].includes(lower);

@@ -1,5 +1,5 @@
 import { findSize, measureFor, measureKind } from "../../larder/measures.ts";
-import { isDash, type NumberRead, readRange } from "../../measure/read-number.ts";
+import { isDash, type NumberRead, partAfter, readRange } from "../../measure/read-number.ts";
 import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
@@ -27,6 +27,7 @@ const approximately = new Set(
     " ",
   ),
 );
+const orSo = /^(?:so|more|less|thereabouts)$/;
 const approximateNext = new Set(["over", "under", "less", "more"]);
 
 type One = {
@@ -83,6 +84,22 @@ const readPack = (
   };
 };
 
+/** "a kilo and a half": the part that follows the unit; nothing when it begins an amount of its own. */
+const partBehind = (
+  tokens: readonly Token[],
+  at: number,
+  read: NumberRead | null,
+): { value: number; next: number } => {
+  const none = { value: 0, next: at };
+  if (read === null || !Number.isInteger(read.likely) || read.low !== read.high) return none;
+  const part = partAfter(tokens, at);
+  if (part.value === 0 || ["a", "an"].includes(lowerAt(tokens, part.next))) return none;
+  return readUnit(tokens, part.next) === null ? part : none;
+};
+
+// A quantity of another card comes in no pack.
+const packless = new Set(["batch", "serving"]);
+
 const readOne = (tokens: readonly Token[], start: number, region: Region): One | null => {
   let at = start;
   let approximate = false;
@@ -109,6 +126,11 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
     }
   }
   let next = read?.next ?? at;
+  // "2 or more cloves"
+  if (read !== null && lowerAt(tokens, next) === "or" && orSo.test(lowerAt(tokens, next + 1))) {
+    approximate = true;
+    next += 2;
+  }
   // "70% chocolate", "2% milk": the number belongs to the food.
   if (read !== null && lowerAt(tokens, next) === "%") return null;
   if (
@@ -207,7 +229,8 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
       level: null,
     };
   }
-  const end = afterStop(tokens, found.next);
+  const part = partBehind(tokens, afterStop(tokens, found.next), read);
+  const end = part.next;
   const glue = isDash(tokens[end]) ? end + 1 : end;
   const container = kind === "mass" || kind === "volume" ? readUnit(tokens, glue) : null;
   if (container !== null && isPackable(container.unit) && (read?.likely ?? 0) > 0) {
@@ -222,11 +245,20 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
       level: null,
     };
   }
+  const whole =
+    part.value === 0
+      ? count
+      : {
+          ...count,
+          low: count.low + part.value,
+          likely: count.likely + part.value,
+          high: count.high + part.value,
+        };
   return {
-    amount: amountOf(count, found.unit, approximate, tokens, start, found.next),
+    amount: amountOf(whole, found.unit, approximate, tokens, start, part.value === 0 ? found.next : end),
     next: end,
     size: kind === "piece" || kind === "container" || kind === "vague" ? size : null,
-    container: kind === "container" ? found.unit : null,
+    container: kind === "container" && !packless.has(found.unit) ? found.unit : null,
     pack: null,
     level: kind === "volume" || kind === "vague" ? level : null,
   };
@@ -258,7 +290,7 @@ export const readAmounts = (tokens: readonly Token[], start: number, region: Reg
   for (;;) {
     const joint = lowerAt(tokens, next);
     const rangeJoint = joint === "to" || isDash(tokens[next]);
-    if (joint === "or" && /^(so|more|thereabouts)$/.test(lowerAt(tokens, next + 1))) {
+    if (joint === "or" && orSo.test(lowerAt(tokens, next + 1))) {
       amount = { ...amount, approximate: true };
       next += 2;
       continue;

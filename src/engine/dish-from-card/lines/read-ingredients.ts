@@ -1,11 +1,13 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
+import { findUnit } from "../../larder/measures.ts";
 import { addEstimates, type Estimate } from "../../measure/estimate.ts";
 import { type Grams, grams } from "../../measure/units.ts";
 import type { Card } from "../../model/card.ts";
 import type { Alternative, Ingredient, WeightBasis } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
-import type { Words } from "../../model/span.ts";
+import type { Span, Words } from "../../model/span.ts";
+import { doubtfulFigure } from "./doubtful-figures.ts";
 import { doubtfulUnit, findingsOf, type Place } from "./line-findings.ts";
 import { phrasesInMethod } from "./method-phrases.ts";
 import { toneMissing } from "./missing-amounts.ts";
@@ -92,6 +94,21 @@ const ingredientOf = (
 const packText = (reading: Reading, place: Place): string | null =>
   reading.pack === null ? null : place.line.slice(reading.pack.span.start, reading.pack.span.end);
 
+/** "-3 litres" alone among lines without a dash is a slip of the keys; where others have it too it is the list's mark. */
+const minusOf = (
+  text: string,
+  line: Words,
+  glued: number,
+): { readonly span: Span; readonly facts: { words: string; taken: string } } | null => {
+  const figure = /^\d+(?:[.,/]\d+)?(?:\s*\p{L}+)?/u.exec(line.text)?.[0];
+  const { start } = line.span;
+  if (figure === undefined || glued > 1 || !/[-\u2212]/.test(text[start - 1] ?? "")) return null;
+  return {
+    span: { start: start - 1, end: start + figure.length },
+    facts: { words: text.slice(start - 1, start + figure.length), taken: figure },
+  };
+};
+
 /** Reads the ingredient lines of a card into foods with weights, and says what was assumed. Never throws. */
 export const readIngredients = (
   card: Card,
@@ -100,9 +117,24 @@ export const readIngredients = (
   const ingredients: Ingredient[] = [];
   const findings: Finding[] = [];
   const doubted = new Set<string>();
+  const listed = card.blocks.filter((b) => b.role === "ingredients");
+  const marked = listed
+    .flatMap((b) => b.lines)
+    .filter((l) => /[-\u2212]/.test(card.text[l.span.start - 1] ?? ""));
+  const glued = marked.length;
   const add = (line: Words, part: string | null): void => {
     const place: Place = { source: card.source, start: line.span.start, line: line.text, region };
-    const readings = readLine(line.text, region);
+    const doubtful = doubtfulFigure(line.text, (word) => findUnit(word) !== null);
+    if (doubtful !== null)
+      findings.push(
+        makeFinding("amount-doubtful", card.source, shifted(doubtful.span, line.span.start), {
+          words: line.text.slice(doubtful.span.start, doubtful.span.end),
+          taken: "",
+        }),
+      );
+    const minus = minusOf(card.text, line, glued);
+    if (minus !== null) findings.push(makeFinding("amount-doubtful", card.source, minus.span, minus.facts));
+    const readings = readLine(doubtful?.line ?? line.text, region);
     if (readings.length === 0 && /\p{L}/u.test(line.text))
       findings.push(
         makeFinding("line-not-understood", card.source, line.span, { words: line.text.slice(0, 80) }),
@@ -118,7 +150,6 @@ export const readIngredients = (
       }
     }
   };
-  const listed = card.blocks.filter((b) => b.role === "ingredients");
   for (const block of listed) for (const line of block.lines) add(line, block.part);
   if (ingredients.length === 0) {
     // A dish told in one breath: the foods are in the method, with their amounts.

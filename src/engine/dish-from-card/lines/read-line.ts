@@ -2,9 +2,11 @@ import { partsOf } from "../../larder/food-parts.ts";
 import { findFood, foodById } from "../../larder/foods.ts";
 import { isDash } from "../../measure/read-number.ts";
 import { type Token, tokensOf } from "../../measure/tokens.ts";
+import type { Amount } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
+import { readEachOf } from "./each-of.ts";
 import { driedByTheSpoon, portionWords } from "./line-words.ts";
 import { isOnlyModifiers, slice } from "./modifiers.ts";
 import { readAmounts } from "./read-amounts.ts";
@@ -27,7 +29,8 @@ const readTail = (
   if (last === undefined || from >= tokens.length) return;
   const word = tokens[from]?.lower ?? "";
   const first = tokens[from]?.text ?? "";
-  if (word === "and" || first === "&" || (first === "+" && last.food !== null)) {
+  const either = word === "and" && tokens[from + 1]?.text === "/" && tokens[from + 2]?.lower === "or";
+  if ((word === "and" && !either) || first === "&" || (first === "+" && last.food !== null)) {
     const phrase = readPhrase(line, tokens, from + 1, tokens.length, region);
     if (phrase?.food != null && last.name !== "") {
       const own = phrase.amounts.length > 0;
@@ -66,7 +69,7 @@ const readTail = (
     }
     return;
   }
-  if (first === "/" || word === "or") {
+  if (first === "/" || word === "or" || either) {
     const phrase = readPhrase(line, tokens, from + 1, tokens.length, region);
     const joined = phrase !== null && phrase.name !== "" ? withSharedHead(last, phrase) : last;
     const start = first === "/" ? from + 1 : from;
@@ -120,6 +123,15 @@ const portionClause = (tokens: readonly Token[]): string | null => {
   return parts.length > 0 && plain ? parts.join(" and ") : null;
 };
 
+/** The greater number of "(or 2)", where nothing but a number is said; null for any other bracket. */
+const inRange = (count: Amount | undefined, tokens: readonly Token[], region: Region): number | null => {
+  if (count === undefined || !/^(?:or|to)$/.test(tokens[0]?.lower ?? "")) return null;
+  const read = readAmounts(tokens, 1, region);
+  const [only] = read?.amounts ?? [];
+  const plain = read !== null && read.next >= tokens.length && only?.unit === "piece";
+  return plain && only.high > count.high ? only.high : null;
+};
+
 const addClause = (
   line: string,
   clause: Clause,
@@ -135,7 +147,22 @@ const addClause = (
     readings[readings.length - 1] = { ...last, portion };
     return;
   }
-  const remark = readRemark(line, tokens, 0, tokens.length, region, true);
+  const count = last.amounts[0];
+  const inside =
+    clause.kind === "bracket" &&
+    last.amounts.length === 1 &&
+    count?.unit === "piece" &&
+    count.likely > 1 &&
+    (tokens[0]?.start ?? 0) < last.nameSpan.start;
+  // "1 (or 2) cloves"
+  const upTo = inRange(count, tokens, region);
+  if (clause.kind === "bracket" && count !== undefined && upTo !== null) {
+    const wider = { ...count, high: upTo, likely: (count.low + upTo) / 2 };
+    readings[readings.length - 1] = { ...last, amounts: [wider, ...last.amounts.slice(1)] };
+    return;
+  }
+  const said = readRemark(line, tokens, 0, tokens.length, region, true);
+  const remark = inside ? { ...said, each: true, packed: true } : said;
   const { food } = remark;
   const all = (change: (r: Reading) => Reading): void => {
     readings.splice(0, readings.length, ...readings.map(change));
@@ -224,17 +251,18 @@ const ignoredMarks = new Set([
 ]);
 
 /** "8 bone-in, skin-on chicken thighs": a comma between words that stand before the food cuts nothing. */
-const withoutInnerCommas = (clauses: readonly Clause[], region: Region): readonly Clause[] => {
+const withoutInnerCommas = (line: string, clauses: readonly Clause[], region: Region): readonly Clause[] => {
   const [main, ...rest] = clauses;
   const next = rest.findIndex((c) => c.kind === "comma");
   const after = rest[next];
   if (main?.kind !== "main" || after === undefined || main.tokens.length > 8) return clauses;
+  if (labels.test(slice(line, main.tokens, 0, main.tokens.length).toLowerCase())) return clauses;
   const read = readAmounts(main.tokens, 0, region);
   if (!isOnlyModifiers(main.tokens, read?.next ?? 0) || (read?.next ?? 0) >= main.tokens.length)
     return clauses;
   if (/^\s*(?:for|to|or)\b/.test(after.tokens[0]?.lower ?? "")) return clauses;
   const joined: Clause = { kind: "main", tokens: [...main.tokens, ...after.tokens] };
-  return withoutInnerCommas([joined, ...rest.filter((c) => c !== after)], region);
+  return withoutInnerCommas(line, [joined, ...rest.filter((c) => c !== after)], region);
 };
 
 /** "maple syrup, agave, or honey": what stands before the last choice is a choice too. */
@@ -256,7 +284,7 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
     (t) => !(t.kind === "mark" && ignoredMarks.has(t.text)),
   );
   const tokens = isDash(all[0]) && all[0]?.text !== "~" ? all.slice(1) : all;
-  const clauses = withoutInnerCommas(clausesOf(line, tokens), region);
+  const clauses = withoutInnerCommas(line, clausesOf(line, tokens), region);
   let at = clauses.findIndex((c) => c.kind === "main");
   if (at < 0) return [];
   const before = clauses.slice(0, at);
@@ -276,7 +304,12 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
   const eachLine = each(tokens);
   let rest = clauses.slice(at + 1);
   if (phrase === null) return [];
-  if (phrase.name === "" && rest.length > 0) {
+  const spread = readEachOf(line, main.tokens, region);
+  if (spread !== null) {
+    readings.push(...spread.readings);
+    readTail(line, main.tokens, spread.next, readings, region, true);
+  }
+  if (spread === null && phrase.name === "" && rest.length > 0) {
     // The amount stands alone before a comma or a bar: "500 g | flour".
     const next = rest.find((c) => c.kind === "comma");
     const food = next === undefined ? null : readPhrase(line, next.tokens, 0, next.tokens.length, region);

@@ -207,6 +207,9 @@ export const readPhrase = (
   const start = withQuote(line, tokens[nameFrom]?.start ?? 0, nameStop);
   const name = line.slice(start, nameStop);
   if (only?.unit === "batch" || cardWords.has(only?.unit ?? "")) card = name;
+  // Ground is how a spice is sold, not what the cook does to it.
+  const spice = match?.food.shelf === "spices";
+  const done = [...lead.preparation, ...(own?.preparation ?? [])].filter((p) => !(spice && p === "ground"));
   const egg = match?.food.id === "egg-yolk" ? "yolk" : match?.food.id === "egg-white" ? "white" : null;
   const last =
     name
@@ -226,7 +229,7 @@ export const readPhrase = (
     name,
     nameSpan: { start, end: nameStop },
     portion: portion ?? egg,
-    preparation: [...preparation, ...lead.preparation, ...(own?.preparation ?? []), ...tail.preparation],
+    preparation: [...preparation, ...done, ...tail.preparation],
     state: [...lead.state, ...(own?.state ?? []), ...tail.state],
     equipment: match === null && equipmentWords.has(last),
     card,

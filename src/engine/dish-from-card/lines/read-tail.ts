@@ -11,6 +11,8 @@ import { type Phrase, readPhrase } from "./read-phrase.ts";
 export type Remark = {
   readonly amounts: readonly Amount[];
   readonly each: boolean;
+  /** It stands between the count and the food: what one piece weighs ("3 (150 g) duck breasts"). */
+  readonly packed: boolean;
   readonly purpose: string | null;
   readonly optional: boolean;
   readonly preparation: readonly string[];
@@ -28,6 +30,7 @@ export type Remark = {
 const nothing: Remark = {
   amounts: [],
   each: false,
+  packed: false,
   purpose: null,
   optional: false,
   preparation: [],
@@ -42,7 +45,15 @@ const nothing: Remark = {
 const statePhrases =
   /^(?:at |to |brought to )?room temp(?:erature)?\b|^at (?:room|kitchen) temp|^straight from the fridge|^from the fridge|^from frozen/;
 const preparationStart =
-  /^(?:cut|with|without|in (?:chunks|pieces|slices|wedges|half|halves|quarters|cubes|strips|rings|batons|dice|thin|\d)|into|bone|skin|stalks?|stems?|seeds?|leaves|tops|ends|excess|tough|outer|separated|left|kept|removed|stuck|studded|tied|white|green|shell|shells|heads?|tails?|fat|rind|on the bone|off the bone|if|not|no|from|then|and then|keep|reserve|juice|pitted|plus|thinly|as)\b/;
+  /^(?:cut|with|without|in (?:chunks|pieces|slices|wedges|half|halves|quarters|cubes|strips|rings|batons|dice|thin|\d)|into|bone|skin|stalks?|stems?|seeds?|leaves|tops|ends|excess|tough|outer|separated|left|kept|removed|stuck|studded|tied|white|green|shell|shells|heads?|tails?|fat|rind|on the bone|off the bone|not|no|from|then|and then|keep|reserve|juice|pitted|plus|thinly|as)\b/;
+
+const talkStart =
+  /^(?:avoid|if|when|use|see|note|can|could|you|either|i|it|this|that|they|these|those|available|adjust|depending|do|don|whichever|originally|traditionally|usually)\b/;
+const talkWords =
+  /\b(?:recommended|preferred|suggested|advised|available|needed|required|works?|is|are|you|your)\b/;
+
+/** What is said to the reader about a food, not done to it: "if not available", "whole milk recommended". */
+const isTalk = (lower: string): boolean => talkStart.test(lower) || talkWords.test(lower);
 
 const endsSentence = (tokens: readonly Token[], at: number, end: number): number => {
   for (let i = at; i < end; i += 1) if (tokens[i]?.text === "." && i + 1 < end) return i;
@@ -128,7 +139,9 @@ const readWords = (
     return all({ optional: true });
   const optional = /\b(?:optional|if you like|if desired|if liked)\b/.test(lower);
   if (word === "or" || (word === "and" && second === "/")) {
-    const from = second === "/" ? at + 3 : at + 1;
+    let from = second === "/" ? at + 3 : at + 1;
+    while (/^(?:alternatively|else|even|instead|simply|just|possibly)$/.test(lowerAt(tokens, from)))
+      from += 1;
     if (
       /^(?:more|so|less|to taste|as (?:needed|required|desired)|enough|whatever|any|other|similar|equivalent|as|thereabouts|if)\b/.test(
         slice(line, tokens, from, end).toLowerCase(),
@@ -220,6 +233,10 @@ const readWords = (
     return all({ amounts: read.amounts });
   if (statesOnly(tokens, at, end)) return all({ state: [lower], optional });
   const stop = endsSentence(tokens, at, end);
+  if (isTalk(lower)) {
+    const talked = standsAlone ? null : readPhrase(line, tokens, at, end, region);
+    return all({ optional, food: talked?.food == null ? null : { ...talked, name: "" } });
+  }
   const done = tokens.slice(at, stop).some((t) => isDoneWord(t.lower));
   const phrase = readPhrase(line, tokens, at, end, region);
   const plainFood = phrase?.food != null && phrase.preparation.length === 0;

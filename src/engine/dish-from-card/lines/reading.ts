@@ -69,7 +69,9 @@ const withAmounts = (reading: Reading, remark: Remark): Reading => {
     count !== undefined &&
     count.unit === reading.container;
   const each = remark.each && count !== undefined;
-  const factor = (packed || each) && count !== undefined ? count : { low: 1, likely: 1, high: 1 };
+  // "half a tin (200 g)" tells what half of it holds.
+  const whole = count !== undefined && count.likely >= 1;
+  const factor = (packed || each) && whole ? count : { low: 1, likely: 1, high: 1 };
   const more = remark.amounts.map((a) => ({
     ...a,
     low: a.low * factor.low,
@@ -80,7 +82,7 @@ const withAmounts = (reading: Reading, remark: Remark): Reading => {
   return {
     ...reading,
     amounts: [...reading.amounts, ...more],
-    pack: packed ? (remark.amounts[0] ?? null) : reading.pack,
+    pack: (packed && whole) || remark.packed ? (remark.amounts[0] ?? null) : reading.pack,
   };
 };
 

@@ -88,4 +88,12 @@ export const readingExamples: ReadonlyMap<Code, readonly Example[]> = new Map<Co
     "unit-doubtful",
     [line("2 T olive oil", "2 T", "2 tbsp olive oil"), line("200 flour", "200", "200 g flour")],
   ],
+  [
+    "amount-doubtful",
+    [
+      line("1/0 g salt", "1/0 g", "10 g salt"),
+      line("1e9 kg flour", "1e9 kg", "1.9 kg flour"),
+      line("0 ml milk", "0 ml", "50 ml milk"),
+    ],
+  ],
 ]);

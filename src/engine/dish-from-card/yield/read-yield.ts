@@ -1,8 +1,11 @@
+import type { Finding } from "../../findings/finding.ts";
+import { makeFinding } from "../../findings/make-finding.ts";
 import { findUnit, measureFor, measureKind } from "../../larder/measures.ts";
 import { type Estimate, scaleEstimate } from "../../measure/estimate.ts";
 import { readRange } from "../../measure/read-number.ts";
 import { type Token, tokensOf } from "../../measure/tokens.ts";
 import { type Count, count } from "../../measure/units.ts";
+import type { Card } from "../../model/card.ts";
 import type { Yield } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
@@ -124,3 +127,12 @@ export const portionsOf = (made: Yield | null): Estimate<Count> | null =>
   made === null || (made.kind !== "portions" && made.kind !== "pieces")
     ? null
     : { low: count(made.amount.low), likely: count(made.amount.likely), high: count(made.amount.high) };
+
+/** Says of a yield that it makes nothing ("Serves 0"), which nobody can mean. */
+export const doubtfulYields = (card: Card): readonly Finding[] =>
+  card.yields.flatMap((words) => {
+    const found = firstNumber(tokensOf(words.text));
+    return found === null || found.amount.high > 0
+      ? []
+      : [makeFinding("amount-doubtful", card.source, words.span, { words: words.text, taken: "" })];
+  });

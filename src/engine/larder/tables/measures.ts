@@ -1,7 +1,7 @@
 // generated from data/measures.csv by scripts/build-tables.ts
 /** Tab-separated rows; the columns are read in ../measures.ts. */
 export const measureRows: readonly string[] = [
-  "g\tmass\tg;gm;gms;gr;grs;gram;grams;gramme;grammes\t\t\tg\t1 1 1\t\tucum",
+  "g\tmass\tg;gm;gms;gr;grs;gram;grams;gramme;grammes;gramm;gramms\t\t\tg\t1 1 1\t\tucum",
   "kg\tmass\tkg;kgs;kilo;kilos;kilogram;kilograms;kilogramme;kilogrammes\t\t\tg\t1000 1000 1000\t\tucum",
   "mg\tmass\tmg;milligram;milligrams\t\t\tg\t0.001 0.001 0.001\t\tucum",
   "oz\tmass\toz;ozs;ounce;ounces\t\t\tg\t28.349523125 28.349523125 28.349523125\t\tucum",
