@@ -6,6 +6,7 @@ import { fixTitles, sentenceFor } from "./en.ts";
 const chosen: Readonly<Record<string, string>> = {
   because: "pan-volume",
   by: "burner-power",
+  reason: "spice",
   quantity: "core",
 };
 

@@ -1,4 +1,5 @@
 import type { AdjustmentReason, Sheet, SheetEquipment, SheetLine, SheetStep } from "#engine/index.ts";
+import { adjustmentTexts } from "./findings/menu.ts";
 import { countText, numberText, percentText } from "./number-text.ts";
 import { durationText, massText } from "./quantity-text.ts";
 
@@ -38,8 +39,10 @@ export const piecesText = ({ pieces }: SheetLine): string => {
   return `${about}${figure}${pieces.name === null ? "" : ` ${pieces.name}`}`;
 };
 
+/** Why an amount does not go in step with the portions. */
 const reasonTexts: { readonly [R in AdjustmentReason]: string } = {
   "whole-pieces": "to keep step with whole eggs, leaves or tins",
+  ...adjustmentTexts,
 };
 
 /** Why an amount is what it is: what was multiplied in, and how it was rounded. Empty when it is card × factor. */

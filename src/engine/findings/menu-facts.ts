@@ -1,4 +1,4 @@
-import type { BatchReason } from "../model/menu.ts";
+import type { AdjustmentReason, BatchReason } from "../model/menu.ts";
 import type { Severity } from "./severity.ts";
 
 /** Facts of each finding that portioning, buying and costing can make. */
@@ -19,6 +19,14 @@ export type MenuFacts = {
   "card-share-assumed": { name: string; title: string; share: number };
   /** `by`: what the rest of the part was multiplied with. */
   "whole-pieces": { title: string; name: string; pieces: number; by: number };
+  /** An amount that does not go in step: the dish is made `factor` times over, the line `times` as much as in step. */
+  "amount-adjusted": {
+    title: string;
+    name: string;
+    factor: number;
+    times: number;
+    reason: Exclude<AdjustmentReason, "whole-pieces">;
+  };
   "scaled-far": { title: string; factor: number };
   "price-missing": { name: string; grams: number };
   "pack-weight-assumed": { item: string; grams: number };
@@ -42,6 +50,7 @@ export const menuSeverity: { readonly [C in keyof MenuFacts]: Severity } = {
   "card-used": "note",
   "card-share-assumed": "warn",
   "whole-pieces": "note",
+  "amount-adjusted": "note",
   "scaled-far": "note",
   "price-missing": "warn",
   "pack-weight-assumed": "note",

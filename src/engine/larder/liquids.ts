@@ -8,4 +8,4 @@ export const isLiquid = (food: Food): boolean =>
   food.shelf === "drinks" || ((food.nutrients.water ?? 0) >= 50 && pouring.test(food.id));
 
 /** True for liquids whose only part is to be the liquid, so that more or less of them changes no flavour: water and stock. */
-export const isPlainLiquid = (food: Food): boolean => /(^|-)(water|stock|broth)$/.test(food.id);
+export const isPlainLiquid = (food: Food): boolean => food.id === "water" || /(^|-)stock$/.test(food.id);

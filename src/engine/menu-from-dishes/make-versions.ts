@@ -5,6 +5,8 @@ import { type Count, count } from "../measure/units.ts";
 import type { Dish } from "../model/dish.ts";
 import type { MenuDish, Version } from "../model/menu.ts";
 import type { Sitting } from "../model/sitting.ts";
+import { adjustAmounts } from "./adjust-amounts.ts";
+import { adjustedFindings, adjustLine } from "./adjusted-lines.ts";
 import { type Choice, chooseSwaps } from "./choose-swaps.ts";
 import type { Line, LineBook } from "./dish-lines.ts";
 import type { DishFinder } from "./find-dish.ts";
@@ -110,13 +112,17 @@ export const makeVersions = (
   const host = asWritten.portions > 0 ? asWritten : largest;
   if (host.portions > 0) host.portions += roundUpToPortion(Math.max(0, sitting.spare) * covers);
 
+  // All versions are made of one pot, as far as they are alike, so that all go by the whole of it.
+  const whole = [...groups.values()].reduce((sum, g) => sum + g.portions, 0) / yields;
+  const adjustments = adjustAmounts(dish, whole, sitting.kitchen);
+  findings.push(...adjustedFindings(dish, whole, adjustments));
   const taken = new Set<string>();
   const versions = [...groups.values()]
     .filter((g) => g.portions > 0)
     .map(({ swaps, guests: names, portions }): VersionLines => {
       const id = idOf(dish, swaps, taken);
       taken.add(id);
-      const lines = linesWith(swaps);
+      const lines = linesWith(swaps).map((line) => adjustLine(line, adjustments));
       const factor = portions / yields;
       const scaled = lines.flatMap((line) =>
         line.foods.map((food) => ({ ...food, ...scaleAmounts(food, factor) })),

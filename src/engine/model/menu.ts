@@ -8,7 +8,19 @@ import type { SourceId } from "./span.ts";
 /** What makes an amount other than the card's times the factor. */
 export type AdjustmentReason =
   /** Eggs, leaves and tins come whole, and the rest of their part was brought into step. */
-  "whole-pieces";
+  | "whole-pieces"
+  /** A bigger pot loses less of its liquid to the air, a small one more. */
+  | "boils-away"
+  /** Strong flavours are held back in large amounts. */
+  | "spice"
+  /** A large dough ferments faster. */
+  | "yeast"
+  /** Raising powders are held back in large amounts. */
+  | "raising-agent"
+  /** It films a pan, whose surface grows less than what it holds. */
+  | "pan-surface"
+  /** One panful to fry in, and what the food takes up. */
+  | "panful";
 
 /** Why an amount is not the card's × the version's factor: it was multiplied by this as well. */
 export type Adjustment = { readonly reason: AdjustmentReason; readonly factor: number };

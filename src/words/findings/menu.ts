@@ -1,4 +1,4 @@
-import type { BatchReason, MenuFacts } from "#engine/index.ts";
+import type { AdjustmentReason, BatchReason, MenuFacts } from "#engine/index.ts";
 import { countText, numberText, percentText, quoted } from "../number-text.ts";
 import { massText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
@@ -8,6 +8,16 @@ const batchReasons: { readonly [R in BatchReason]: string } = {
   "card-says": "the card does so, and there is more of it here",
   "pan-volume": "the largest pan holds no more",
   "oven-shelves": "the trays and shelves hold no more",
+};
+
+/** Why an amount does not go in step with the portions, after a colon. */
+export const adjustmentTexts: { readonly [R in Exclude<AdjustmentReason, "whole-pieces">]: string } = {
+  "boils-away": "what boils away goes by the surface of the pot, not by what is in it",
+  spice: "strong flavours are held back in large amounts",
+  yeast: "a large dough stays warm and ferments faster",
+  "raising-agent": "raising powders are held back in large amounts",
+  "pan-surface": "it films the pan, whose surface grows less than what it holds",
+  panful: "it is one panful to fry in, and what the food takes up",
 };
 
 /** What is said about the menu, the purchase and the prices. */
@@ -74,9 +84,13 @@ export const menuSentences: SentencesOf<MenuFacts> = {
     says: `${quoted(title)}: ${numberText(pieces)} whole ${name} are taken, and the rest of that part is made ${percentText(by - 1)} larger to keep in step.`,
     write: null,
   }),
+  "amount-adjusted": ({ title, name, factor, times, reason }) => ({
+    says: `${quoted(title)} is made ${numberText(factor, 1)} times over, and ${quoted(name)} ${percentText(Math.abs(times - 1))} ${times < 1 ? "less" : "more"} than in step: ${adjustmentTexts[reason]}.`,
+    write: "Taste and look before the rest goes in.",
+  }),
   "scaled-far": ({ title, factor }) => ({
-    says: `${quoted(title)} is made ${numberText(factor, 1)} times over: salt, spice, raising agents and liquids that boil away do not grow in step.`,
-    write: "Taste, and hold some of them back.",
+    says: `${quoted(title)} is made ${numberText(factor, 1)} times over: what is known not to grow in step was adjusted, and no reckoning knows how it tastes.`,
+    write: "Taste, and hold some of the seasoning back.",
   }),
   "pack-weight-assumed": ({ item, grams }) => ({
     says: `${quoted(item)} was taken to hold ${massText(grams)}, at the density of water.`,

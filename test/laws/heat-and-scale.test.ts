@@ -1,0 +1,132 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Dish, readCard, type Segment, share } from "#engine/index.ts";
+import { menuFromDishes } from "#engine/menu-from-dishes/menu-from-dishes.ts";
+import { prepFromMenu } from "#engine/prep-from-menu/prep-from-menu.ts";
+import { sitting } from "../help/dishes.ts";
+
+const card = (name: string, text: string): Dish => readCard(text, name).value;
+
+/** Cards on which every rule of scale has something to say. */
+const cards: readonly Dish[] = [
+  card(
+    "broth",
+    "Barley broth\n\nServes 4\n\n150 g pearl barley\n2 carrots, diced\n1 tsp ground cumin\n1 tbsp olive oil\n1.2 litres vegetable stock\nsalt\n\nMethod\n1. Heat the oil in a pan and sweat the carrots for 8 minutes.\n2. Add the cumin, the barley and the stock, bring to the boil and simmer for 40 minutes.\n",
+  ),
+  card(
+    "pilaf",
+    "Plain pilaf\n\nServes 6\n\n400 g basmati rice\n20 g butter\n600 ml water\n1 cinnamon stick\n\nMethod\n1. Melt the butter and fry the rice for 3 minutes.\n2. Add the water and the cinnamon, bring to the boil, cover and simmer for 12 minutes.\n",
+  ),
+  card(
+    "fritters",
+    "Courgette fritters\n\nServes 4\n\n500 g courgettes, grated\n150 g plain flour\n2 tsp baking powder\n1 litre sunflower oil\n\nMethod\n1. Mix the courgettes, the flour and the baking powder.\n2. Heat the oil to 180°C and deep-fry the fritters for 4 minutes.\n",
+  ),
+  card(
+    "buns",
+    "Milk buns\n\nServes 12\n\n500 g strong white flour\n7 g dried yeast\n300 ml milk\n\nMethod\n1. Mix the flour, the yeast and the milk and knead for 10 minutes.\n2. Prove for 1 hour. Bake at 200°C for 20 minutes.\n",
+  ),
+  card(
+    "reduction",
+    "Red wine jus\n\nServes 4\n\n1 litre beef stock\n300 ml red wine\n\nMethod\n1. Pour the stock and the wine into a pan and bring to the boil.\n2. Reduce for 25 minutes.\n",
+  ),
+];
+
+const plain = { guests: [], spare: share(0) };
+const menuFor = (dish: Dish, covers: number) =>
+  menuFromDishes(sitting([dish.source], covers, plain), [dish]).value;
+
+const amounts = (dish: Dish, covers: number): readonly number[] =>
+  menuFor(dish, covers).dishes[0]!.versions[0]!.ingredients.map((m) => m.edible?.likely ?? 0);
+
+/** Minutes of all segments, each as often as it takes a place: burner-minutes, shelf-minutes, hands-minutes. */
+const workOf = (dish: Dish, covers: number): number => {
+  const { tasks } = prepFromMenu(menuFor(dish, covers)).value;
+  const places = ({ uses }: Segment): number =>
+    Math.max(1, ...uses.map((u) => (u.resource === "fridge" ? 1 : u.amount)));
+  return tasks.flatMap((t) => t.segments).reduce((sum, s) => sum + s.minutes.likely * places(s), 0);
+};
+
+const aCard = fc.constantFrom(...cards);
+const someCovers = fc.integer({ min: 1, max: 150 });
+
+describe("amounts that do not go in step", () => {
+  it("give the card back at its own covers", () => {
+    for (const dish of cards) {
+      const [version] = menuFor(dish, dish.portions!.likely).dishes[0]!.versions;
+      version!.ingredients.forEach((m) => {
+        const line = dish.ingredients.find((i) => i.index === m.ingredient)!;
+        expect(m.adjusted).toEqual([]);
+        const own = line.weightBasis === "as-purchased" ? m.asPurchased : m.edible;
+        expect(own).toEqual(line.grams);
+      });
+    }
+  });
+
+  it("never need less for more covers", () => {
+    fc.assert(
+      fc.property(aCard, someCovers, fc.integer({ min: 1, max: 60 }), (dish, covers, more) => {
+        const small = amounts(dish, covers);
+        amounts(dish, covers + more).forEach((n, i) => {
+          expect(n).toBeGreaterThanOrEqual(small[i]! * (1 - 1e-9));
+        });
+      }),
+    );
+  });
+
+  it("are card × factor × what was adjusted, line by line, and each adjustment is told", () => {
+    fc.assert(
+      fc.property(aCard, someCovers, (dish, covers) => {
+        const { value, findings } = menuFromDishes(sitting([dish.source], covers, plain), [dish]);
+        const { factor, ingredients } = value.dishes[0]!.versions[0]!;
+        for (const m of ingredients) {
+          const line = dish.ingredients.find((i) => i.index === m.ingredient)!;
+          const times = m.adjusted.reduce((product, a) => product * a.factor, factor);
+          const own = line.weightBasis === "as-purchased" ? m.asPurchased : m.edible;
+          if (line.grams !== null && own !== null)
+            expect(own.likely).toBeCloseTo(line.grams.likely * times, 6);
+          const told = findings.some((f) => f.code === "amount-adjusted" && f.facts.name === line.name);
+          expect(told).toBe(m.adjusted.some((a) => Math.abs(a.factor - 1) >= 0.03));
+        }
+      }),
+    );
+  });
+
+  const times = (dish: Dish, covers: number, food: string): number =>
+    menuFor(dish, covers)
+      .dishes[0]!.versions[0]!.ingredients.find((m) => m.food === food)!
+      .adjusted.reduce((product, a) => product * a.factor, 1);
+
+  it.each([
+    ["stock in a bigger pot boils away less", 0, 40, "vegetable-stock", 0.75, 0.99],
+    ["stock in a small one more", 0, 1, "vegetable-stock", 1.01, 1.5],
+    ["rice takes up what it takes up: the water only falls by what boils away", 1, 60, "water", 0.9, 0.999],
+    ["spice is held back", 0, 40, "cumin-seed", 0.85, 0.85],
+    ["yeast is held back", 3, 120, "dried-yeast", 0.85, 0.85],
+    ["raising powder is held back a little", 2, 40, "baking-powder", 0.9, 0.9],
+    ["deep fat is a panful and what is taken up", 2, 40, "sunflower-oil", 0.11, 0.4],
+    ["oil that films a pan goes by its surface", 0, 32, "olive-oil", 0.5, 0.5],
+    ["flour goes in step", 3, 120, "strong-white-flour", 1, 1],
+  ] as const)("%s", (_, place, covers, food, low, high) => {
+    const found = times(cards[place]!, covers, food);
+    expect(found).toBeGreaterThanOrEqual(low - 1e-9);
+    expect(found).toBeLessThanOrEqual(high + 1e-9);
+  });
+});
+
+describe("the work", () => {
+  it("is never less for more covers", () => {
+    fc.assert(
+      fc.property(aCard, someCovers, fc.integer({ min: 1, max: 60 }), (dish, covers, more) => {
+        expect(workOf(dish, covers + more)).toBeGreaterThanOrEqual(workOf(dish, covers) * (1 - 1e-9));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("has every stated time as the card has it at its own covers", () => {
+    for (const dish of cards) {
+      const { findings } = prepFromMenu(menuFor(dish, dish.portions!.likely));
+      expect(findings.filter((f) => f.code === "time-carried")).toEqual([]);
+    }
+  });
+});
