@@ -83,6 +83,7 @@ export type {
   VesselUse,
 } from "./model/menu.ts";
 export type { Outcome } from "./model/outcome.ts";
+export type { Clash, ClashDemand, Easing, WayOut } from "./model/clash.ts";
 export type { Cause, CourseLanding, LevelValue, Placed, Plan, Violation } from "./model/plan.ts";
 export {
   type CourseGoal,
@@ -148,8 +149,11 @@ export {
   sheetsOf,
   solvePrep,
   usualNights,
+  usualWhy,
   weighPlan,
+  whyPlan,
   writeUpCard,
 } from "./pipeline.ts";
+export type { ExplainEffort } from "./plan-from-prep/explain-plan.ts";
 export type { PlanEffort, PlanProgress } from "./plan-from-prep/plan-from-prep.ts";
 export type { RiskEffort } from "./risk-from-plan/risk-from-plan.ts";

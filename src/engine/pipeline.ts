@@ -26,6 +26,7 @@ import type { Kitchen, Region, Sitting } from "./model/sitting.ts";
 import type { SourceId } from "./model/span.ts";
 import type { WriteUp } from "./model/write-up.ts";
 import { followPlan } from "./plan-from-prep/follow-plan.ts";
+import { type ExplainEffort, explainPlan } from "./plan-from-prep/explain-plan.ts";
 import { type PlanEffort, planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
 import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
 import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
@@ -180,6 +181,15 @@ export const weighPlan = (
   risk: riskFromPlan(prep, plan, nights),
   load: loadFromPlan(prep, plan),
 });
+
+/** How hard it is looked for what stands in the way of a plan, by default. */
+export const usualWhy: ExplainEffort = { conflicts: 20_000, tries: 20, seed: 1 };
+
+/** The plan with what stands in its way and what would free it; apart from the evening, since nobody waits for it. */
+export const whyPlan = (
+  { prep, plan }: Pick<Evening, "prep" | "plan">,
+  effort: ExplainEffort = usualWhy,
+): Plan => explainPlan(prep, plan, effort);
 
 /** Plans a problem that is given as data, and proves the plan against it. */
 export const solvePrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {

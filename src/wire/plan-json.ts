@@ -1,6 +1,7 @@
 import type { Evening, Task } from "#engine/index.ts";
 import { civilDate, clockText, dateOfDay, dayNumber, isoText } from "#words/clock.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
+import { clashJson } from "./clash-json.ts";
 
 /** A moment as ISO 8601 local time, "2026-10-16T14:05"; the minutes alone when the sitting has no date. */
 export const isoMoment = (sittingDate: string, moment: number): string => {
@@ -82,5 +83,6 @@ export const planJson = (evening: Evening) => {
     objective: plan.objective,
     load: plan.load,
     violations: plan.violations,
+    ...clashJson(plan, names),
   };
 };

@@ -1,7 +1,8 @@
-import type { Evening } from "#engine/index.ts";
-import { planJson } from "#wire/plan-json.ts";
+import { type Evening, whyPlan } from "#engine/index.ts";
+import { planJson, planNames } from "#wire/plan-json.ts";
 import { moneyText } from "#words/money-text.ts";
 import { listText } from "#words/number-text.ts";
+import { clashesText } from "../show/clashes.ts";
 import { heading, titlesOf } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { type Remark, tallyOf } from "../show/remarks.ts";
@@ -34,7 +35,7 @@ const eveningText = (evening: Evening, paint: Paint): string => {
   const { currency } = evening.cost;
   const unpriced = evening.purchase.lines.filter((line) => line.packs.length === 0 && !line.free).length;
   return (
-    `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}\n` +
+    `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${clashesText(whyPlan(evening), planNames(evening).names, paint)}\n` +
     tableText(
       [
         [

@@ -1,4 +1,4 @@
-import type { Evening, Placed, Task } from "#engine/index.ts";
+import { type Evening, type Placed, type Task, whyPlan } from "#engine/index.ts";
 import { planJson, planNames } from "#wire/plan-json.ts";
 import { clockText, dayText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
@@ -6,6 +6,7 @@ import { listText } from "#words/number-text.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
 import { versionTitle } from "#words/version-text.ts";
+import { clashesText } from "../show/clashes.ts";
 import { heading } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
 import { tableText } from "../show/table.ts";
@@ -20,7 +21,7 @@ export const planCommand = sittingCommand({
   examples: ["tamis plan demo/lantern-supper/sitting.yaml", "tamis plan --why sitting.yaml"],
   options: { why: { type: "boolean", help: "say with each task why it stands where it stands" } },
   text: (evening, paint, flag) => planText(evening, paint, flag("why")),
-  json: (evening) => ({ plan: planJson(evening) }),
+  json: (evening) => ({ plan: planJson({ ...evening, plan: whyPlan(evening) }) }),
 });
 
 /** The landing of each course, one a line. */
@@ -73,7 +74,7 @@ const planText = (evening: Evening, paint: Paint, why: boolean): string => {
     plan.violations.length === 0
       ? ""
       : `\n${paint.stop("The plan breaks its own rules; do not cook from it")}\n${plan.violations.map((v) => `  ${v.rule}: ${v.detail}\n`).join("")}`;
-  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${lists.join("")}${alone}${unplaced}${broken}`;
+  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${lists.join("")}${alone}${unplaced}${clashesText(whyPlan(evening), names, paint)}${broken}`;
 };
 
 /** One cook's list, by day. */

@@ -2,7 +2,7 @@ import type { Count, Minutes, Moment } from "../measure/units.ts";
 import type { LagReason, TaskId } from "./prep.ts";
 
 /** One thing that is asked of a plan, and that could be asked differently. */
-export type Demand =
+export type ClashDemand =
   /** One side of a lag: it takes at least so long, or may take at most so long. */
   | {
       readonly kind: "lag";
@@ -31,7 +31,7 @@ export type Demand =
 export type Clash = {
   /** The course that cannot land on time; null when something cannot be done at all, however late. */
   readonly lateCourse: number | null;
-  readonly demands: readonly Demand[];
+  readonly demands: readonly ClashDemand[];
   /** The tasks that they are asked of; without any one of them the rest could be done. */
   readonly tasks: readonly TaskId[];
   /** False when some test was given up, so that perhaps a part of it clashes already. */
@@ -44,7 +44,7 @@ export type Clash = {
 };
 
 /** One thing done differently. */
-export type Change =
+export type Easing =
   /** Something may wait longer, or must wait less. */
   | {
       readonly kind: "lag";
@@ -77,7 +77,7 @@ export type Change =
 
 /** A change that was tried, and what the plan is with it. */
 export type WayOut = {
-  readonly change: Change;
+  readonly change: Easing;
   /** Place in the plan's clashes; null when it was tried without one. */
   readonly clash: number | null;
   /** True when it was shown that one minute, or one unit, less does not do. */

@@ -1,5 +1,5 @@
 import { celsius, count, minutes, moment } from "../../measure/units.ts";
-import type { Change } from "../../model/clash.ts";
+import type { Easing } from "../../model/clash.ts";
 import type { CrewMember, Prep } from "../../model/prep.ts";
 import type { Shift } from "../../model/sitting.ts";
 
@@ -9,7 +9,7 @@ export const otherHands = "another cook";
 export const otherOven = "another oven";
 
 /** The prep with one thing done differently. */
-export const withChange = (prep: Prep, change: Change): Prep => {
+export const withChange = (prep: Prep, change: Easing): Prep => {
   switch (change.kind) {
     case "lag":
       return {
@@ -64,7 +64,7 @@ const withShifts = (
 });
 
 /** A change that comes in sizes, whole numbers from 1 to `most`; more of it never does less. */
-export type Sized = { readonly most: number; readonly at: (size: number) => Change };
+export type Sized = { readonly most: number; readonly at: (size: number) => Easing };
 
 /** A lag's side, let out or taken in by so many minutes. */
 export const lagChange = (prep: Prep, lag: number, side: "least" | "most", most: number): Sized | null => {

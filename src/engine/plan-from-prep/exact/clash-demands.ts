@@ -1,5 +1,5 @@
 import { count, minutes, moment } from "../../measure/units.ts";
-import type { Demand } from "../../model/clash.ts";
+import type { ClashDemand } from "../../model/clash.ts";
 import type { Prep } from "../../model/prep.ts";
 import type { Model } from "../model.ts";
 import type { Group } from "./encode-groups.ts";
@@ -10,7 +10,7 @@ export const demandOf = (
   model: Model,
   mostLate: readonly (number | null)[],
   group: Group,
-): Demand => {
+): ClashDemand => {
   switch (group.kind) {
     case "lag": {
       const lag = prep.lags[group.lag];

@@ -35,23 +35,27 @@ const readiness = (prep: Prep, group: Group): number => {
   }
 };
 
-/** A smallest clash among some tasks: first as few tasks as will do, then as few demands. Null when none was proved. */
+/**
+ * A smallest clash among some tasks. Demands are made few first, since one solver answers all of those questions and
+ * learns from each; then the tasks; then the demands once more, of those tasks. Null when no clash was proved.
+ */
 export const findClash = (prep: Prep, model: Model, asked: Asked, purse: Purse): Found | null => {
   const full = oracleFor(model, asked, purse);
   if (full.ask(full.groups) !== "clash") return null;
-  const tasks = asked.tasks ?? new Set(Array.from({ length: model.taskCount }, (_, n) => n));
-  const near = nearest(model, [...tasks], full.core());
-  const fewer = smallestClash(near, (some): Answer => {
-    const oracle = oracleFor(model, { ...asked, tasks: new Set(some) }, purse);
-    return oracle.ask(oracle.groups);
-  });
-  const oracle = oracleFor(model, { ...asked, tasks: new Set(fewer.members) }, purse);
-  if (oracle.ask(oracle.groups) !== "clash") return null;
-  const ordered = [...oracle.groups].sort(
-    (a, b) => readiness(prep, a) - readiness(prep, b) || (keyOf(a) < keyOf(b) ? -1 : 1),
+  const rank = new Map(full.groups.map((group) => [keyOf(group), readiness(prep, group)]));
+  const ordered = (groups: readonly Group[]): readonly Group[] =>
+    groups.toSorted(
+      (a, b) => (rank.get(keyOf(a)) ?? 0) - (rank.get(keyOf(b)) ?? 0) || (keyOf(a) < keyOf(b) ? -1 : 1),
+    );
+  const few = smallestClash(ordered(full.core()), full.ask);
+  const tasks = [...(asked.tasks ?? Array.from({ length: model.taskCount }, (_, n) => n))];
+  const fewer = smallestClash(
+    nearest(model, tasks, few.members),
+    (some): Answer => oracleFor(model, { ...asked, tasks: new Set(some) }, purse).ask(few.members),
   );
-  const smallest = smallestClash(ordered, oracle.ask);
-  return { tasks: fewer.members, groups: smallest.members, sure: fewer.sure && smallest.sure };
+  const oracle = oracleFor(model, { ...asked, tasks: new Set(fewer.members) }, purse);
+  const fewest = smallestClash(few.members, oracle.ask);
+  return { tasks: fewer.members, groups: fewest.members, sure: fewer.sure && fewest.sure };
 };
 
 /** Tasks with those that the core's lags name first, so that halving drops the others early. */

@@ -1,5 +1,5 @@
 import { moment } from "../../measure/units.ts";
-import type { Change } from "../../model/clash.ts";
+import type { Easing } from "../../model/clash.ts";
 import { type Least, leastSize } from "./clash-least.ts";
 import type { Answer } from "./clash-smallest.ts";
 
@@ -9,9 +9,9 @@ import type { Answer } from "./clash-smallest.ts";
  */
 export const leastHands = (
   stretch: { readonly from: number; readonly to: number },
-  fits: (change: Change) => Answer,
+  fits: (change: Easing) => Answer,
 ): Least | null => {
-  const hands = (from: number, to: number): Change => ({ kind: "hands", from: moment(from), to: moment(to) });
+  const hands = (from: number, to: number): Easing => ({ kind: "hands", from: moment(from), to: moment(to) });
   const length = stretch.to - stretch.from;
   if (length < 1) return null;
   const late = leastSize({ most: length, at: (size) => hands(stretch.to - size, stretch.to) }, 1, fits);

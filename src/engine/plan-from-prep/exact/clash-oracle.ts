@@ -4,6 +4,7 @@ import type { Arc, Model } from "../model.ts";
 import { clashingRing } from "./clash-ring.ts";
 import type { Answer } from "./clash-smallest.ts";
 import { type Encoded, encode } from "./encode.ts";
+import type { Choice } from "./encode-calendar.ts";
 import { type Group, isOrder, keyOf } from "./encode-groups.ts";
 
 /** What may be spent: conflicts for one question, and for all; the second is used up in place. */
@@ -18,31 +19,39 @@ export type Oracle = {
   readonly ask: (groups: readonly Group[]) => Answer;
   /** After `clash`: demands of those asked that clash already; often far fewer. */
   readonly core: () => readonly Group[];
-  /** After `fits`: a start for each node that was left in. */
-  readonly startOf: (node: number) => number | null;
+  /** After `fits`: where each task that was left in can stand. */
+  readonly spots: () => readonly ({
+    readonly start: number;
+    readonly cook: number;
+    readonly oven: number;
+  } | null)[];
 };
 
 /** What of the model is asked about: these tasks (null: all), and how late each goal may be. */
 export type Asked = {
   readonly tasks: ReadonlySet<number> | null;
   readonly mostLate: readonly (number | null)[];
+  /** As in the encoding; absent: any plate may be the last. */
+  readonly anchored?: boolean;
 };
 
 /** Rings of lags are looked for first, since that costs next to nothing; then the learning solver decides, or gives up. */
 export const oracleFor = (model: Model, asked: Asked, purse: Purse): Oracle => {
   const solver = learningSolver(1);
-  const encoded: Encoded = encode(model, solver, { ...asked, always: false });
+  const encoded: Encoded = encode(model, solver, { anchored: false, ...asked, always: false });
   const literalOf = new Map(encoded.groups.map(({ group, literal }) => [keyOf(group), literal]));
   const groupOf = new Map<Literal, Group>(encoded.groups.map(({ group, literal }) => [literal, group]));
   const arcs = model.arcs.filter(
     (arc) => encoded.starts[arc.from] !== null && encoded.starts[arc.to] !== null && arc.lag >= 0,
   );
   let core: readonly Group[] = [];
-  let starts: readonly (number | null)[] = [];
+  let spots: ReturnType<Oracle["spots"]> = [];
+  const chosenOf = (choices: readonly Choice[]): number =>
+    choices.find(({ chosen }) => chosen === null || solver.holds(chosen))?.index ?? -1;
   return {
     groups: encoded.groups.map(({ group }) => group),
     core: () => core,
-    startOf: (node) => starts[node] ?? null,
+    spots: () => spots,
     ask: (groups) => {
       const on = new Set(groups.map(keyOf));
       const held = arcs.filter((arc) => isOrder(model, arc) || on.has(keyOf(groupOfArc(arc))));
@@ -59,7 +68,15 @@ export const oracleFor = (model: Model, asked: Asked, purse: Purse): Oracle => {
       purse.left -= solver.conflicts() - before + setUp;
       if (verdict === "unknown") return "unknown";
       if (verdict === "yes") {
-        starts = encoded.starts.map((x) => (x === null ? null : solver.value(x)));
+        spots = encoded.starts.map((x, n) =>
+          x === null
+            ? null
+            : {
+                start: solver.value(x),
+                cook: chosenOf(encoded.cooks[n] ?? []),
+                oven: chosenOf(encoded.ovens[n] ?? []),
+              },
+        );
         return "fits";
       }
       core = solver.core().flatMap((literal) => groupOf.get(literal) ?? []);

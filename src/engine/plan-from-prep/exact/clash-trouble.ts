@@ -1,4 +1,4 @@
-import type { Change, Clash, WayOut } from "../../model/clash.ts";
+import type { Clash, Easing, WayOut } from "../../model/clash.ts";
 import type { Plan } from "../../model/plan.ts";
 import type { Prep } from "../../model/prep.ts";
 import { mostSlip } from "../build.ts";
@@ -9,7 +9,7 @@ import { courseChange, ovenChangeOf, resourceChange, type Sized, shiftChanges } 
 import { demandOf } from "./clash-demands.ts";
 import { type Found, findClash } from "./clash-find.ts";
 import type { Purse } from "./clash-oracle.ts";
-import { type Search, tryOut, waysOf } from "./clash-ways.ts";
+import { type Replan, type Search, tryOut, waysOf } from "./clash-ways.ts";
 
 /** Clashes looked for in one plan; more would not be read. */
 const mostClashes = 3;
@@ -23,11 +23,16 @@ export type Trouble = { readonly clashes: readonly Clash[]; readonly waysOut: re
  * For a plan that is not whole or not on time: smallest demands that clash, proved, and the least changes that free
  * them, each tried on all of the work.
  */
-export const troubleOf = (prep: Prep, plan: Plan, replan: (prep: Prep) => Plan, purse: Purse): Trouble => {
+export const troubleOf = (
+  prep: Prep,
+  plan: Plan,
+  replan: Replan,
+  purse: { readonly find: Purse; readonly free: Purse },
+): Trouble => {
   if (plan.status === "on-time") return { clashes: [], waysOut: [] };
   const model = compile(prep);
   const seen: Seen[] =
-    plan.unplaced.length > 0 ? cannot(prep, model, plan, purse) : late(prep, model, plan, purse);
+    plan.unplaced.length > 0 ? cannot(prep, model, plan, purse.find) : late(prep, model, plan, purse.find);
   const clashes: Clash[] = [];
   const ways: WayOut[] = [];
   const all = prep.tasks.map((task) => task.id);
@@ -43,12 +48,14 @@ export const troubleOf = (prep: Prep, plan: Plan, replan: (prep: Prep) => Plan, 
     const search: Search = {
       prep,
       plan,
-      purse,
-      part: { tasks: new Set(own), mostLate: lateOf },
+      purse: purse.free,
+      part: { tasks: new Set(own), mostLate: lateOf, anchored: false },
       whole: {
         tasks: others.size === 0 ? null : new Set(all.filter((id) => own.includes(id) || !others.has(id))),
         mostLate: lateOf,
+        anchored: true,
       },
+      known: new Map(),
       replan,
       solved: (after) =>
         !after.unplaced.some((id) => own.includes(id) || !others.has(id)) &&
@@ -59,7 +66,7 @@ export const troubleOf = (prep: Prep, plan: Plan, replan: (prep: Prep) => Plan, 
     clashes.push({ lateCourse, demands, tasks: own, smallest: found.sure, leastChange });
     ways.push(...own2);
   });
-  if (ways.length === 0) ways.push(...usual(prep, plan, replan, purse));
+  if (ways.length === 0) ways.push(...usual(prep, plan, replan, purse.free));
   return { clashes, waysOut: [...ways].sort(byHelp).slice(0, mostWays) };
 };
 
@@ -127,9 +134,18 @@ const scopes = (model: Model, node: number): readonly Set<number>[] => {
 };
 
 /** What cooks try when nothing is proved: a burner, an oven, a helper, an earlier start, a later course; what helps is kept. */
-const usual = (prep: Prep, plan: Plan, replan: (prep: Prep) => Plan, purse: Purse): readonly WayOut[] => {
-  const question = { tasks: null, mostLate: () => null };
-  const search: Search = { prep, plan, purse, part: question, whole: question, replan, solved: () => false };
+const usual = (prep: Prep, plan: Plan, replan: Replan, purse: Purse): readonly WayOut[] => {
+  const question = { tasks: null, mostLate: () => null, anchored: true };
+  const search: Search = {
+    prep,
+    plan,
+    purse,
+    part: question,
+    whole: question,
+    replan,
+    solved: () => false,
+    known: new Map(),
+  };
   const late = plan.courses.filter((course) => course.lateMinutes > 0);
   const sized: Sized[] = [
     ...late.map((course) => courseChange(course.course, course.lateMinutes)),
@@ -140,7 +156,7 @@ const usual = (prep: Prep, plan: Plan, replan: (prep: Prep) => Plan, purse: Purs
     ...(prep.ovens.length > 0 ? [ovenChangeOf(prep)] : []),
   ];
   return sized.slice(0, mostUsual).flatMap((s) => {
-    const change: Change = s.at(s.most);
+    const change: Easing = s.at(s.most);
     return tryOut(search, { size: s.most, change, sure: false }, null) ?? [];
   });
 };
@@ -148,7 +164,7 @@ const usual = (prep: Prep, plan: Plan, replan: (prep: Prep) => Plan, purse: Purs
 /** Usual changes that are tried. */
 const mostUsual = 12;
 
-const kinds: readonly Change["kind"][] = [
+const kinds: readonly Easing["kind"][] = [
   "lag",
   "course",
   "shift",

@@ -1,6 +1,6 @@
 import { minutes } from "../../measure/units.ts";
-import type { Change, Clash, Demand, WayOut } from "../../model/clash.ts";
-import type { Plan } from "../../model/plan.ts";
+import type { Clash, ClashDemand, Easing, WayOut } from "../../model/clash.ts";
+import type { Placed, Plan } from "../../model/plan.ts";
 import type { Prep } from "../../model/prep.ts";
 import {
   courseChange,
@@ -18,6 +18,9 @@ import type { Purse } from "./clash-oracle.ts";
 import { isSafety, longestHotWait } from "./clash-safety.ts";
 import type { Answer } from "./clash-smallest.ts";
 
+/** Makes a plan of a prep, beginning with where its tasks are known to stand. */
+export type Replan = (prep: Prep, placed: readonly Placed[]) => Plan;
+
 /** How the ways out of one clash are looked for. */
 export type Search = {
   readonly prep: Prep;
@@ -26,10 +29,12 @@ export type Search = {
   /** The tasks that clash, and all that must be possible once they do not. */
   readonly part: Question;
   readonly whole: Question;
-  /** Makes a plan of a prep. */
-  readonly replan: (prep: Prep) => Plan;
+  /** Makes a plan of a prep, from where its tasks may stand. */
+  readonly replan: Replan;
   /** Whether a plan is one in which the clash is gone. */
   readonly solved: (plan: Plan) => boolean;
+  /** Where tasks can stand with an easing, by its text. */
+  readonly known: Map<string, readonly Placed[]>;
 };
 
 /** Longest that a lag is let out to see whether that helps at all, minutes. */
@@ -40,7 +45,7 @@ const farCourse = 6 * 60;
 /** The least change that makes all of the work possible, for each demand of a clash; and the changes that may be offered. */
 export const waysOf = (
   search: Search,
-  demands: readonly Demand[],
+  demands: readonly ClashDemand[],
   clash: number,
 ): { readonly leastChange: Clash["leastChange"]; readonly ways: readonly WayOut[] } => {
   const ways: WayOut[] = [];
@@ -71,13 +76,13 @@ export const waysOf = (
  * A wait may be let out as far as hot food may wait at all, or as far as need be where whoever set the limit did so
  * in their own words; a rest may be cut short, not turned about.
  */
-const mayBeOffered = (prep: Prep, change: Change): boolean =>
+const mayBeOffered = (prep: Prep, change: Easing): boolean =>
   change.kind !== "lag" ||
   (change.side === "most"
     ? change.minutes <= longestHotWait || prep.lags[change.lag]?.why !== undefined
     : change.minutes >= 0);
 
-const sizedFor = (prep: Prep, demand: Demand): readonly Sized[] => {
+const sizedFor = (prep: Prep, demand: ClashDemand): readonly Sized[] => {
   switch (demand.kind) {
     case "shift":
       return shiftChanges(prep, demand.cook);
@@ -116,14 +121,30 @@ const leastForAll = (search: Search, sized: Sized): Least | null => {
   return whole && { ...whole, sure: whole.sure && part.sure };
 };
 
-const ask = (search: Search, question: Question, change: Change): Answer =>
-  askWith(withChange(search.prep, change), question, search.purse);
+const ask = (search: Search, question: Question, easing: Easing): Answer =>
+  askWith(withChange(search.prep, easing), question, search.purse).answer;
 
 /** The solver is asked first; what it gives up on may still be planned. */
-const fitsAll = (search: Search, change: Change): Answer => {
-  const answer = ask(search, search.whole, change);
+const fitsAll = (search: Search, easing: Easing): Answer => {
+  const { answer, placed } = askWith(withChange(search.prep, easing), search.whole, search.purse);
+  if (answer === "fits") search.known.set(JSON.stringify(easing), placed);
   if (answer !== "unknown") return answer;
-  return search.solved(search.replan(withChange(search.prep, change))) ? "fits" : "unknown";
+  return search.solved(planWith(search, easing)) ? "fits" : "unknown";
+};
+
+/** Lateness that is asked for in turn when work that had no place has one, minutes a course. */
+const lessLate = [0, 15, 60, 180];
+
+/** A plan with an easing, from where the solver put the tasks, or else from where they stand. */
+const planWith = (search: Search, easing: Easing): Plan => {
+  const eased = withChange(search.prep, easing);
+  const known = search.known.get(JSON.stringify(easing));
+  if (known === undefined) return search.replan(eased, search.plan.placed);
+  for (const late of search.plan.unplaced.length > 0 ? lessLate : []) {
+    const { answer, placed } = askWith(eased, { ...search.whole, mostLate: () => late }, search.purse);
+    if (answer === "fits") return search.replan(eased, placed);
+  }
+  return search.replan(eased, known);
 };
 
 const moreHands = (search: Search): Least | null => {
@@ -142,7 +163,7 @@ const moreHands = (search: Search): Least | null => {
 /** What the plan is with a change made; null when it is no better than it was. */
 export const tryOut = (search: Search, least: Least, clash: number | null): WayOut | null => {
   const { plan } = search;
-  const after = search.replan(withChange(search.prep, least.change));
+  const after = planWith(search, least.change);
   const better =
     after.unplaced.length < plan.unplaced.length ||
     (after.unplaced.length === plan.unplaced.length &&
@@ -162,7 +183,7 @@ export const tryOut = (search: Search, least: Least, clash: number | null): WayO
 };
 
 /** Tasks done by the hands, or in the hours, that a change adds. */
-const doneBy = (change: Change, plan: Plan): readonly string[] => {
+const doneBy = (change: Easing, plan: Plan): readonly string[] => {
   const within = (cook: string, from: number, to: number): readonly string[] =>
     plan.placed.filter((p) => p.cook === cook && p.start < to && p.end > from).map((p) => p.task);
   switch (change.kind) {

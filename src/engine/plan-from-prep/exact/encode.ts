@@ -12,6 +12,8 @@ export type Scope = {
   readonly mostLate: readonly (number | null)[];
   /** True when every demand simply holds; false when each is switched on by the literal of its group. */
   readonly always: boolean;
+  /** True when a course's longest plate is its last, as the planner has it; false when any may be. */
+  readonly anchored: boolean;
 };
 
 /** The unknowns of a model in the solver, and the switches of its demands. */
@@ -36,7 +38,7 @@ export const encode = (model: Model, solver: LearningSolver, scope: Scope): Enco
   const on = switches(solver, scope.always);
   const kept = (n: number): boolean => n >= model.taskCount || scope.tasks === null || scope.tasks.has(n);
   const starts = model.nodes.map((node, n) =>
-    kept(n) ? solver.integer(0, Math.max(0, model.horizon - node.length)) : null,
+    kept(n) ? solver.integer(node.hours.from, node.hours.to) : null,
   );
   const cooks = model.nodes.map((node, n) =>
     kept(n) && node.attended.length > 0 ? oneOf(solver, node.cooks) : [],
@@ -46,12 +48,13 @@ export const encode = (model: Model, solver: LearningSolver, scope: Scope): Enco
   model.nodes.forEach((node, n) => {
     const start = starts[n] ?? null;
     if (start === null) return;
-    if (node.length > model.horizon) solver.clause([]);
+    const nowhere = scope.always && n < model.taskCount && node.anyStarts.length === 0;
+    if (node.length > model.horizon || nowhere) solver.clause([]);
     encodeCalendar(solver, on, model, node, start, cooks[n] ?? []);
   });
   encodeSameCook(solver, model, cooks);
   encodeLags(solver, on, model, starts);
-  encodeLandings(solver, on, model, starts, scope.mostLate);
+  encodeLandings(solver, on, model, starts, scope);
   encodeLoads(solver, on, model, starts, cooks, ovens);
   const bakers = model.nodes.flatMap((node, n): Baker[] => {
     const start = starts[n] ?? null;
@@ -130,13 +133,16 @@ const encodeLags = (
   }
 };
 
-/** A course lands when its last plate ends, not before it is due. */
+/**
+ * A course lands when its last plate ends, not before it is due. The planner takes its longest plate for the last, and so
+ * does a proof of its plan; to say that nothing can be done, any plate may be the last.
+ */
 const encodeLandings = (
   solver: LearningSolver,
   on: Switches,
   model: Model,
   starts: readonly (Unknown | null)[],
-  mostLate: readonly (number | null)[],
+  { mostLate, anchored }: Scope,
 ): void => {
   model.landing.forEach((node, goal) => {
     const landing = starts[node] ?? null;
@@ -147,12 +153,18 @@ const encodeLandings = (
       return start === null || arc.lag >= 0 || arc.most ? [] : [{ start, length: arc.weight }];
     });
     for (const plate of plates) solver.difference(plate.start, landing, plate.length, null);
-    const lasts = plates.map((plate) => {
-      const last = plates.length === 1 ? null : solver.literal();
-      solver.difference(landing, plate.start, -plate.length, last);
-      return last;
-    });
-    if (plates.length > 1) solver.clause(lasts.filter((last) => last !== null));
+    const anchor = anchored ? (model.out[node] ?? []).find((arc) => arc.lag < 0 && arc.most) : undefined;
+    const at = anchor === undefined ? null : (starts[anchor.to] ?? null);
+    if (anchor !== undefined && at !== null) {
+      solver.difference(landing, at, anchor.weight, null);
+    } else {
+      const lasts = plates.map((plate) => {
+        const last = plates.length === 1 ? null : solver.literal();
+        solver.difference(landing, plate.start, -plate.length, last);
+        return last;
+      });
+      if (plates.length > 1) solver.clause(lasts.filter((last) => last !== null));
+    }
     on.clause({ kind: "due", goal, most: false }, [solver.atLeast(landing, due)]);
     const late = mostLate[goal] ?? null;
     if (late !== null) {
