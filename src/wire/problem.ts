@@ -22,6 +22,15 @@ export type Wanted =
   | "size"
   | "columns"
   | "container-size"
+  | "shelf"
+  | "density"
+  | "pieces"
+  | "allergen"
+  | "allergens"
+  | "diet"
+  | "hazard"
+  | "kcal"
+  | "grams-in-100"
   | "integer"
   | "edge"
   | "attention"
@@ -30,17 +39,20 @@ export type Wanted =
   | "reason"
   | "landing"
   | "cold-ovens"
-  | "format";
+  | "format"
+  | "stretch"
+  | "minutes"
+  | "not-below-least";
 
 /** What a name in a problem file is the name of. */
-export type Named = "task" | "cook" | "oven" | "resource" | "course";
+export type Named = "task" | "cook" | "oven" | "resource" | "course" | "food";
 
 /** The facts of each thing that can be wrong with a file. */
 export type ProblemFacts = {
   /** The file is not there. */
   "file-missing": {
     readonly name: string;
-    readonly use: "sitting" | "kitchen" | "prices" | "card" | "cards";
+    readonly use: "sitting" | "kitchen" | "prices" | "foods" | "card" | "cards";
   };
   /** The file holds no words. */
   "file-empty": { readonly name: string };
@@ -53,6 +65,10 @@ export type ProblemFacts = {
   "value-bad": { readonly key: string; readonly found: string; readonly wanted: Wanted };
   /** The same name stands twice where one is wanted. */
   "name-twice": { readonly name: string };
+  /** A food of the cook's own bears a name that another food has already. */
+  "food-taken": { readonly name: string; readonly by: string };
+  /** Nobody has said what allergens a food of the cook's own holds. */
+  "allergens-unstated": { readonly name: string };
   /** A name that nothing in the file bears. */
   "name-unknown": { readonly name: string; readonly of: Named; readonly near: string };
   /** Nothing stands there, and a usual value was put in. */
@@ -82,6 +98,8 @@ const severityOf: { readonly [C in ProblemCode]: Severity } = {
   "key-missing": "stop",
   "value-bad": "stop",
   "name-twice": "stop",
+  "food-taken": "stop",
+  "allergens-unstated": "warn",
   "name-unknown": "stop",
   "value-assumed": "note",
 };

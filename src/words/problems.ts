@@ -1,3 +1,4 @@
+import { allergenGroups, dietFacts, hazardKinds, shelves } from "#engine/index.ts";
 import type { Problem, ProblemCode, ProblemFacts, Wanted } from "#wire/problem.ts";
 import type { Sentence, SentencesOf } from "./findings/sentence.ts";
 import { listText, quoted } from "./number-text.ts";
@@ -30,7 +31,19 @@ const wantedWords: { readonly [W in Wanted]: string } = {
   reason: "a reason of the list in docs/formats.md, such as hold-limit",
   landing: '"last" or "first"',
   "cold-ovens": '"at-opening" or "once"',
+  stretch: "two whole minutes, the earlier first, such as [600, 1320]",
+  minutes: "minutes such as 12, or the least, the likely and the most such as [10, 12, 20]",
+  "not-below-least": "a number not below the lag's least",
   format: "the format's name, tamis-problem/1 or kitchen-bench/1",
+  shelf: listText(shelves, "or"),
+  density: "grams a millilitre, from 0.02 to 3",
+  pieces: "grams by kind of piece, such as {bottle: 250}",
+  allergen: `one of ${listText(allergenGroups, "or")}, with the kind in brackets, and ? for "read the label"`,
+  allergens: "a list such as [soya, gluten (wheat), fish?], or none",
+  diet: `a list of ${listText(dietFacts, "or")}, or none`,
+  hazard: listText(hazardKinds, "or"),
+  kcal: "kilocalories in 100 g, 900 at most",
+  "grams-in-100": "grams in 100 g",
   "container-size": "a Gastronorm size with its depth in mm, such as GN 1/1 65",
 };
 
@@ -38,6 +51,7 @@ const fileUse = {
   sitting: "the sitting",
   kitchen: "the kitchen",
   prices: "a price list",
+  foods: "a list of foods",
   card: "a card",
   cards: "the cards",
 } as const;
@@ -78,6 +92,15 @@ const problemSentences: SentencesOf<ProblemFacts> = {
   "name-twice": ({ name }) => ({
     says: `${quoted(name)} stands here twice.`,
     write: "Give each a name of its own.",
+  }),
+  "food-taken": ({ name, by }) => ({
+    says: `The name ${quoted(name)} already means ${by}.`,
+    write: "Give the food a name of its own, such as one with the house's name in front.",
+  }),
+  "allergens-unstated": ({ name }) => ({
+    says: `Nothing says what allergens ${quoted(name)} holds: each of the 14 groups is marked to be asked about.`,
+    write:
+      'Write "allergens:" with what the label says, or "allergens: none", or "made of:" with what goes into it.',
   }),
   "name-unknown": ({ name, of, near }) => ({
     says: `There is no ${of} named ${quoted(name)}.`,

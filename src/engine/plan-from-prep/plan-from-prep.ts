@@ -52,8 +52,11 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   // What insertion found no place for, the learning solver often does; from there it is made better again.
   const rescued = effort.proof === undefined && tries > 0 && progressOf(schedule).unplaced > 0;
   const proof = effort.proof ?? (rescued ? rescue : undefined);
-  const bounds = proof === undefined ? [] : prove(schedule, proof, effort.seed, keepGoing, tell);
-  if (!levelsOf(schedule, bounds).every((level) => level.proved)) {
+  const { bounds, impossible } =
+    proof === undefined
+      ? { bounds: [], impossible: false }
+      : prove(schedule, proof, effort.seed, keepGoing, tell);
+  if (!impossible && !levelsOf(schedule, bounds).every((level) => level.proved)) {
     improve(schedule, rescued ? tries : tries - first, chance, keepGoing, tell);
   }
   settle(schedule);

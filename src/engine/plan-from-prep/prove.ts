@@ -1,4 +1,4 @@
-import { optimise } from "./exact/optimise.ts";
+import { optimise, type Proof } from "./exact/optimise.ts";
 import { type Memory, remember, restore } from "./memory.ts";
 import { costOf } from "./objective.ts";
 import type { Schedule } from "./schedule.ts";
@@ -8,20 +8,23 @@ export const triesBeforeProof = 3000;
 /** Larger problems are not tried: the proof would take more room than it is worth. */
 const mostTasks = 500;
 
-/** Proves what it can, and leaves the schedule at the best that was found on the way; gives the bound of each level. */
+/** Proves what it can, and leaves the schedule at the best that was found on the way. */
 export const prove = (
   schedule: Schedule,
   conflicts: number,
   seed: number,
   keepGoing: () => boolean,
   tell: () => void,
-): readonly number[] => {
-  if (schedule.model.taskCount > mostTasks) return [];
-  const whole = costOf(schedule)[0] === 0;
+): Pick<Proof, "bounds" | "impossible"> => {
+  const { model } = schedule;
+  // What was given up beforehand can stand nowhere, so there is no whole schedule to look for.
+  const givenUp = model.nodes.some((node, n) => n < model.taskCount && node.anyStarts.length === 0);
+  if (givenUp) return { bounds: [], impossible: true };
+  if (model.taskCount > mostTasks) return { bounds: [], impossible: false };
+  const known = costOf(schedule)[0] === 0 ? remember(schedule) : null;
   const found = (memory: Memory): void => {
     restore(schedule, memory);
     tell();
   };
-  return optimise(schedule.model, whole ? remember(schedule) : null, seed, { conflicts, keepGoing, found })
-    .bounds;
+  return optimise(model, known, seed, { conflicts, keepGoing, found });
 };

@@ -1,0 +1,85 @@
+import type { ClashDemand, GoalLevel, LevelValue, Plan, Prep } from "#engine/index.ts";
+
+/** When, in seconds since the work began, the first whole plan and the best one were there, and how long it all took. */
+export type Timing = {
+  readonly firstAt: number | null;
+  readonly bestAt: number | null;
+  readonly seconds: number;
+};
+
+/** Each level under the name it bears in kitchen-bench/1, or, where it is not of that format, one made after them. */
+const partNames: { readonly [L in GoalLevel]: string } = {
+  late: "courseLatenessMinutes",
+  hold: "hotHoldWeightedMinutes",
+  "free-from": "freeFromPairs",
+  calm: "calmHandsOnMinutes",
+  service: "serviceHandsOnMinutes",
+  freshness: "freshnessWeightedMinutes",
+};
+
+/**
+ * The shape of `solve --json` for a kitchen. Starts and ovens stand for each segment, the tasks in the order of the file;
+ * cooks and ovens are places in its lists. optimal: proved that nothing is better; feasible: a whole plan; infeasible:
+ * proved that there is none; unknown: none was found.
+ */
+export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
+  const levels = plan.objective.levels;
+  const whole = plan.unplaced.length === 0 && plan.violations.length === 0;
+  const conflict = whole ? undefined : plan.clashes?.find((clash) => clash.lateCourse === null);
+  const placed = new Map(plan.placed.map((p) => [p.task, p]));
+  const status = !whole
+    ? conflict === undefined
+      ? "unknown"
+      : "infeasible"
+    : levels.every((level) => level.proved)
+      ? "optimal"
+      : "feasible";
+  const ovenIds = new Set(["oven", ...prep.ovens.map((oven) => oven.id)]);
+  const place = (index: number): number | null => (index < 0 ? null : index);
+  return {
+    status,
+    parts: whole ? byName(levels, (level) => level.value) : null,
+    bounds: whole ? byName(levels, (level) => level.bound) : null,
+    start: prep.tasks.flatMap((task): readonly (number | null)[] => {
+      const segments = placed.get(task.id)?.segments;
+      return whole && segments !== undefined ? segments : task.segments.map(() => null);
+    }),
+    cookOfTask: prep.tasks.map((task) =>
+      place(prep.crew.findIndex((cook) => cook.name === placed.get(task.id)?.cook)),
+    ),
+    ovenOfSegment: prep.tasks.flatMap((task) =>
+      task.segments.map((segment) =>
+        segment.uses.some((use) => ovenIds.has(use.resource))
+          ? place(prep.ovens.findIndex((oven) => oven.id === placed.get(task.id)?.oven))
+          : null,
+      ),
+    ),
+    ...(conflict === undefined ? {} : { conflict: conflict.demands.map((d) => demandName(prep, d)) }),
+    ...timing,
+  };
+};
+
+const byName = (levels: readonly LevelValue[], pick: (level: LevelValue) => number) =>
+  Object.fromEntries(levels.map((level) => [partNames[level.level], pick(level)]));
+
+/** A demand by its kind and the thing it is about: lags go by their place in the file, from 0. */
+const demandName = (prep: Prep, demand: ClashDemand): string => {
+  switch (demand.kind) {
+    case "lag":
+      return `lag${demand.lag}.${demand.side === "least" ? "min" : "max"}`;
+    case "shift":
+      return `shift.${demand.cook}`;
+    case "hands":
+      return `attention.${demand.cook}`;
+    case "open":
+      return "someoneInKitchen";
+    case "resource":
+      return `equipment.${demand.resource}`;
+    case "shelves":
+      return `shelves.${demand.oven}`;
+    case "oven-heat":
+      return "ovenSetUp";
+    case "due":
+      return `due.${prep.courses[demand.course]?.name ?? demand.course}.${demand.side === "least" ? "min" : "max"}`;
+  }
+};
