@@ -7,26 +7,28 @@ import { declareDish } from "./declaration-from-menu/declare-dish.ts";
 import { dishFromCard } from "./dish-from-card/dish-from-card.ts";
 import { combineFindings } from "./findings/combine.ts";
 import type { Finding } from "./findings/finding.ts";
+import { withFoods } from "./larder/foods.ts";
 import { loadFromPlan } from "./load-from-plan/load-from-plan.ts";
 import { count } from "./measure/units.ts";
 import { menuFromDishes } from "./menu-from-dishes/menu-from-dishes.ts";
 import type { Declaration, DishDeclaration } from "./model/declaration.ts";
 import type { Dish } from "./model/dish.ts";
+import type { Food } from "./model/food.ts";
 import type { Load } from "./model/load.ts";
 import type { Menu } from "./model/menu.ts";
 import type { Outcome } from "./model/outcome.ts";
 import type { Plan } from "./model/plan.ts";
 import type { Prep } from "./model/prep.ts";
 import type { Cost, Purchase } from "./model/purchase.ts";
-import type { Change, Overrun, Progress } from "./model/rest.ts";
+import type { Moved, Overrun, Progress } from "./model/rest.ts";
 import type { Risk } from "./model/risk.ts";
 import type { SafetySheet } from "./model/safety.ts";
 import type { Sheet } from "./model/sheet.ts";
 import type { Kitchen, Region, Sitting } from "./model/sitting.ts";
 import type { SourceId } from "./model/span.ts";
 import type { WriteUp } from "./model/write-up.ts";
-import { followPlan } from "./plan-from-prep/follow-plan.ts";
 import { type ExplainEffort, explainPlan } from "./plan-from-prep/explain-plan.ts";
+import { followPlan } from "./plan-from-prep/follow-plan.ts";
 import { type PlanEffort, planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
 import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
 import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
@@ -56,12 +58,21 @@ export type Evening = {
   readonly safety: SafetySheet;
 };
 
-/** Words in, dish out. Any text gives a dish; what is wrong with it is in the findings. */
-export const readCard = (text: string, source: SourceId, region: Region = "uk"): Outcome<Dish, Finding> => {
-  const card = cardFromText(text, source);
-  const dish = dishFromCard(card.value, region);
-  return { value: dish.value, findings: combineFindings(card.findings, dish.findings) };
-};
+/**
+ * Words in, dish out. Any text gives a dish; what is wrong with it is in the findings. Foods of the cook's own are read
+ * beside those of the table.
+ */
+export const readCard = (
+  text: string,
+  source: SourceId,
+  region: Region = "uk",
+  ownFoods?: readonly Food[],
+): Outcome<Dish, Finding> =>
+  withFoods(ownFoods, () => {
+    const card = cardFromText(text, source);
+    const dish = dishFromCard(card.value, region);
+    return { value: dish.value, findings: combineFindings(card.findings, dish.findings) };
+  });
 
 /** One card as a document, and what is declared of it as written. */
 export type CardWriteUp = {
@@ -75,7 +86,10 @@ export const writeUpCard = (
   text: string,
   source: SourceId,
   region: Region = "uk",
-): Outcome<CardWriteUp, Finding> => {
+  ownFoods?: readonly Food[],
+): Outcome<CardWriteUp, Finding> => withFoods(ownFoods, () => documentOf(text, source, region));
+
+const documentOf = (text: string, source: SourceId, region: Region): Outcome<CardWriteUp, Finding> => {
   const read = readCard(text, source, region);
   const dish = read.value;
   const [onMenu] = menuFromDishes(sittingOfOne(dish, region), [dish]).value.dishes;
@@ -104,6 +118,15 @@ export const scaleCard = (
   covers: number | null,
   kitchen: Kitchen | null,
   region: Region = "uk",
+  ownFoods?: readonly Food[],
+): Outcome<ScaledCard, Finding> => withFoods(ownFoods, () => scaled(text, source, covers, kitchen, region));
+
+const scaled = (
+  text: string,
+  source: SourceId,
+  covers: number | null,
+  kitchen: Kitchen | null,
+  region: Region,
 ): Outcome<ScaledCard, Finding> => {
   const read = readCard(text, source, region);
   const dish = read.value;
@@ -121,7 +144,7 @@ export const scaleCard = (
 
 /** The cook's sheets of an evening, one for each version of each dish. */
 export const sheetsOf = ({ menu, prep }: Pick<Evening, "menu" | "prep">): readonly Sheet[] =>
-  sheetFromPrep(menu, prep);
+  withFoods(menu.sitting.foods ?? [], () => sheetFromPrep(menu, prep));
 
 /** How hard the first plan is looked for; a face may ask for more. */
 export const firstEffort: PlanEffort = { tries: 200, seed: 1 };
@@ -132,7 +155,7 @@ export type Replanned = {
   readonly prep: Prep;
   readonly plan: Plan;
   /** What stands otherwise than before, in order of time. */
-  readonly changes: readonly Change[];
+  readonly changes: readonly Moved[];
   /** What has waited too long already. */
   readonly overruns: readonly Overrun[];
 };
@@ -206,6 +229,12 @@ export const runEvening = (
   sitting: Sitting,
   cards: readonly CardText[],
   effort: PlanEffort = firstEffort,
+): Outcome<Evening, Finding> => withFoods(sitting.foods ?? [], () => eveningOf(sitting, cards, effort));
+
+const eveningOf = (
+  sitting: Sitting,
+  cards: readonly CardText[],
+  effort: PlanEffort,
 ): Outcome<Evening, Finding> => {
   const read = cards.map((card) => readCard(card.text, card.source, sitting.region));
   const dishes = read.map((r) => r.value);

@@ -307,6 +307,26 @@ describe("commands on a sitting", () => {
     expect(text.stdout).toContain("eight covers");
   });
 
+  it("plans the rest of a night, and says which words it does not know", async () => {
+    const plan = JSON.parse((await run(["plan", "--json", "lunch"], worldOf(lunch))).stdout).plan;
+    const task = plan.tasks.find((t: { cook: string | null }) => t.cook !== null);
+    const now = task.start.at.replace("T", " ");
+    const night = (text: string) => worldOf({ ...lunch, "night.yaml": text });
+    const fine = await run(["replan", "--json", "lunch", "night.yaml"], night(`now: "${now}"\n`));
+    expect(JSON.parse(fine.stdout).replan.changes).toEqual([]);
+    const late = `now: "${now}"\nnot begun: ["${task.id}"]\n`;
+    expect((await run(["replan", "lunch", "night.yaml"], night(late))).code).toBe(0);
+    for (const [text, said] of [
+      [`now: "${now}"\nlate: {nothing of the kind: 5}\n`, "nothing of the kind"],
+      ['now: "soon"\n', "now"],
+      ["late: {}\n", "now"],
+    ] as const) {
+      const wrong = await run(["replan", "lunch", "night.yaml"], night(text));
+      expect(wrong.stderr).toContain(said);
+      expect(wrong.code).toBe(1);
+    }
+  });
+
   it.each([
     ["- covers: 8\n", "name"],
     ["- name: x\n  coverz: 8\n", "coverz"],

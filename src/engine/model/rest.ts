@@ -30,7 +30,7 @@ export type Rest = {
 };
 
 /** How a task stands otherwise than in the plan before. */
-export type Change = {
+export type Moved = {
   readonly task: TaskId;
   /** Null when it has no place now, or had none before. */
   readonly before: Pick<Placed, "start" | "cook" | "oven"> | null;

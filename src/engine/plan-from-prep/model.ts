@@ -28,6 +28,8 @@ export type Node = {
   readonly starts: readonly Starts[];
   /** Starts that some cook could take. */
   readonly anyStarts: Starts;
+  /** The hours of its own in which it begins, before shifts and all else are looked at. */
+  readonly hours: { readonly from: number; readonly to: number };
   /** Place in `Model.goals`; of a shared task, the first course that waits for it. */
   readonly course: number;
   readonly finishing: boolean;

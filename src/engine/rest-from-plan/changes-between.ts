@@ -1,15 +1,15 @@
 import type { Plan } from "../model/plan.ts";
-import type { Change, Progress } from "../model/rest.ts";
+import type { Moved, Progress } from "../model/rest.ts";
 
 /** A start that moves by less than this is no change that a cook would be told, minutes. Common practice, no source. */
 const leastMove = 1;
 
 /** What stands otherwise in the new plan than in the old one, of the tasks that have not begun, in order of time. */
-export const changesBetween = (before: Plan, after: Plan, progress: Progress): readonly Change[] => {
+export const changesBetween = (before: Plan, after: Plan, progress: Progress): readonly Moved[] => {
   const begun = new Set([...progress.done, ...progress.running].map((entry) => entry.task));
   const old = new Map(before.placed.map((placed) => [placed.task, placed]));
   const fresh = new Map(after.placed.map((placed) => [placed.task, placed]));
-  const changes: Change[] = [];
+  const changes: Moved[] = [];
   for (const task of new Set([...old.keys(), ...fresh.keys()])) {
     if (begun.has(task)) continue;
     const was = old.get(task) ?? null;
@@ -28,6 +28,6 @@ export const changesBetween = (before: Plan, after: Plan, progress: Progress): r
       because: is?.because ?? [],
     });
   }
-  const at = ({ before: was, after: is }: Change): number => is?.start ?? was?.start ?? 0;
+  const at = ({ before: was, after: is }: Moved): number => is?.start ?? was?.start ?? 0;
   return changes.sort((a, b) => at(a) - at(b) || (a.task < b.task ? -1 : 1));
 };
