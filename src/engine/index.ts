@@ -10,6 +10,7 @@ export type { PlanFacts } from "./findings/plan-facts.ts";
 export type { ReadingFacts } from "./findings/reading-facts.ts";
 export type { Severity } from "./findings/severity.ts";
 export { containerNamed } from "./larder/containers.ts";
+export { type OwnFoodFacts, type OwnFoodTrouble, ownFoods } from "./larder/own-foods.ts";
 export { compareText } from "./measure/compare-text.ts";
 export { addEstimates, between, type Estimate, exactly, scaleEstimate } from "./measure/estimate.ts";
 export type { LabelFigure } from "./measure/label-figure.ts";
@@ -32,6 +33,7 @@ export {
   share,
 } from "./measure/units.ts";
 export type { Block, BlockRole, Card } from "./model/card.ts";
+export type { Clash, ClashDemand, Easing, WayOut } from "./model/clash.ts";
 export type {
   AllergenPath,
   AllergenStatement,
@@ -60,12 +62,17 @@ export {
   type AllergenGroup,
   type Attention,
   allergenGroups,
+  type DietFact,
+  dietFacts,
   type Food,
+  type FoodAllergen,
   type FoodId,
   type HazardKind,
+  hazardKinds,
   type Nutrients,
   type Shelf,
   type Station,
+  shelves,
   type Technique,
   type TechniqueId,
 } from "./model/food.ts";
@@ -83,7 +90,6 @@ export type {
   VesselUse,
 } from "./model/menu.ts";
 export type { Outcome } from "./model/outcome.ts";
-export type { Clash, ClashDemand, Easing, WayOut } from "./model/clash.ts";
 export type { Cause, CourseLanding, LevelValue, Placed, Plan, Violation } from "./model/plan.ts";
 export {
   type CourseGoal,
@@ -112,7 +118,7 @@ export type {
   Purchase,
   PurchaseLine,
 } from "./model/purchase.ts";
-export type { Change, Overrun, Progress } from "./model/rest.ts";
+export type { Moved, Overrun, Progress } from "./model/rest.ts";
 export type { CourseRisk, Risk, WatchedTask } from "./model/risk.ts";
 export type { CriticalLimit, SafetyPoint, SafetySheet } from "./model/safety.ts";
 export type { Sheet, SheetAmount, SheetEquipment, SheetLine, SheetPieces, SheetStep } from "./model/sheet.ts";

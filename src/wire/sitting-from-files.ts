@@ -3,6 +3,7 @@ import {
   type Cook,
   type Course,
   count,
+  type Food,
   type Kitchen,
   type Pack,
   type Sitting,
@@ -12,6 +13,7 @@ import { cardNameOf, isCardFile } from "./card-file.ts";
 import { checked } from "./checked.ts";
 import type { Place } from "./place.ts";
 import { makeProblem, type Problem, type Wanted } from "./problem.ts";
+import { type ReadFoods, readFoods } from "./read-foods.ts";
 import { readKitchen } from "./read-kitchen.ts";
 import { readPrices } from "./read-prices.ts";
 import { momentFromText, shiftFromText } from "./read-times.ts";
@@ -64,7 +66,15 @@ export const sittingFromFiles = ({ sitting: own, read, list }: SittingFiles): Si
       ? { kitchen: null, file: null, problems: [missing(file, ["kitchen"], value.kitchen, "kitchen")] }
       : readKitchen(value.kitchen, kitchenText);
   const prices = pricesOf(file, value.prices ?? [], currency, read);
-  const all = [...assumed, ...times.problems, ...cards.problems, ...kitchen.problems, ...prices.problems];
+  const foods = foodsOf(file, value.foods ?? [], read);
+  const all = [
+    ...assumed,
+    ...times.problems,
+    ...cards.problems,
+    ...kitchen.problems,
+    ...prices.problems,
+    ...foods.problems,
+  ];
   const placeOf = (path: string): Place => {
     const [head, ...rest] = stepsOf(path);
     if (head === "kitchen" && kitchen.file !== null && rest.length > 0) return kitchen.file.placeOf(rest);
@@ -80,6 +90,7 @@ export const sittingFromFiles = ({ sitting: own, read, list }: SittingFiles): Si
           currency,
           kitchen: kitchen.kitchen,
           packs: prices.packs,
+          foods: foods.foods,
         })
       : null,
     cards: cards.cards,
@@ -107,7 +118,7 @@ const missing = (
   file: YamlFile,
   path: Path,
   name: string,
-  use: "kitchen" | "prices" | "card" | "cards",
+  use: "kitchen" | "prices" | "foods" | "card" | "cards",
 ): Problem => makeProblem("file-missing", file.placeOf(path), { name, use });
 
 type Parts = {
@@ -117,6 +128,7 @@ type Parts = {
   readonly currency: string;
   readonly kitchen: Kitchen;
   readonly packs: readonly Pack[];
+  readonly foods: readonly Food[];
 };
 
 const sittingOf = (source: string, value: SittingValue, parts: Parts): Sitting => ({
@@ -132,6 +144,7 @@ const sittingOf = (source: string, value: SittingValue, parts: Parts): Sitting =
   crew: parts.crew,
   kitchen: parts.kitchen,
   packs: parts.packs,
+  foods: parts.foods,
   spare: share(value.spare ?? 0),
   foodCostTarget: share(value["food cost target"] ?? 0.3),
   taxRate: share(value.tax ?? 0),
@@ -202,6 +215,30 @@ const cardsOf = (
     else found.push({ source, text, file: name });
   });
   return { cards: found, problems };
+};
+
+/** Foods of one list are known to the lists after it only by being read with them: a name may stand in one list alone. */
+const foodsOf = (
+  file: YamlFile,
+  names: string | readonly string[],
+  read: SittingFiles["read"],
+): ReadFoods => {
+  const lists = (typeof names === "string" ? [names] : names).map((name, i): ReadFoods => {
+    const text = read(name);
+    if (text !== null) return readFoods(name, text);
+    const at: Path = typeof names === "string" ? ["foods"] : ["foods", i];
+    return { foods: [], problems: [missing(file, at, name, "foods")] };
+  });
+  const foods = lists.flatMap((list) => list.foods);
+  const at: Path = typeof names === "string" ? ["foods"] : ["foods", 1];
+  const twice = foods.filter((food, i) => foods.findIndex((other) => other.id === food.id) < i);
+  return {
+    foods,
+    problems: [
+      ...lists.flatMap((list) => list.problems),
+      ...twice.map((food) => makeProblem("name-twice", file.placeOf(at), { name: food.name })),
+    ],
+  };
 };
 
 const pricesOf = (

@@ -28,6 +28,7 @@ export const sittingSchema = strictMap({
   tax: shareOfOne.optional(),
   kitchen: fileName,
   prices: z.union([fileName, listOf(fileName)], { error: () => "file-name" }).optional(),
+  foods: z.union([fileName, listOf(fileName)], { error: () => "file-name" }).optional(),
   cards: z.union([fileName, listOf(fileName)], { error: () => "cards" }).optional(),
   courses: listOf(
     strictMap({

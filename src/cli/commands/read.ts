@@ -8,6 +8,7 @@ import { celsiusText, massText, rangeText } from "#words/quantity-text.ts";
 import { writeUpHeadings } from "#words/write-up-text.ts";
 import { type Command, commonOptions } from "../command.ts";
 import { readInput, troubleText } from "../load-sitting.ts";
+import { foodsFrom, showListed } from "../own-foods.ts";
 import type { Paint } from "../show/paint.ts";
 import { type Remark, remarksOfText, showRemarks } from "../show/remarks.ts";
 import { tableText, wrap } from "../show/table.ts";
@@ -27,12 +28,22 @@ export const readCommand: Command = {
       value: regions.join("|"),
       help: "whose cups, tins and words (uk when left out)",
     },
+    foods: {
+      type: "string",
+      value: "FILE",
+      help: "a list of foods of your own (see docs/formats.md)",
+    },
   },
   about:
     "Reads plain text and prints the ingredients with their weights, and the steps with what goes in,\n" +
     "how long and where. A card of - is read from the standard input. With --json, one card gives one\n" +
     "object and several give a list.",
-  examples: ["tamis read cards/soup.txt", "tamis read --json cards/soup.txt", "pbpaste | tamis read -"],
+  examples: [
+    "tamis read cards/soup.txt",
+    "tamis read --foods foods.yaml cards/*.txt",
+    "tamis read --json cards/soup.txt",
+    "pbpaste | tamis read -",
+  ],
   run: async ({ args, flag, value, world, paint, errPaint }) => {
     const region = value("region") ?? "uk";
     if (!regions.some((name) => name === region))
@@ -41,11 +52,14 @@ export const readCommand: Command = {
         stderr: `tamis read: --region is "${region}"; ${listText(regions, "or")} was looked for\n`,
         code: exitCodes.unusable,
       };
+    const listed = foodsFrom(value("foods"), world);
+    if (listed.foods === null)
+      return { stdout: "", stderr: showListed(listed, flag("notes"), errPaint), code: exitCodes.unusable };
     const shapes: unknown[] = [];
     const texts = new Map<string, string>();
     const remarks: Remark[] = [];
     let stdout = "";
-    let stderr = "";
+    let stderr = showListed(listed, flag("notes"), errPaint);
     let unusable = false;
     for (const path of args) {
       const found = await readInput(path, world);
@@ -63,7 +77,7 @@ export const readCommand: Command = {
         continue;
       }
       const name = cardNameOf(file);
-      const { value: dish, findings } = readCard(found.text, name, region as Region);
+      const { value: dish, findings } = readCard(found.text, name, region as Region, listed.foods);
       // Places are in the text as it was read, which is shorter than the file when that was too long.
       texts.set(file, found.text);
       remarks.push(...remarksOfText(findings, file, found.text));

@@ -14,6 +14,8 @@ export type ReadingFacts = {
   "weight-assumed": { name: string; grams: number; basis: string };
   "weight-unknown": { name: string };
   "food-unknown": { name: string; near: string };
+  /** A food of the cook's own of which nobody has said what allergens it holds. */
+  "allergens-unstated": { name: string };
   "unit-doubtful": { words: string; taken: string };
   /** `taken` is empty when the figure was left out. */
   "amount-doubtful": { words: string; taken: string };
@@ -49,6 +51,7 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "weight-assumed": "note",
   "weight-unknown": "warn",
   "food-unknown": "warn",
+  "allergens-unstated": "warn",
   "unit-doubtful": "warn",
   "amount-doubtful": "warn",
   "line-not-understood": "warn",

@@ -17,11 +17,57 @@ export const foodByName: ReadonlyMap<string, FoodId> = new Map(
   rows.flatMap(({ food, keys }) => keys.map((key): [string, FoodId] => [key, food.id])),
 );
 
-/** The food of an id; null when the table has none. */
-export const foodById = (id: FoodId): Food | null => byId.get(id) ?? null;
+type NearIds = (words: string, most: number) => readonly string[];
 
-const foodOfKey = (key: string): Food | null => {
-  const id = foodByName.get(key);
+type OwnFoods = {
+  readonly byId: ReadonlyMap<FoodId, Food>;
+  readonly byName: ReadonlyMap<string, FoodId>;
+  readonly near: NearIds;
+};
+
+const nearIds = nearNames(foodByName);
+const indexes = new WeakMap<readonly Food[], OwnFoods>();
+
+const indexOf = (list: readonly Food[]): OwnFoods => {
+  const known = indexes.get(list);
+  if (known !== undefined) return known;
+  const byName = new Map(
+    list.flatMap((food) =>
+      [food.name, food.plural, ...food.aliases].map((name): [string, FoodId] => [
+        normaliseName(name),
+        food.id,
+      ]),
+    ),
+  );
+  const made = { byId: new Map(list.map((food) => [food.id, food])), byName, near: nearNames(byName) };
+  indexes.set(list, made);
+  return made;
+};
+
+// Set only while withFoods works, and put back before it returns: no caller can see it from outside.
+let own: OwnFoods | null = null;
+
+/**
+ * Does some work with the cook's own foods beside those of the table; without a list, with those of the work around it.
+ * The work must end before it returns: what it does later knows the table alone.
+ */
+export const withFoods = <T>(list: readonly Food[] | undefined, work: () => T): T => {
+  if (list === undefined) return work();
+  const before = own;
+  own = list.length === 0 ? null : indexOf(list);
+  try {
+    return work();
+  } finally {
+    own = before;
+  }
+};
+
+/** The food of an id; null when neither the table nor the cook has it. */
+export const foodById = (id: FoodId): Food | null => byId.get(id) ?? own?.byId.get(id) ?? null;
+
+/** The food that bears this very name, normalised; null when none does. */
+export const foodOfKey = (key: string): Food | null => {
+  const id = foodByName.get(key) ?? own?.byName.get(key);
   return id === undefined ? null : foodById(id);
 };
 
@@ -35,8 +81,8 @@ export const findFood = (words: string): Food | null => {
   return null;
 };
 
-const nearIds = nearNames(foodByName);
-
 /** Foods whose names look like these words, likest first, at most `most`; empty when nothing is half alike. */
-export const nearFoods = (words: string, most: number): readonly Food[] =>
-  nearIds(words, most).flatMap((id) => foodById(id) ?? []);
+export const nearFoods = (words: string, most: number): readonly Food[] => {
+  const ids = [...(own?.near(words, most) ?? []), ...nearIds(words, most)];
+  return ids.slice(0, most).flatMap((id) => foodById(id) ?? []);
+};

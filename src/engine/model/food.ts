@@ -26,6 +26,7 @@ export type AllergenGroup = (typeof allergenGroups)[number];
 /** How sure the table is: in the food itself; in most products sold as it; read the label of the one you buy. */
 export type AllergenGrade = "certain" | "typical" | "check";
 
+/** An allergen of a food, by its group and how sure the table is. */
 export type FoodAllergen = {
   readonly group: AllergenGroup;
   /** The cereal, the nut, the fish where the law wants it named ("wheat", "hazelnut"); null otherwise. */
@@ -215,6 +216,11 @@ export const growths = [
   /** With how deep it stands under its surface (reduce). */
   "surface",
 ] as const;
+
+/** What a rate of hand work is counted by. */
+export const ratePers = ["kilo", "piece"] as const;
+/** One of the two. */
+export type RatePer = (typeof ratePers)[number];
 
 /** What a technique does to the mass of the food. */
 export const massEffects = [

@@ -1,4 +1,5 @@
 import type { Celsius, Count, Minor, Minutes, Moment, Share } from "../measure/units.ts";
+import type { Food, FoodId, RatePer, TechniqueId } from "./food.ts";
 import type { SourceId } from "./span.ts";
 
 /** Whose measures, allergen law and limits are meant. */
@@ -53,6 +54,16 @@ export type KitchenContainer = {
   readonly count: Count;
 };
 
+/** How fast this crew does a piece of hand work, as it measured itself, beyond laying out and clearing away. */
+export type KitchenRate = {
+  readonly technique: TechniqueId;
+  /** Null when it holds for any food. */
+  readonly food: FoodId | null;
+  readonly per: RatePer;
+  /** Minutes of one pair of hands for one kilo or piece. */
+  readonly minutes: Minutes;
+};
+
 /** The equipment of a place. */
 export type Kitchen = {
   readonly name: string;
@@ -71,6 +82,8 @@ export type Kitchen = {
   readonly containers: readonly KitchenContainer[];
   /** Mixers, blenders, processors, by name. */
   readonly machines: readonly { readonly name: string; readonly count: Count }[];
+  /** Rates that overrule those of the tables; absent when none were measured. */
+  readonly rates?: readonly KitchenRate[];
   /** Minutes an oven takes to change by 10 °C. */
   readonly ovenMinutesPer10C: Minutes;
   /** Uses within so many °C may share an oven. */
@@ -108,6 +121,8 @@ export type Sitting = {
   readonly crew: readonly Cook[];
   readonly kitchen: Kitchen;
   readonly packs: readonly Pack[];
+  /** Foods of the cook's own that the table does not have; none when left out. */
+  readonly foods?: readonly Food[];
   /** Seconds and spare, as a share of covers (0.05 is one spare in twenty). */
   readonly spare: Share;
   /** Food cost as a share of the net menu price. */

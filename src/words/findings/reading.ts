@@ -67,6 +67,10 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
         : `${quoted(name)} is not in the food table; the nearest name is ${quoted(near)}.`,
     write: near === "" ? "Write a more usual name for it." : `Write "${near}" if that is what you mean.`,
   }),
+  "allergens-unstated": ({ name }) => ({
+    says: `${quoted(name)} is a food of your own, and nobody has said what allergens it holds: each of the 14 groups is marked to be asked about.`,
+    write: 'Write "allergens:" for it in your list of foods, or "made of:" with what goes into it.',
+  }),
   "unit-doubtful": ({ words, taken }) => ({
     says: `${quoted(words)} can be read in more than one way; it was taken as ${taken}.`,
     write: "Write the unit out.",

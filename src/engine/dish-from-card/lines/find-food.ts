@@ -1,4 +1,4 @@
-import { findFood, foodById, foodByName } from "../../larder/foods.ts";
+import { findFood, foodOfKey } from "../../larder/foods.ts";
 import { findSize, findUnit } from "../../larder/measures.ts";
 import { normaliseName } from "../../larder/normalise-name.ts";
 import { singularsOf } from "../../larder/plural.ts";
@@ -24,11 +24,11 @@ export type FoodMatch = { readonly food: Food; readonly from: number; readonly t
 const mostWords = 6;
 
 const keyed = (key: string): Food | null => {
-  const exact = foodByName.get(key);
-  if (exact !== undefined) return foodById(exact);
+  const exact = foodOfKey(key);
+  if (exact !== null) return exact;
   for (const form of singularsOf(key)) {
-    const id = foodByName.get(form);
-    if (id !== undefined) return foodById(id);
+    const food = foodOfKey(form);
+    if (food !== null) return food;
   }
   return null;
 };

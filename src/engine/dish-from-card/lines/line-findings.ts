@@ -2,6 +2,7 @@ import type { Finding, Fix } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { nearFoods } from "../../larder/foods.ts";
 import { measureFor, measureKind } from "../../larder/measures.ts";
+import { allergensUnstated } from "../../larder/own-foods.ts";
 import { roundForScales } from "../../measure/rounding.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
@@ -90,6 +91,15 @@ const unknownFood = (reading: Reading, place: Place): readonly Finding[] => {
     ),
   ];
 };
+
+const unstated = (reading: Reading, place: Place): readonly Finding[] =>
+  reading.food !== null && allergensUnstated(reading.food)
+    ? [
+        makeFinding("allergens-unstated", place.source, shifted(reading.nameSpan, place.start), {
+          name: reading.name,
+        }),
+      ]
+    : [];
 
 const millilitresOf = (
   amount: Amount,
@@ -190,7 +200,7 @@ export const findingsOf = (
   others: readonly Weight[],
   place: Place,
 ): readonly Finding[] => {
-  const found: Finding[] = [...unknownFood(reading, place)];
+  const found: Finding[] = [...unknownFood(reading, place), ...unstated(reading, place)];
   if (reading.equipment || reading.card !== null) return found;
   const name = nameless(reading);
   const span = shifted(reading.nameSpan, place.start);

@@ -120,9 +120,7 @@ export const compoundHeads = words(`
   mustard essence extract chips crisps pastry dough noodles dumplings ketchup chutney relish curd`);
 
 /** Heads that name a food of their own after any noun: nobody knows what is in an unknown one. */
-export const strangeHeads = words(
-  "butter milk flour paste powder syrup jam spread extract essence sauce",
-);
+export const strangeHeads = words("butter milk flour paste powder syrup jam spread extract essence sauce");
 
 /** Things on a list that nobody eats. */
 export const equipmentWords = words(`
