@@ -86,7 +86,11 @@ export type Edges = {
 };
 
 /** Draws conclusions from the bounds; false after a conflict, which it has written down. */
-export type Propagator = { readonly run: () => boolean };
+export type Propagator = {
+  readonly run: () => boolean;
+  /** A slow one waits until the others have nothing more to say. */
+  readonly slow: boolean;
+};
 
 /** Why an atom came to hold: a choice, or one of three kinds in the two low bits beside a place. */
 export const choice = -1;

@@ -21,6 +21,8 @@ export type CumulativeProfile = {
   segments: number;
   readonly at: Int32Array;
   readonly height: Int32Array;
+  /** Units taken before each stretch, summed over time; one more for after the last. */
+  readonly before: Float64Array;
   highest: number;
   highestAt: number;
   /** Brings all of this up to date; false when nothing of it has changed. */
@@ -49,6 +51,7 @@ export const profileOf = (core: Core, uses: readonly Use[]): CumulativeProfile =
   const until = new Int32Array(n).fill(farAway);
   const at = new Int32Array(2 * n + 2);
   const height = new Int32Array(2 * n + 2);
+  const before = new Float64Array(2 * n + 2);
 
   const presence = (i: number): number => {
     const side = presentSides[i] as number;
@@ -116,6 +119,8 @@ export const profileOf = (core: Core, uses: readonly Use[]): CumulativeProfile =
       const t = Math.min(opens, closes);
       while (e < parts && until[byUntil[e] as number] === t) now -= amounts[byUntil[e++] as number] as number;
       while (k < parts && from[byFrom[k] as number] === t) now += amounts[byFrom[k++] as number] as number;
+      const gone = segments === 0 ? 0 : (t - (at[segments - 1] as number)) * (height[segments - 1] as number);
+      before[segments] = segments === 0 ? 0 : (before[segments - 1] as number) + gone;
       at[segments] = t;
       height[segments++] = now;
       if (now > highest) {
@@ -145,6 +150,7 @@ export const profileOf = (core: Core, uses: readonly Use[]): CumulativeProfile =
     segments: 0,
     at,
     height,
+    before,
     highest: 0,
     highestAt: 0,
     build,

@@ -1,5 +1,6 @@
 import { addPropagator, type Core } from "./core.ts";
 import { profileOf } from "./cumulative-profile.ts";
+import { addEnergyCheck } from "./energy.ts";
 import { clashExplained, explain, explained, raise, startReason } from "./trail.ts";
 
 /** A use of a resource; presentSide −1: always present. */
@@ -219,5 +220,6 @@ export const addCumulative = (
   const sides = uses.flatMap(({ x, presentSide }) =>
     presentSide < 0 ? [x * 2, x * 2 + 1] : [x * 2, x * 2 + 1, presentSide, presentSide ^ 1],
   );
-  addPropagator(core, { run }, whenSide < 0 ? sides : [...sides, whenSide]);
+  addPropagator(core, { run, slow: false }, whenSide < 0 ? sides : [...sides, whenSide]);
+  if (whenSide < 0) addEnergyCheck(core, profileOf(core, uses), capacity, sides);
 };

@@ -61,5 +61,5 @@ export const addLinear = (
     return true;
   };
 
-  addPropagator(core, { run }, whenSide < 0 ? sides : [...sides, whenSide]);
+  addPropagator(core, { run, slow: false }, whenSide < 0 ? sides : [...sides, whenSide]);
 };

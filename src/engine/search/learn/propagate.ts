@@ -24,9 +24,12 @@ export const propagate = (core: Core): boolean => {
       }
     }
     if (core.waitingLength === 0) return true;
-    // First come, first served: the one that has waited longest.
-    const id = core.waiting[0] as number;
-    core.waiting.copyWithin(0, 1, core.waitingLength);
+    // First come, first served: the one that has waited longest, slow ones last.
+    let k = 0;
+    while (k < core.waitingLength && core.propagators[core.waiting[k] as number]?.slow) k++;
+    if (k === core.waitingLength) k = 0;
+    const id = core.waiting[k] as number;
+    core.waiting.copyWithin(k, k + 1, core.waitingLength);
     core.waitingLength--;
     core.asleep[id] = 0;
     if (core.propagators[id]?.run() === false) {
