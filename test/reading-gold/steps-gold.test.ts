@@ -3,7 +3,9 @@ import { goldDishes } from "./steps-gold.ts";
 import { kinds, scoreSteps } from "./steps-score.ts";
 
 const folder = `${new URL(".", import.meta.url).pathname}working/`;
-const dishes = ["steps.txt", "steps-more.txt"].flatMap((file) => goldDishes(folder + file));
+const dishes = ["steps.txt", "steps-more.txt", "steps-third.txt"].flatMap((file) =>
+  goldDishes(folder + file),
+);
 const score = scoreSteps(dishes);
 
 /** Least share read right, in percent: what the reader reached, so that no change makes it worse unseen. */

@@ -314,7 +314,8 @@ export const layOut = (lines: readonly Line[]): Layout => {
     } else if (
       line.facts !== null &&
       (line.heading?.role ?? null) === null &&
-      !(now?.role === "method" && line.number !== null)
+      // "Chill at least 6 hours." within a method is a step of it.
+      !(now?.role === "method" && (line.number !== null || (line.verb && /[.!]$/.test(line.words.text))))
     )
       takeFacts(line.words, line.facts);
     else if (

@@ -6,6 +6,7 @@ import type { Chosen } from "./choose-technique.ts";
 import { type Again, type Fresh, takeImplied, takeIngredients } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
 import { findMakes, findProducts } from "./find-products.ts";
+import { ovenHeat } from "./find-temperatures.ts";
 import { asMinutes, type Load, statedLength, usualLength } from "./length-of.ts";
 import { livePools, type Pool } from "./pools.ts";
 import { liftedOut, settle } from "./settle.ts";
@@ -145,7 +146,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     // "Fold every 30 minutes for 2 hours": the hands come back now and then.
     attention:
       clause.every !== null && stated !== null && chosen.attention === "hands" ? "mind" : chosen.attention,
-    celsius: settingOf(reader, clause, chosen),
+    celsius: settingOf(reader, clause, chosen, main),
     heat: clause.heat,
     core: clause.core,
     vessel: clause.vessel,
@@ -221,9 +222,23 @@ const setsOven = (clause: Clause, said: Chosen): boolean =>
   said.technique.id === "adjust-heat" ||
   clause.tokens.some((t) => t.text === "oven");
 
-const settingOf = (reader: StepReader, clause: Clause, chosen: Chosen): Action["celsius"] => {
+const settingOf = (
+  reader: StepReader,
+  clause: Clause,
+  chosen: Chosen,
+  main: Pool | null,
+): Action["celsius"] => {
   const stated = clause.settings[0];
   if (stated !== undefined) return stated.celsius;
+  // "Reduce the heat to moderate": of what stands in the oven, it is the oven's.
+  if (chosen.technique.id === "adjust-heat" && main?.inOven === true) {
+    const to = clause.tokens.findIndex((t) => t.text === "to");
+    const heat = to < 0 ? null : ovenHeat(clause.tokens[to + 1]?.text ?? "");
+    if (heat !== null) {
+      reader.ovenCelsius = heat;
+      return celsius(heat);
+    }
+  }
   const oven =
     chosen.station === "oven" &&
     chosen.technique.heat === "oven" &&

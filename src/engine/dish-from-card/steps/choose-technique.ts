@@ -75,6 +75,25 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     if (has(clause, /^simmer(ing)?$/)) return named("bring-to-simmer", base);
     if (has(clause, /^(dough|ball)$/)) return named("mix", base);
   }
+  // "Put the chicken on a board to rest", "on a rack to cool".
+  if (/^(put|take-out|arrange|spread|unmould|set-aside|stand)$/.test(id) && place === null) {
+    const purpose = clause.tokens.findIndex(
+      (t, i) =>
+        i > clause.verbAt &&
+        t.text === "to" &&
+        /^(rest|cool|drain|dry|soak|prove|rise|marinate|infuse)$/.test(clause.tokens[i + 1]?.text ?? ""),
+    );
+    const then = clause.tokens[purpose + 1]?.text ?? "";
+    if (purpose > 0 && (hasLength(clause) || then === "cool"))
+      return named(then === "rise" ? "prove" : then === "dry" ? "pat-dry" : then, base);
+  }
+  // "Soften the gelatine in cold water" soaks it.
+  if (
+    id === "sweat" &&
+    clause.hit?.verb === "soften" &&
+    (has(clause, /^gelatine?$/) || (has(clause, /^water$/) && has(clause, /^(cold|warm|boiling|hot|iced)$/)))
+  )
+    return named("soak", base);
   // "Sit the lamb on top" puts it there; "let it sit" waits.
   if (
     id === "stand" &&

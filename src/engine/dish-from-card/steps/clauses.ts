@@ -100,7 +100,10 @@ export const clausesOf = (
   return hits.map((hit, k) => {
     const from = starts[k] ?? 0;
     const to = starts[k + 1] ?? sentence.length;
-    return clauseFrom(text, sentence.slice(from, to), hit, from, place, k === 0, names, region);
+    const clause = clauseFrom(text, sentence.slice(from, to), hit, from, place, k === 0, names, region);
+    const beside =
+      k > 0 && sentence.slice(hits[k - 1]?.to ?? 0, hit.at).some((t) => /^(while|whilst)$/.test(t.text));
+    return beside ? { ...clause, meanwhile: true } : clause;
   });
 };
 
@@ -143,7 +146,11 @@ const clauseFrom = (
     verbAt,
     verbTo,
     mentions: mentions.filter(
-      (m) => !inCue(m.from) && !isAim(tokens, m.from, verbAt) && !isBath(tokens, m.from),
+      (m) =>
+        !inCue(m.from) &&
+        !isAim(tokens, m.from, verbAt) &&
+        !isBath(tokens, m.from) &&
+        !(steeps.test(hit?.technique.id ?? "") && isColdWater(tokens, m.from)),
     ),
     hints: mentions.filter((m) => inCue(m.from)),
     times: times.filter((t) => t.kind !== "interval"),
@@ -197,6 +204,15 @@ const isBath = (tokens: readonly Token[], i: number): boolean => {
       !/^(cups?|ml|litres?|liters?|pints?|l)$/.test(lead.at(-2) ?? ""))
   );
 };
+
+// Work that is done in water that nobody weighs.
+const steeps = /^(soak|sweat|wash|cool-quickly|peel|boil|put|cover|parboil|hard-boil|bring-to-boil)$/;
+
+/** "in cold water", "under cold running water": no water of the list, unless the words point at it. */
+const isColdWater = (tokens: readonly Token[], i: number): boolean =>
+  word(tokens, i) === "water" &&
+  /^(cold|iced|fresh|salted|tepid)$/.test(word(tokens, i - 1)) &&
+  /^(in|under|with|of|into)$/.test(word(tokens, i - 2));
 
 const isCondition = (tokens: readonly Token[], i: number): boolean => {
   for (let at = i; at >= 0; at -= 1) {

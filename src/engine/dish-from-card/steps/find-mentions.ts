@@ -240,6 +240,14 @@ export const findMentions = (
     const fromPot =
       (potWords.test(prev) || (found.to > i + 1 && potWords.test(word(tokens, i)))) &&
       /^(water|liquid|milk|stock|liquor)$/.test(word(tokens, found.to - 1));
+    // "A ladle of the pasta water": water from the pot, and no pasta.
+    if (
+      /^(water|liquid|liquor)$/.test(next) &&
+      /^(pasta|potato|potatoes|rice|noodle|noodles|bean|beans)$/.test(word(tokens, found.to - 1))
+    ) {
+      i = found.to + 1;
+      continue;
+    }
     const besides = /^(beside|alongside)$/.test(word(tokens, i - 2)) && prev === "the";
     const compared =
       besides ||

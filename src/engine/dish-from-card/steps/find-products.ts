@@ -55,6 +55,8 @@ export const findProducts = (
     }
     if (clause.cue !== null && isInCue(clause, i)) continue;
     if (i < clause.verbAt && isAim(clause.tokens, i, clause.verbAt)) continue;
+    // "The base of the dish" is a place.
+    if (/^(base|crust|shape|round|roll|ball)$/.test(noun) && word(clause, i + 1) === "of") continue;
     // "While the cake is in the oven, mix …": it stays where it is.
     if (i < clause.verbAt && clause.meanwhile) continue;
     const terse = !behindDeterminer(clause, i);
@@ -90,7 +92,7 @@ const behindDeterminer = (clause: Clause, i: number): boolean => {
   for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
     const here = word(clause, at);
     if (here === "a" || here === "an") return false;
-    if (determiners.has(here) || here === "first") return true;
+    if (determiners.has(here) || /^(first|enough|plenty)$/.test(here)) return true;
     if (clause.tokens[at]?.kind !== "word" || /^(in|into|to|and|with|of|on|over|for|from)$/.test(here))
       return false;
   }
@@ -122,7 +124,16 @@ const fitting: readonly (readonly [nouns: string, fits: Fits])[] = [
     "cake loaf bread bun roll biscuit cookie scone muffin brownie sponge tart pie meringue case shell",
     (p) => p.baked,
   ],
-  ["dough batter pastry crust", (p, has) => !p.baked && has(flour)],
+  ["dough batter pastry", (p, has) => !p.baked && has(flour)],
+  ["crust base", (p) => p.baked],
+  [
+    "sauce gravy ragu",
+    (p, has) =>
+      heated.some((t) => p.did.has(t)) &&
+      has(
+        /\b(passata|tomato(es)?|stock|wine|cream|milk|cider|ale|beer|vinegar|soy|juice|water|oil|butter|ketchup)\b/,
+      ),
+  ],
   [
     "syrup icing frosting caramel",
     (p, has) => !p.baked && has(/\b(sugar|honey|syrup|treacle)\b/) && !has(flour),
@@ -135,6 +146,18 @@ const fitting: readonly (readonly [nouns: string, fits: Fits])[] = [
   ],
 ];
 
+const heated = [
+  "simmer",
+  "reduce",
+  "thicken",
+  "boil",
+  "cook",
+  "bring-to-boil",
+  "bring-to-simmer",
+  "melt",
+  "deglaze",
+];
+
 const fitsOf = new Map<string, Fits>(
   fitting.flatMap(([nouns, fits]) => nouns.split(" ").map((noun): [string, Fits] => [noun, fits])),
 );
@@ -142,6 +165,8 @@ const fitsOf = new Map<string, Fits>(
 const leftBehind = new Set(
   "sauce gravy stew soup curry broth pot pan mixture content liquor marinade braise".split(" "),
 );
+
+const liquids = /\b(water|stock|milk|cream|wine|cordial|juice|cider|syrup|beer|coffee|tea|coconut milk)\b/;
 
 const resolve = (
   reader: StepReader,
@@ -160,11 +185,22 @@ const resolve = (
     return { pool: holding, members: [] };
   }
   // "The pan juices", "the sauce" when the meat was lifted out: what was left behind.
-  const { current: inHand } = reader.kitchen;
+  const { current: inHand, emptied } = reader.kitchen;
+  // "Add the shallots to the fat": to the pan that was emptied.
+  if (noun === "fat" && emptied !== null) return { pool: emptied, members: [] };
   if (/^(juice|liquid|liquor|dripping)$/.test(noun) || (inHand?.aside === true && leftBehind.has(noun))) {
     const left = newestPool(reader.kitchen, (p) => p.partial && p.contents.size > 0);
     if (left !== null) return { pool: left, members: [] };
     if (noun === "juice" || noun === "dripping") return null;
+    if (noun === "liquid") {
+      const wet = newestPool(
+        reader.kitchen,
+        (p) =>
+          !held.includes(p) &&
+          [...p.contents].some((i) => liquids.test(reader.ingredients[i]?.name.toLowerCase() ?? "")),
+      );
+      if (wet !== null) return { pool: wet, members: [] };
+    }
   }
   if (borrowedNouns.has(noun)) return null;
   if (/^(rest|remainder)$/.test(noun)) {
@@ -176,6 +212,11 @@ const resolve = (
     [...p.contents].some((i) => pattern.test(reader.ingredients[i]?.name.toLowerCase() ?? ""));
   const fitted =
     fits === undefined ? null : newestPool(reader.kitchen, (p) => !held.includes(p) && fits(p, has(p)));
+  const raw =
+    /^(crust|base)$/.test(noun) && fitted === null
+      ? newestPool(reader.kitchen, (p) => !held.includes(p) && has(p)(flour))
+      : null;
+  if (raw !== null) return { pool: raw, members: [] };
   if (fitted !== null) {
     if (reader.kitchen.current !== fitted && !fitted.names.has(noun)) callPool(reader.kitchen, fitted, noun);
     return { pool: fitted, members: [] };

@@ -35,6 +35,9 @@ const ovenWords: Readonly<Record<string, number>> = {
   "very hot": 240,
 };
 
+/** The setting that an old heat word means for an oven ("moderate"); null when it is none. */
+export const ovenHeat = (heatWord: string): number | null => ovenWords[heatWord] ?? null;
+
 const text = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
 
 const degreeSign = /^[°º˚]$/;

@@ -57,7 +57,7 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
     // "a few minutes less than usual", "ten minutes before the end": no length of what is done.
     const behind = [0, 1, 2].map((k) => text(tokens, span.next + k)).join(" ");
     if (
-      /^(less|fewer|short of|under the|before the end|from the end|before it is|before the time)\b/.test(
+      /^(less|fewer|short of|under the|before the end|from the end|before it is|before it's|before they are|before they're|before the time)\b/.test(
         behind,
       )
     ) {

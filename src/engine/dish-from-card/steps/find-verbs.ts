@@ -69,6 +69,9 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
       /^(desired|liked|needed|necessary|using|wanted|preferred|required|possible)$/.test(word(tokens, i + 1))
     )
       continue;
+    // "… while you toast the bread": the second order goes on beside the first.
+    if (/^(while|whilst)$/.test(here) && i > 0 && hits.length > 0 && /^(you|we|i)$/.test(word(tokens, i + 1)))
+      continue;
     if (subordinators.has(here)) {
       cueFrom = i;
       continue;
@@ -77,7 +80,7 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
       // "until soft, then …" ends the cue; "until soft, golden and crisp" does not, and holds no orders anyway.
       if (cueFrom >= 0 && word(tokens, cueFrom) !== "until" && word(tokens, cueFrom) !== "till") cueFrom = -1;
     }
-    if (here === "then" && cueFrom >= 0) cueFrom = -1;
+    if ((here === "then" || here === "handle") && cueFrom >= 0) cueFrom = -1;
     if (tokens[i]?.kind !== "word") continue;
     const hit = hitAt(tokens, i, hits, cueFrom, isFood);
     if (hit === null) continue;
@@ -109,7 +112,13 @@ const hitAt = (
   if (terse !== null) return terse;
   const readings = verbReadings(here);
   // "Keep it boiling" tells how it is held.
-  if (here === "keep" && verbReadings(word(tokens, i + 2)).some((r) => r.form === "ing")) return null;
+  if (
+    here === "keep" &&
+    [2, 3, 4].some(
+      (k) => /ing$/.test(word(tokens, i + k)) && !tokens.slice(i + 1, i + k).some((t) => joints.has(t.text)),
+    )
+  )
+    return null;
   // "keep stirring", "continue cooking": the second verb says what is done.
   if (
     /^(keep|start|begin|continue|try|avoid|stop)$/.test(here) &&

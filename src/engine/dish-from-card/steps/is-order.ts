@@ -28,6 +28,8 @@ export const isOrder = (
   const noun = nounVerbs.has(here);
   const next = word(tokens, i + 1);
   if (prev === ")" && noun && !takesObject(tokens, i + 1, isFood)) return false;
+  if (here === "rest" && next === "of") return false;
+  if (prev === "handle" && !noun && cueFrom < 0) return true;
   if (here === "shape" && prev === "and" && /^(size|colour|color)$/.test(word(tokens, at - 1))) return false;
   if (here === "dry" && /^(ingredients?|goods|mix|mixture|ones|items|pan|frying|spices?|bits)$/.test(next))
     return false;

@@ -17,7 +17,9 @@ const keeps =
  * True for a sentence of the method that only says how far the dish can be made before the day ("can be made to this
  * point a day ahead"): it holds no work of its own.
  */
-export const isMakeAhead = (tokens: readonly Token[]): boolean => {
+export const isMakeAhead = (all: readonly Token[]): boolean => {
+  const start = all.findIndex((t) => t.kind !== "mark");
+  const tokens = start > 0 ? all.slice(start) : all;
   if (
     tokens.some((t) => /^(keeps?|lasts?|freezes?|stores?)$/.test(t.text)) &&
     keeps.test(tokens.map((t) => t.text).join(" "))

@@ -28,6 +28,8 @@ export type Pool = {
   readonly names: Set<string>;
   part: string | null;
   vessel: string | null;
+  /** The vessel in the cook's words: "large frying pan". */
+  called: string | null;
   /** The part of it that no other pool has taken yet, 0 to 1. */
   left: number;
   /** Only fat, water or an empty pan made hot: what comes next goes in. */
@@ -68,6 +70,7 @@ export const newPool = (part: string | null): Pool => ({
   names: new Set(),
   part,
   vessel: null,
+  called: null,
   left: 1,
   primed: false,
   raw: true,

@@ -177,7 +177,9 @@ const inOven = (
   const inside = clause.tokens.some(
     (t, i) =>
       i > clause.verbAt &&
-      (t.text === "inside" || (t.text === "there" && clause.tokens[i - 1]?.text === "in")),
+      (t.text === "inside" ||
+        (t.text === "it" && clause.tokens[i - 1]?.text === "in") ||
+        (t.text === "there" && clause.tokens[i - 1]?.text === "in")),
   );
   if (standing && inside && /^(stand|cool|rest)$/.test(id))
     return { ...chosen, station: "oven", attention: "none" };

@@ -121,7 +121,10 @@ export const settle = (
   // "Set aside", "lift them out of the pan": all leaves, and the pan can be used again.
   const leaves =
     (technique.id === "set-aside" ||
-      (technique.id === "take-out" && !/^(oven|fridge|freezer)$/.test(place.before?.station ?? "oven"))) &&
+      (technique.id === "take-out" &&
+        // "Take it off" means off the heat, pan and all.
+        !/ off$/.test(clause.hit?.verb ?? "") &&
+        (only?.onHeat === true || !/^(oven|fridge|freezer)$/.test(place.before?.station ?? "oven")))) &&
     fresh.length === 0;
   if (leaves && only !== undefined && joined.length === 1 && only.vessel !== null && pans.has(only.vessel)) {
     const emptied = addPool(reader, place.part);
@@ -149,6 +152,7 @@ export const settle = (
     const piece = addPool(reader, place.part);
     for (const i of main.contents) piece.contents.add(i);
     for (const t of main.did) piece.did.add(t);
+    for (const n of main.names) piece.names.add(n);
     piece.left = 1;
     main = piece;
   }
@@ -191,8 +195,10 @@ export const settle = (
   else if (clause.vessel !== null || clause.station !== null || leavesMachine.has(technique.id))
     main.machine = null;
   const vessel = clause.vessel?.split(" ").at(-1);
-  if (vessel !== undefined) main.vessel = stem(vessel);
-  else if (main.vessel === null && burners.has(chosen.station)) main.vessel = "pan";
+  if (vessel !== undefined) {
+    main.vessel = stem(vessel);
+    main.called = clause.vessel;
+  } else if (main.vessel === null && burners.has(chosen.station)) main.vessel = "pan";
   if (!technique.miseEnPlace) main.raw = false;
   const wasPrimed = main.primed;
   main.primed =

@@ -38,6 +38,13 @@ export const heatsEmptyVessel = (
 /** Words that ask for a vessel of its own: "in another pan", "in a large bowl". */
 export const asksNewVessel = (reader: StepReader, clause: Clause): boolean => {
   for (let i = 0; i < clause.tokens.length; i += 1) {
+    // "Over the base of a baking dish"
+    if (
+      /^(base|bottom)$/.test(word(clause, i)) &&
+      word(clause, i + 1) === "of" &&
+      /^(a|an)$/.test(word(clause, i + 2))
+    )
+      return true;
     if (!/^(in|into|using)$/.test(word(clause, i))) continue;
     const next = word(clause, i + 1);
     if (/^(another|second)$/.test(next) && /^(one|,)$/.test(word(clause, i + 2))) return true;
@@ -99,6 +106,13 @@ export const articleOf = (clause: Clause): string => {
 export const poolInVessel = (reader: StepReader, clause: Clause): Pool | null => {
   const { kitchen } = reader;
   const noun = clause.tokens.find((t) => vessels.has(t.stem))?.stem ?? "";
+  // "The frying pan" is not the big pan that the pasta boils in.
+  const at = clause.tokens.findIndex((t) => t.stem === noun);
+  const kind = word(clause, at - 1);
+  if (/^(frying|roasting|sauce|griddle|big|large|small|baking|mixing|serving)$/.test(kind)) {
+    const called = newestPool(kitchen, (p) => p.called?.includes(`${kind} ${noun}`) === true);
+    if (called !== null) return called;
+  }
   const fits = (vessel: string | null): boolean =>
     vessel !== null && (vessel === noun || (pans.has(vessel) && (pans.has(noun) || noun === "")));
   if (kitchen.emptied !== null && (fits(kitchen.emptied.vessel) || kitchen.emptied.vessel === null))

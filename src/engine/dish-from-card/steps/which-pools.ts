@@ -150,6 +150,16 @@ export const poolsOf = (
   // "Wash the rice, add to water with salt": what is in hand goes in.
   const objects = fresh.filter((f) => !isTarget(clause, f.from) && !behindWith(clause, f.from));
   const behind = fresh.length > 0 && fresh.every((f) => behindWith(clause, f.from));
+  const pan = (): Pool | null => {
+    if (vesselPool !== null && vesselPool !== current) return vesselPool;
+    // "Add them along with the cabbage": to the pot, what was got ready goes in too.
+    return joining &&
+      /^(add|put|pour)$/.test(technique.id) &&
+      current?.raw === true &&
+      !asksNewVessel(reader, clause)
+      ? newestPool(kitchen, (p) => !p.raw && !p.aside && (place.part === null || p.part === place.part))
+      : null;
+  };
   if (
     named.length === 0 &&
     objects.length === 0 &&
@@ -159,7 +169,7 @@ export const poolsOf = (
           technique.id === "rub" ||
           (!asksNewVessel(reader, clause) && !technique.miseEnPlace))))
   )
-    return unique([current]);
+    return unique([pan(), current, ...ready]);
   // "Stir the sugar into the vinegar": both from the list, so a vessel of their own.
   if (
     joining &&
@@ -176,7 +186,7 @@ export const poolsOf = (
   }
   // "Spoon the filling into a dish": it goes alone.
   if (
-    /^(put|add|pour|fill)$/.test(technique.id) &&
+    /^(put|add|pour|fill|spread|layer|arrange)$/.test(technique.id) &&
     vessel &&
     !pronoun &&
     fresh.length === 0 &&
@@ -260,8 +270,26 @@ export const poolsOf = (
       ? unique([current, ...base])
       : unique(base);
   }
+  // "Carve and serve" after the sauce was made: the meat that rests.
+  if (technique.id === "carve" && fresh.length === 0 && !pronoun) {
+    const rested = newestPool(kitchen, (p) => p.contents.size > 0 && (p.did.has("rest") || p.aside));
+    if (rested !== null) return unique([rested]);
+  }
   if (technique.id === "line" && fresh.length === 0 && pronoun) return unique([current]);
   if (fresh.length === 0 && heatsEmptyVessel(clause, chosen, fresh, 0)) return [];
+  // "Heat the fat and brown the bird", "griddle the koftas": a word for what was got ready, into the hot pan.
+  if (
+    fresh.length === 0 &&
+    burners.has(chosen.station) &&
+    current?.primed === true &&
+    namesSomething(clause)
+  ) {
+    const other = (p: Pool): boolean => p !== current && p.contents.size > 0 && !p.primed && !p.onHeat;
+    const prepared =
+      newestPool(kitchen, (p) => other(p) && gotReady.some((t) => p.did.has(t))) ??
+      newestPool(kitchen, other);
+    if (prepared !== null) return unique([current, prepared]);
+  }
   // "Heat the oil. Dip the fish in batter. Fry for 3 minutes": into the fat that waits.
   if (
     fresh.length === 0 &&
@@ -319,6 +347,11 @@ const namesSomething = (clause: Clause): boolean => {
 const isOvenPlace = (clause: Clause): boolean => clause.station?.station === "oven";
 
 /** Whether food named for the first time goes into the vessel in hand. */
+// What is done to food before it goes into the pan.
+const gotReady =
+  "shape chill season marinate bread dip roll-out pat-dry salt rub brush truss cut slice fillet split".split(
+    " ",
+  );
 const carriers = new Set("add put pour fold stir toss deglaze sprinkle top garnish drizzle".split(" "));
 const onObject = new Set("season salt dip bread".split(" "));
 const seasoning =
