@@ -9,10 +9,12 @@ import { eveningCommand } from "./commands/evening.ts";
 import { importCommand } from "./commands/import.ts";
 import { planCommand } from "./commands/plan.ts";
 import { readCommand } from "./commands/read.ts";
+import { replanCommand } from "./commands/replan.ts";
 import { riskCommand } from "./commands/risk.ts";
 import { safetyCommand } from "./commands/safety.ts";
 import { scaleCommand } from "./commands/scale.ts";
 import { serveCommand } from "./commands/serve.ts";
+import { solveCommand } from "./commands/solve.ts";
 import { writeUpCommand } from "./commands/write-up.ts";
 import { commandHelp, mainHelp } from "./help.ts";
 import { nodeWorld } from "./node-world.ts";
@@ -29,9 +31,11 @@ const commands: readonly Command[] = [
   declareCommand,
   riskCommand,
   compareCommand,
+  replanCommand,
   safetyCommand,
   eveningCommand,
   writeUpCommand,
+  solveCommand,
   serveCommand,
 ];
 

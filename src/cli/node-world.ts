@@ -44,6 +44,7 @@ export const nodeWorld = (): World => ({
       return (error as NodeJS.ErrnoException).code === "EEXIST" ? "taken" : "denied";
     }
   },
+  now: () => performance.now() / 1000,
   tell: (text) => {
     if (process.stderr.isTTY === true) process.stderr.write(text);
   },

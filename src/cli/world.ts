@@ -12,6 +12,8 @@ export type World = {
   readonly walk: (folder: string) => readonly string[] | null;
   /** Writes a new file and the folders above it; a file that is there is never written over. */
   readonly write: (path: string, text: string) => "written" | "taken" | "denied";
+  /** Seconds of a clock that only goes forward. */
+  readonly now: () => number;
   /** Says at once how far long work is, to a person who watches. */
   readonly tell: (text: string) => void;
   readonly stdin: () => Promise<Uint8Array>;

@@ -11,6 +11,7 @@ export type { ReadingFacts } from "./findings/reading-facts.ts";
 export type { Severity } from "./findings/severity.ts";
 export { containerNamed } from "./larder/containers.ts";
 export { type OwnFoodFacts, type OwnFoodTrouble, ownFoods } from "./larder/own-foods.ts";
+export { rateNamed } from "./larder/work-rates.ts";
 export { compareText } from "./measure/compare-text.ts";
 export { addEstimates, between, type Estimate, exactly, scaleEstimate } from "./measure/estimate.ts";
 export type { LabelFigure } from "./measure/label-figure.ts";
@@ -163,3 +164,5 @@ export {
 export type { ExplainEffort } from "./plan-from-prep/explain-plan.ts";
 export type { PlanEffort, PlanProgress } from "./plan-from-prep/plan-from-prep.ts";
 export type { RiskEffort } from "./risk-from-plan/risk-from-plan.ts";
+export type { Project, ProjectAnswer, ProjectEffort, ProjectStatus } from "./search/project/project.ts";
+export { solveProject } from "./search/project/solve-project.ts";

@@ -22,6 +22,9 @@ export type Wanted =
   | "size"
   | "columns"
   | "container-size"
+  | "work"
+  | "food"
+  | "one-rate"
   | "shelf"
   | "density"
   | "pieces"
@@ -59,7 +62,7 @@ export type ProblemFacts = {
   /** The file holds bytes that no text has, or is longer than any such file. */
   "file-not-text": { readonly name: string; readonly reason: "binary" | "too-long" };
   /** The marks of YAML or CSV cannot be read. */
-  "marks-broken": { readonly kind: "yaml" | "csv"; readonly why: string };
+  "marks-broken": { readonly kind: "yaml" | "csv" | "psplib" | "progen-max"; readonly why: string };
   "key-unknown": { readonly key: string; readonly near: string; readonly known: readonly string[] };
   "key-missing": { readonly key: string; readonly wanted: Wanted };
   "value-bad": { readonly key: string; readonly found: string; readonly wanted: Wanted };

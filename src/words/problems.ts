@@ -44,6 +44,9 @@ const wantedWords: { readonly [W in Wanted]: string } = {
   hazard: listText(hazardKinds, "or"),
   kcal: "kilocalories in 100 g, 900 at most",
   "grams-in-100": "grams in 100 g",
+  work: "a verb of hand work, such as peel or dice",
+  food: "a food, by a name that the food table knows",
+  "one-rate": "either minutes per kilo or minutes per piece",
   "container-size": "a Gastronorm size with its depth in mm, such as GN 1/1 65",
 };
 
@@ -54,6 +57,13 @@ const fileUse = {
   foods: "a list of foods",
   card: "a card",
   cards: "the cards",
+} as const;
+
+const fileKinds = {
+  yaml: "YAML",
+  csv: "CSV",
+  psplib: "a project in the form of PSPLIB",
+  "progen-max": "a project in the form of ProGen/max",
 } as const;
 
 const problemSentences: SentencesOf<ProblemFacts> = {
@@ -70,7 +80,7 @@ const problemSentences: SentencesOf<ProblemFacts> = {
     write: "Save it as plain text (UTF-8).",
   }),
   "marks-broken": ({ kind, why }) => ({
-    says: `This cannot be read as ${kind === "yaml" ? "YAML" : "CSV"}: ${why}.`,
+    says: `This cannot be read as ${fileKinds[kind]}: ${why}.`,
     write: null,
   }),
   "key-unknown": ({ key, near, known }) => ({

@@ -25,6 +25,7 @@ const worldOf = (files: Files, more: Partial<World> & { readonly input?: Uint8Ar
     return inside.length === 0 ? null : inside.sort();
   },
   write: () => "denied",
+  now: () => performance.now() / 1000,
   tell: () => undefined,
   stdin: async () => more.input ?? new Uint8Array(),
   env: {},
@@ -113,6 +114,22 @@ describe("read", () => {
       worldOf(lunch),
     );
     expect(JSON.parse(two.stdout)).toHaveLength(2);
+  });
+
+  it("knows the foods of a list, says what nobody said of them, and refuses a list that is wrong", async () => {
+    const input = bytes("Dip\n\nServes 2\n\n30 ml barn zindra\n\n1. Stir it.\n");
+    const list = (text: string): World =>
+      worldOf({ "foods.yaml": `foods: [{name: barn zindra, density: 1.1, diet: none${text}}]` }, { input });
+    const silent = await run(["read", "--foods", "foods.yaml", "-"], list(""));
+    expect(silent.stdout).toContain("33 g");
+    expect(silent.stderr).toContain("[allergens-unstated]");
+    const said = await run(["read", "--foods", "foods.yaml", "-"], list(", allergens: none"));
+    expect(said.stderr).not.toContain("allergens-unstated");
+    const wrong = await run(["read", "--foods", "foods.yaml", "-"], list(", alergens: none"));
+    expect([wrong.code, wrong.stdout]).toEqual([2, ""]);
+    expect(wrong.stderr).toContain("allergens");
+    const gone = await run(["read", "--foods", "none.yaml", "-"], list(""));
+    expect([gone.code, gone.stderr]).toEqual([2, "tamis: none.yaml: there is no such file\n"]);
   });
 
   it("reads the standard input", async () => {
