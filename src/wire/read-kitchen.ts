@@ -1,4 +1,4 @@
-import { celsius, containerNamed, count, type Kitchen, minutes } from "#engine/index.ts";
+import { celsius, containerNamed, count, type Kitchen, minutes, rateNamed } from "#engine/index.ts";
 import { checked } from "./checked.ts";
 import { makeProblem, type Problem } from "./problem.ts";
 import {
@@ -32,6 +32,14 @@ const kitchenSchema = strictMap({
   pans: listOf(strictMap({ name: nameText, litres: positive, count: fromOne })).optional(),
   trays: wholeNumber.optional(),
   containers: listOf(strictMap({ size: nameText, count: fromOne })).optional(),
+  rates: listOf(
+    strictMap({
+      work: nameText,
+      food: nameText.optional(),
+      "minutes per kilo": positive.optional(),
+      "minutes per piece": positive.optional(),
+    }),
+  ).optional(),
   machines: listOf(strictMap({ name: nameText, count: fromOne })).optional(),
   "oven minutes per 10 °C": fromZero.optional(),
   "oven tolerance": fromZero.optional(),
@@ -80,6 +88,7 @@ export const readKitchen = (name: string, text: string): ReadKitchen => {
       return known === null ? [] : [{ ...known, count: count(many) }];
     }),
     machines: (value.machines ?? []).map((machine) => ({ name: machine.name, count: count(machine.count) })),
+    ...(value.rates === undefined ? {} : { rates: ratesOf(value.rates) }),
     ovenMinutesPer10C: minutes(
       assume(value["oven minutes per 10 °C"], usual.ovenMinutesPer10C, "oven minutes per 10 °C", []),
     ),
@@ -96,8 +105,50 @@ export const readKitchen = (name: string, text: string): ReadKitchen => {
         ]
       : [],
   );
-  return { kitchen, file, problems: [...notes, ...strange, ...sameNames(file, value.ovens)] };
+  const bad = badRates(file, value.rates ?? []);
+  return { kitchen, file, problems: [...notes, ...strange, ...bad, ...sameNames(file, value.ovens)] };
 };
+
+type WrittenRate = {
+  readonly work: string;
+  readonly food?: string | undefined;
+  readonly "minutes per kilo"?: number | undefined;
+  readonly "minutes per piece"?: number | undefined;
+};
+
+const ratesOf = (rates: readonly WrittenRate[]): NonNullable<Kitchen["rates"]> =>
+  rates.flatMap((rate) => {
+    const { technique, food, known } = rateNamed(rate.work, rate.food ?? null);
+    const kilo = rate["minutes per kilo"];
+    const each = kilo ?? rate["minutes per piece"];
+    if (technique === null || !known || each === undefined) return [];
+    return [
+      {
+        technique,
+        food,
+        per: kilo === undefined ? ("piece" as const) : ("kilo" as const),
+        minutes: minutes(each),
+      },
+    ];
+  });
+
+/** Work or food that is not known, and a rate that is not one. */
+const badRates = (file: YamlFile, rates: readonly WrittenRate[]): readonly Problem[] =>
+  rates.flatMap((rate, i) => {
+    const { technique, known } = rateNamed(rate.work, rate.food ?? null);
+    const bad = (key: string, found: string, wanted: "work" | "food" | "one-rate"): Problem =>
+      makeProblem("value-bad", file.placeOf(["rates", i, ...(wanted === "one-rate" ? [] : [key])]), {
+        key,
+        found,
+        wanted,
+      });
+    const both = (rate["minutes per kilo"] === undefined) === (rate["minutes per piece"] === undefined);
+    return [
+      ...(technique === null ? [bad("work", rate.work, "work")] : []),
+      ...(known ? [] : [bad("food", rate.food ?? "", "food")]),
+      ...(both ? [bad("rates", rate.work, "one-rate")] : []),
+    ];
+  });
 
 /** Ovens are told apart by their names. */
 const sameNames = (file: YamlFile, ovens: readonly { readonly name: string }[]): readonly Problem[] =>

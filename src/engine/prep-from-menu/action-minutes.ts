@@ -1,4 +1,5 @@
-import { type Estimate, scaleEstimate } from "../measure/estimate.ts";
+import { handRate } from "../larder/work-rates.ts";
+import { addEstimates, type Estimate, scaleEstimate } from "../measure/estimate.ts";
 import { celsius, type Minutes, minutes } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import type { Technique } from "../model/food.ts";
@@ -143,9 +144,8 @@ const unstated = (
   const setUp = technique?.setUp ?? 0;
   switch (technique?.law ?? "fixed") {
     case "per-kilo":
-      return usually(plus(scaleEstimate(base, lot.kilos), setUp));
     case "per-piece":
-      return usually(plus(scaleEstimate(base, lot.portions), setUp));
+      return usually(plus(byRate(base, technique, lot, kitchen), setUp));
     case "per-batch": {
       const iced = technique?.id === "cool-quickly" ? icedTime(lot, potsFor(lot, kitchen)) : null;
       return iced ?? usually(plus(scaleEstimate(base, rounds), setUp));
@@ -197,6 +197,25 @@ const around = (likely: Minutes): Estimate<Minutes> => ({
   likely,
   high: minutes(likely * 1.35),
 });
+
+/** Each food by its own rate; a technique that is fitted to what it is done to keeps the rate it was given. */
+const byRate = (
+  base: Estimate<Minutes>,
+  technique: Technique | null,
+  lot: Lot,
+  kitchen: Kitchen,
+): Estimate<Minutes> => {
+  const amount = technique?.law === "per-kilo" ? lot.kilos : lot.portions;
+  const all = lot.contents.reduce((sum, { grams }) => sum + grams, 0);
+  if (technique === null || !(all > 0)) return scaleEstimate(base, amount);
+  return lot.contents
+    .map(({ food, grams }) => {
+      const rate = handRate(technique, food, kitchen);
+      const counted = rate?.per === "kilo" ? lot.kilos : lot.portions;
+      return scaleEstimate(rate?.minutes ?? base, (counted * grams) / all);
+    })
+    .reduce(addEstimates);
+};
 
 /** Hands take longer over more food, but not in step with it. */
 const handed = (base: Estimate<Minutes>, action: Action, lot: Lot, rounds: number): Estimate<Minutes> =>

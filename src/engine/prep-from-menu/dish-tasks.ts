@@ -110,7 +110,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
   }
 
   const takers = takersOf(drafts, ids);
-  const mise = miseTasks(work, takers, tasks[0]?.id ?? plate, id);
+  const mise = miseTasks(work, kitchen, takers, tasks[0]?.id ?? plate, id);
   return {
     tasks: [...mise.tasks, ...tasks],
     lags: [...mise.lags, ...lags],

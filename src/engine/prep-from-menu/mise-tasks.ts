@@ -1,6 +1,7 @@
 import { addEstimates, type Estimate } from "../measure/estimate.ts";
 import { type Minutes, minutes } from "../measure/units.ts";
 import type { Segment, Task } from "../model/prep.ts";
+import type { Kitchen } from "../model/sitting.ts";
 import { soils, thenCleaned } from "./clean-down.ts";
 import type { DraftLag } from "./draft-lag.ts";
 import { leastTask, mostTask } from "./kitchen-rates.ts";
@@ -11,11 +12,12 @@ import { asWritten, type Work } from "./work.ts";
 /** Cutting and cleaning of a dish as tasks: long jobs alone, short ones together. */
 export const miseTasks = (
   work: Work,
+  kitchen: Kitchen,
   takers: ReadonlyMap<number, readonly string[]>,
   otherwise: string | null,
   id: (name: string) => string,
 ): { readonly tasks: readonly Task[]; readonly lags: readonly DraftLag[]; readonly cuts: readonly Cut[] } => {
-  const all = miseOf(work);
+  const all = miseOf(work, kitchen);
   const groups = groupMise(all);
   const tasks: Task[] = [];
   const lags: DraftLag[] = [];

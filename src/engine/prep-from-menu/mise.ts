@@ -1,9 +1,11 @@
 import { foodById } from "../larder/foods.ts";
 import { techniqueById, verbReadings } from "../larder/techniques.ts";
+import { handRate } from "../larder/work-rates.ts";
 import { exactly } from "../measure/estimate.ts";
 import { minutes } from "../measure/units.ts";
 import type { Ingredient } from "../model/dish.ts";
-import type { Technique } from "../model/food.ts";
+import type { FoodId, Technique } from "../model/food.ts";
+import type { Kitchen } from "../model/sitting.ts";
 import { waits } from "./kitchen-rates.ts";
 import type { Work } from "./work.ts";
 
@@ -23,10 +25,13 @@ export type Mise = {
 };
 
 /** Mise en place that the lines of a card ask for ("peeled and diced"). */
-export const miseOf = (work: Work): readonly Mise[] => [...fromLines(work), ...fromSwaps(work)];
+export const miseOf = (work: Work, kitchen: Kitchen): readonly Mise[] => [
+  ...fromLines(work, kitchen),
+  ...fromSwaps(work, kitchen),
+];
 
 /** Vegetables and fruit that a swap brings in are cleaned and cut, though no line says so (common practice, no source). */
-const fromSwaps = (work: Work): readonly Mise[] =>
+const fromSwaps = (work: Work, kitchen: Kitchen): readonly Mise[] =>
   work.versions.flatMap((version) => {
     const out = version.swaps.flatMap((s) => work.dish.swaps[s]?.out ?? []);
     const ingredient = out.flatMap((o) => work.dish.ingredients[o] ?? [])[0];
@@ -37,7 +42,7 @@ const fromSwaps = (work: Work): readonly Mise[] =>
         return [];
       const bought = (m.asPurchased?.likely ?? m.edible?.likely ?? 0) / 1000;
       const jobs = ["peel", "chop"].flatMap((id) => techniqueById(id) ?? []);
-      const each = jobs.map((technique) => lengthOf(technique, bought, 0));
+      const each = jobs.map((technique) => lengthOf(technique, m.food, bought, 0, kitchen));
       const sum = (side: "low" | "likely" | "high"): number => each.reduce((total, e) => total + e[side], 0);
       return [
         {
@@ -53,7 +58,7 @@ const fromSwaps = (work: Work): readonly Mise[] =>
     });
   });
 
-const fromLines = (work: Work): readonly Mise[] =>
+const fromLines = (work: Work, kitchen: Kitchen): readonly Mise[] =>
   work.dish.ingredients.flatMap((ingredient): readonly Mise[] => {
     if (ingredient.equipment || ingredient.card !== null) return [];
     const jobs = jobsOf(ingredient);
@@ -67,7 +72,13 @@ const fromLines = (work: Work): readonly Mise[] =>
     const bought = measured.reduce((sum, m) => sum + (m.asPurchased?.likely ?? 0), 0);
     // What is trimmed off is in the hands as well.
     const each = jobs.map(({ technique }) =>
-      lengthOf(technique, (technique.mass === "trims" ? Math.max(bought, grams) : grams) / 1000, pieces),
+      lengthOf(
+        technique,
+        ingredient.food,
+        (technique.mass === "trims" ? Math.max(bought, grams) : grams) / 1000,
+        pieces,
+        kitchen,
+      ),
     );
     const sum = (side: "low" | "likely" | "high"): number => each.reduce((total, e) => total + e[side], 0);
     const shelf = ingredient.food === null ? null : (foodById(ingredient.food)?.shelf ?? null);
@@ -84,17 +95,21 @@ const fromLines = (work: Work): readonly Mise[] =>
     ];
   });
 
-const lengthOf = (technique: Technique, kilos: number, pieces: number): Mise["minutes"] => {
-  const { low, likely, high } = technique.minutes;
-  const amount =
-    technique.law === "per-kilo"
-      ? kilos
-      : technique.law === "per-piece"
-        ? pieces > 0
-          ? pieces
-          : kilos * 10
-        : 1;
-  const at = (rate: number): number => technique.setUp + rate * amount;
+const lengthOf = (
+  technique: Technique,
+  food: FoodId | null,
+  kilos: number,
+  pieces: number,
+  kitchen: Kitchen,
+): Mise["minutes"] => {
+  const rate = handRate(technique, food, kitchen);
+  if (rate === null) {
+    const { low, likely, high } = technique.minutes;
+    return { low: technique.setUp + low, likely: technique.setUp + likely, high: technique.setUp + high };
+  }
+  const amount = rate.per === "kilo" ? kilos : pieces > 0 ? pieces : kilos * 10;
+  const at = (each: number): number => technique.setUp + each * amount;
+  const { low, likely, high } = rate.minutes;
   return { low: at(low), likely: at(likely), high: at(high) };
 };
 
