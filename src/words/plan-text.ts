@@ -1,4 +1,4 @@
-import type { Cause, Task } from "#engine/index.ts";
+import type { Cause, GoalLevel, LagReason, Task } from "#engine/index.ts";
 import { clockText, momentText } from "./clock.ts";
 import { lagLabels } from "./labels.ts";
 import { capital, countText, listText, numberText } from "./number-text.ts";
@@ -37,29 +37,63 @@ export const causeText = (
   /** When the task itself begins. */
   start: number | null = null,
 ): string => {
+  const comesBefore = (id: string): boolean => {
+    const other = names.startOf?.(id) ?? null;
+    return start !== null && other !== null && other < start;
+  };
+  /** Of two tasks on one thing: the other has it before, or then. */
+  const taken = (thing: string, id: string): string =>
+    comesBefore(id)
+      ? `until then the ${thing} is taken by: ${names.task(id)}`
+      : `the ${thing} is then taken by: ${names.task(id)}`;
   switch (cause.kind) {
     case "lag": {
       const wait = cause.minutes === 0 ? "" : ` (${durationText(Math.abs(cause.minutes))})`;
-      const other = names.startOf?.(cause.task) ?? null;
-      const side = start !== null && other !== null && other < start ? "before" : "after";
-      const label = (lagLabels as Readonly<Record<string, { after: string; before: string }>>)[cause.reason];
-      return `${label?.[side] ?? cause.reason}${wait}: ${names.task(cause.task)}`;
+      const label = lagLabels[reasonOf(cause)][comesBefore(cause.task) ? "before" : "after"];
+      return `${label}${wait}: ${names.task(cause.task)}`;
     }
     case "cook":
-      return `${cause.cook} then turns to: ${names.task(cause.task)}`;
+      return comesBefore(cause.task)
+        ? `${cause.cook} is still busy with: ${names.task(cause.task)}`
+        : `${cause.cook} then turns to: ${names.task(cause.task)}`;
     case "resource":
-      return `the ${cause.resource} is then taken by: ${names.task(cause.task)}`;
+      return taken(cause.resource, cause.task);
     case "oven":
-      return `the ${cause.oven} is then taken by: ${names.task(cause.task)}${
+      return `${taken(cause.oven, cause.task)}${
         cause.changeMinutes > 0 ? `, ${durationText(cause.changeMinutes)} to change its heat` : ""
       }`;
     case "shift":
       return `${cause.cook}'s shift turns at ${momentText(names.date, cause.at)}`;
+    case "open":
+      return `heat is on, and somebody is in the kitchen only ${cause.earlier ? "from" : "until"} ${momentText(names.date, cause.at)}`;
+    case "fixed":
+      return "it is asked to begin then";
     case "due":
-      return `${names.course(cause.course)} is due at ${clockText(cause.at)}`;
+      return `${names.course(cause.course)} lands with it and is due at ${clockText(cause.at)}`;
     case "calm":
       return `done by ${momentText(names.date, cause.at)}, so that the last hour is left to finishing`;
+    case "level":
+      return levelCauses[cause.level];
     case "spread":
       return `${cause.cook} has enough to do in the shift until ${momentText(names.date, cause.at)}`;
+    case "slack":
+      return `nothing: it could stand up to ${durationText(cause.minutes)} later`;
   }
+};
+
+/** Why a least wait of none is there is told by the order of the work; the limit itself is told by its own reason. */
+const reasonOf = ({ reason, side, minutes }: Extract<Cause, { kind: "lag" }>): LagReason => {
+  const limit = reason === "hold-limit" || reason === "fridge-limit" || reason === "serve-soon";
+  if (side === "most" || !limit) return reason;
+  return minutes > 0 ? "stated-wait" : "uses-product";
+};
+
+/** What would be worse in the plan if a task stood later. */
+const levelCauses: { readonly [L in GoalLevel]: string } = {
+  late: "later, a course would be late",
+  hold: "later, hot food would wait longer",
+  "free-from": "later, it would come after the version that holds what it is free from",
+  calm: "later, it would stand in the hour that is left to finishing",
+  service: "later, it would stand in the service",
+  freshness: "later, cold food would wait longer",
 };

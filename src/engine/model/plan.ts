@@ -1,19 +1,42 @@
 import type { Minutes, Moment } from "../measure/units.ts";
 import type { Clash, WayOut } from "./clash.ts";
-import type { GoalLevel, TaskId } from "./prep.ts";
+import type { GoalLevel, LagReason, TaskId } from "./prep.ts";
 
-/** What pins a task where it stands. */
+/** Set when it keeps a task from standing earlier, which is asked of late courses; absent: from standing later. */
+type Way = { readonly earlier?: true };
+
+/** What pins a task where it stands: without it, it could stand a minute later. */
 export type Cause =
-  | { readonly kind: "lag"; readonly task: TaskId; readonly reason: string; readonly minutes: Minutes }
-  | { readonly kind: "cook"; readonly task: TaskId; readonly cook: string }
-  | { readonly kind: "resource"; readonly task: TaskId; readonly resource: string }
-  | { readonly kind: "oven"; readonly task: TaskId; readonly oven: string; readonly changeMinutes: Minutes }
-  | { readonly kind: "shift"; readonly cook: string; readonly at: Moment }
+  | (Way & {
+      readonly kind: "lag";
+      readonly task: TaskId;
+      readonly reason: LagReason;
+      /** The side of the lag that is reached, and its minutes. */
+      readonly side: "least" | "most";
+      readonly minutes: Minutes;
+    })
+  | (Way & { readonly kind: "cook"; readonly task: TaskId; readonly cook: string })
+  | (Way & { readonly kind: "resource"; readonly task: TaskId; readonly resource: string })
+  | (Way & {
+      readonly kind: "oven";
+      readonly task: TaskId;
+      readonly oven: string;
+      readonly changeMinutes: Minutes;
+    })
+  | (Way & { readonly kind: "shift"; readonly cook: string; readonly at: Moment })
+  /** Heat is on, and from this moment on (or until it) nobody is in the kitchen. */
+  | (Way & { readonly kind: "open"; readonly at: Moment })
+  /** It is asked to begin there. */
+  | (Way & { readonly kind: "fixed" })
   | { readonly kind: "due"; readonly course: number; readonly at: Moment }
   /** Done before this moment so that the last hour and the service are left to finishing. */
   | { readonly kind: "calm"; readonly at: Moment }
+  /** Later, the plan would be worse in this: nothing else holds it. */
+  | { readonly kind: "level"; readonly level: GoalLevel }
   /** Done in an earlier shift, since the cook's later one, which ends at this moment, is as full as is comfortable. */
-  | { readonly kind: "spread"; readonly cook: string; readonly at: Moment };
+  | { readonly kind: "spread"; readonly cook: string; readonly at: Moment }
+  /** Nothing holds it: it could stand so much later. */
+  | { readonly kind: "slack"; readonly minutes: Minutes };
 
 /** A task with its times and its hands. Moments are minutes from midnight at the start of the date, end excluded. */
 export type Placed = {

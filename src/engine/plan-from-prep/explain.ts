@@ -1,81 +1,90 @@
-import { minutes, moment } from "../measure/units.ts";
+import { type Moment, minutes, moment } from "../measure/units.ts";
 import type { Cause } from "../model/plan.ts";
 import type { Prep } from "../model/prep.ts";
-import { clashAt, inTheWay } from "./clash.ts";
-import { calmEnd, crowdedShift } from "./place.ts";
-import { put, type Schedule, type Spot, spotOf, take } from "./schedule.ts";
+import { clashCauses } from "./explain-clash.ts";
+import type { Arc, Shifts, Stretch } from "./model.ts";
+import { costOfStarts, placesOf } from "./objective.ts";
+import { crowdedShift } from "./place.ts";
+import { type Schedule, type Spot, spotOf } from "./schedule.ts";
+import { joinSpans } from "./start-sets.ts";
 
-/** What keeps a placed task from standing a minute later: lags that are tight, hands or places that are taken, shift, quiet hour. */
+/** Minutes looked ahead for what holds a task that could stand a minute later. */
+const farthest = 600;
+
+/**
+ * What keeps a placed task from standing a minute later: lags that are tight, hands or places that are taken, hours, the
+ * course itself; where nothing does, what would be worse then. Of a late course also what keeps it from standing earlier.
+ */
 export const because = (prep: Prep, schedule: Schedule, node: number, spot: Spot): readonly Cause[] => {
-  const causes = [...tightLags(prep, schedule, node, spot), ...taken(schedule, node, spot)];
+  const causes = blocked(prep, schedule, node, spot, 1);
+  if (causes.length === 0) causes.push(unblocked(prep, schedule, node, spot));
   const late = schedule.slip[schedule.model.nodes[node]?.course ?? 0] ?? 0;
-  const due = dueCause(schedule, node, spot);
-  if (due) causes.push(due);
-  if (late > 0 || causes.length === 0) causes.push(...earlierCauses(prep, schedule, node, spot));
-  return causes.length > 0 ? unique(causes) : [quietCause(schedule, node, spot)];
+  if (late > 0) {
+    for (const cause of blocked(prep, schedule, node, spot, -1))
+      causes.push({ ...cause, earlier: true } as Cause);
+  }
+  return unique(causes);
 };
 
 const idOf = (schedule: Schedule, node: number): string => schedule.model.nodes[node]?.id ?? "";
-const endOf = (schedule: Schedule, node: number, spot: Spot): number =>
-  spot.start + (schedule.model.nodes[node]?.length ?? 0);
-const at = (schedule: Schedule, minute: number) => moment(minute + schedule.model.origin);
+const at = (schedule: Schedule, minute: number): Moment => moment(minute + schedule.model.origin);
 
-/** Arcs to the tasks that follow with no slack left: moving later would break them. */
-const tightLags = (prep: Prep, schedule: Schedule, node: number, spot: Spot): Cause[] =>
-  (schedule.model.out[node] ?? []).flatMap((arc): Cause[] => {
+/** Everything that forbids the task a minute later (1) or earlier (-1). */
+const blocked = (prep: Prep, schedule: Schedule, node: number, spot: Spot, way: 1 | -1): Cause[] => {
+  const next = { ...spot, start: spot.start + way };
+  const causes = [...tightLags(prep, schedule, node, spot, way), ...hourCauses(schedule, node, next, way)];
+  causes.push(...clashCauses(schedule, node, next));
+  const due = way > 0 ? dueCause(schedule, node, spot) : null;
+  if (due) causes.push(due);
+  return causes;
+};
+
+/** Lags with no slack left: those that leave the task for standing later, those that enter it for standing earlier. */
+const tightLags = (prep: Prep, schedule: Schedule, node: number, spot: Spot, way: 1 | -1): Cause[] => {
+  const { out, into } = schedule.model;
+  const arcs: readonly Arc[] = (way > 0 ? out : into)[node] ?? [];
+  return arcs.flatMap((arc): Cause[] => {
     const lag = prep.lags[arc.lag];
-    const other = spotOf(schedule, arc.to);
-    if (!lag || !other || other.start - spot.start !== arc.weight) return [];
+    const other = way > 0 ? arc.to : arc.from;
+    const stands = spotOf(schedule, other);
+    if (!lag || !stands || (stands.start - spot.start) * way !== arc.weight) return [];
+    const side = arc.most ? "most" : "least";
     return [
       {
         kind: "lag",
-        task: idOf(schedule, arc.to),
+        task: idOf(schedule, other),
         reason: lag.reason,
-        minutes: minutes(arc.most ? (lag.most ?? 0) : lag.least),
+        side,
+        minutes: minutes(lag[side] ?? 0),
       },
     ];
   });
-
-/** Hands, equipment, ovens or shifts that are not free a minute later. */
-const taken = (schedule: Schedule, node: number, spot: Spot): Cause[] => {
-  const next = { ...spot, start: spot.start + 1 };
-  return [...shiftCause(schedule, node, next, 1), ...clashCauses(schedule, node, next)];
 };
 
-const clashCauses = (schedule: Schedule, node: number, next: Spot): Cause[] => {
-  const spot = spotOf(schedule, node);
-  if (!spot) return [];
-  take(schedule, node);
-  const clash = clashAt(schedule, node, next.start, next.cook, next.oven);
-  const others = clash ? inTheWay(schedule, clash).filter((n) => n !== node) : [];
-  put(schedule, node, spot.start, spot.cook, spot.oven);
-  if (!clash) return [];
-  return others.map((other): Cause => {
-    const task = idOf(schedule, other);
-    const { on } = clash;
-    if (on.kind === "cook") return { kind: "cook", task, cook: schedule.model.cooks[on.cook] ?? "" };
-    if (on.kind === "resource") {
-      return { kind: "resource", task, resource: schedule.model.resourceIds[on.resource] ?? "" };
-    }
-    const oven = schedule.model.ovenIds[on.oven] ?? "";
-    return { kind: "oven", task, oven, changeMinutes: minutes(on.kind === "oven" ? on.change : 0) };
-  });
-};
-
-const shiftCause = (schedule: Schedule, node: number, next: Spot, sign: 1 | -1): Cause[] => {
-  const task = schedule.model.nodes[node];
+/** The hours of its cook, of the kitchen, or its own, that a start a minute away would leave. */
+const hourCauses = (schedule: Schedule, node: number, next: Spot, way: 1 | -1): Cause[] => {
+  const { model } = schedule;
+  const task = model.nodes[node];
   const starts = task?.starts[Math.max(next.cook, 0)] ?? [];
-  if (!task || next.cook < 0 || starts.some((s) => s.from <= next.start && next.start <= s.to)) return [];
-  const cook = schedule.model.cooks[next.cook] ?? "";
-  const shifts = schedule.model.shifts[next.cook] ?? [];
-  for (const a of task.attended) {
-    const from = next.start + a.offset;
-    const to = from + a.length;
-    if (shifts.some((s) => s.from <= from && to <= s.to)) continue;
-    const before = shifts.find((s) => (sign > 0 ? s.to === to - 1 : s.from === from + 1));
-    if (before) return [{ kind: "shift", cook, at: at(schedule, sign > 0 ? before.to : before.from) }];
+  if (!task || starts.some((s) => s.from <= next.start && next.start <= s.to)) return [];
+  const shift = next.cook < 0 ? null : edge(model.shifts[next.cook] ?? [], task.attended, next.start, way);
+  if (shift !== null) {
+    return [{ kind: "shift", cook: model.cooks[next.cook] ?? "", at: at(schedule, shift) }];
   }
-  return [];
+  const open = edge(joinSpans(model.shifts.flat()), task.hot, next.start, way);
+  return [open === null ? { kind: "fixed" } : { kind: "open", at: at(schedule, open) }];
+};
+
+/** Where the span ends that a stretch just leaves; null when every stretch is inside one. */
+const edge = (spans: Shifts, stretches: readonly Stretch[], start: number, way: 1 | -1): number | null => {
+  for (const { offset, length } of stretches) {
+    const from = start + offset;
+    const to = from + length;
+    if (length === 0 || spans.some((s) => s.from <= from && to <= s.to)) continue;
+    const left = spans.find((s) => (way > 0 ? s.to === to - 1 : s.from === from + 1));
+    return left === undefined ? null : way > 0 ? left.to : left.from;
+  }
+  return null;
 };
 
 const dueCause = (schedule: Schedule, node: number, spot: Spot): Cause | null => {
@@ -83,46 +92,56 @@ const dueCause = (schedule: Schedule, node: number, spot: Spot): Cause | null =>
   for (const arc of model.out[node] ?? []) {
     const goal = model.landing.indexOf(arc.to);
     const landing = spotOf(schedule, arc.to);
-    if (goal < 0 || !landing || landing.start !== endOf(schedule, node, spot)) continue;
+    if (goal < 0 || !landing || landing.start !== spot.start + arc.weight) continue;
     return { kind: "due", course: model.goals[goal]?.course ?? 0, at: at(schedule, model.due[goal] ?? 0) };
   }
   return null;
 };
 
-/** For a course that is late: what keeps the task from standing a minute earlier. */
-const earlierCauses = (prep: Prep, schedule: Schedule, node: number, spot: Spot): Cause[] => {
-  const next = { ...spot, start: spot.start - 1 };
-  const lags = (schedule.model.into[node] ?? []).flatMap((arc): Cause[] => {
-    const lag = prep.lags[arc.lag];
-    const other = spotOf(schedule, arc.from);
-    if (!lag || !other || spot.start - other.start !== arc.weight) return [];
-    return [
-      {
-        kind: "lag",
-        task: idOf(schedule, arc.from),
-        reason: lag.reason,
-        minutes: minutes(arc.most ? (lag.most ?? 0) : lag.least),
-      },
-    ];
-  });
-  return [...lags, ...shiftCause(schedule, node, next, -1), ...clashCauses(schedule, node, next)];
-};
-
-/** Nothing else holds it, so it stands before the quiet hours, or before its course. */
-const quietCause = (schedule: Schedule, node: number, spot: Spot): Cause => {
+/** Nothing forbids it a minute later: then the plan would be worse, or its cook's day too full, or it has slack. */
+const unblocked = (prep: Prep, schedule: Schedule, node: number, spot: Spot): Cause => {
   const { model } = schedule;
   const task = model.nodes[node];
-  const quiet = model.calm.find(
-    (calm) => task && calmEnd(model, task, spot.start + 1) <= spot.start && calm.to > spot.start,
-  );
-  if (quiet) return { kind: "calm", at: at(schedule, quiet.from) };
-  const shift = task ? crowdedShift(schedule, task, spot.cook, spot.start + 1) : null;
-  if (task && shift !== null) {
-    const to = schedule.model.shifts[spot.cook]?.[shift]?.to ?? 0;
-    return { kind: "spread", cook: schedule.model.cooks[spot.cook] ?? "", at: at(schedule, to) };
+  const worse = worseAt(schedule, node, spot.start + 1);
+  if (worse === "calm" || worse === "service") {
+    const from = spot.start + (task?.handsFrom ?? 0);
+    const quiet = model.calm.find((calm) => calm.to > from);
+    if (quiet) return { kind: "calm", at: at(schedule, worse === "calm" ? quiet.from : quiet.due) };
   }
-  const goal = task?.course ?? 0;
-  return { kind: "due", course: model.goals[goal]?.course ?? 0, at: at(schedule, model.due[goal] ?? 0) };
+  if (worse !== null) return { kind: "level", level: worse };
+  const now = task ? crowdedShift(schedule, task, spot.cook, spot.start) : null;
+  const then = task ? crowdedShift(schedule, task, spot.cook, spot.start + 1) : null;
+  if (then !== null && then !== now) {
+    return {
+      kind: "spread",
+      cook: model.cooks[spot.cook] ?? "",
+      at: at(schedule, model.shifts[spot.cook]?.[then]?.to ?? 0),
+    };
+  }
+  let slack = 1;
+  while (slack < farthest) {
+    const moved = { ...spot, start: spot.start + slack };
+    if (worseAt(schedule, node, moved.start + 1) !== null) break;
+    if (blocked(prep, schedule, node, moved, 1).length > 0) break;
+    slack += 1;
+  }
+  return { kind: "slack", minutes: minutes(slack) };
+};
+
+/** The weightiest level that is worse with the task at another start; null when none is. */
+const worseAt = (schedule: Schedule, node: number, start: number) => {
+  const { model, slip } = schedule;
+  const before = costOfStarts(model, schedule.start, slip);
+  const moved = Int32Array.from(schedule.start);
+  moved[node] = start;
+  const after = costOfStarts(model, moved, slip);
+  const place = placesOf(model);
+  for (const level of model.levels) {
+    const change = (after[place(level)] ?? 0) - (before[place(level)] ?? 0);
+    if (change > 0) return level;
+    if (change < 0) return null;
+  }
+  return null;
 };
 
 const unique = (causes: readonly Cause[]): readonly Cause[] => {

@@ -8,6 +8,7 @@ import { ScreenHead } from "../parts/screen-head.tsx";
 import { useNarrow } from "../state/narrow.ts";
 import { CookList } from "./cook-list.tsx";
 import { DayChart } from "./day-chart.tsx";
+import { InTheWay } from "./in-the-way.tsx";
 import { LandingTable } from "./landing-table.tsx";
 import { namesOf } from "./names.ts";
 import { rowsOf } from "./rows.ts";
@@ -95,6 +96,7 @@ export const PlanScreen = ({ evening, risk, findings }: Props) => {
         </div>
       )}
       <FindingList findings={findings.filter((f) => ofPlan.has(f.code))} />
+      <InTheWay prep={prep} plan={plan} names={names} />
       {narrow ? [landing, lists, chart] : [chart, lists]}
       {risk !== null && risk.courses.length > 0 && <Sureness risk={risk} names={names} />}
     </div>

@@ -1,4 +1,4 @@
-import { firstEffort, readCard, runEvening, weighPlan, writeUpCard } from "#engine/index.ts";
+import { firstEffort, readCard, runEvening, weighPlan, whyPlan, writeUpCard } from "#engine/index.ts";
 import { pageOfCard } from "#wire/page-of-card.ts";
 import { type SittingFiles, sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { sentenceOf } from "#words/en.ts";
@@ -24,6 +24,8 @@ export const answerAsk = (ask: Ask): Told => {
     }
     case "evening":
       return { id: ask.id, told: "evening", answer: eveningOf(ask.sitting, ask.files, ask.tries) };
+    case "why":
+      return { id: ask.id, told: "why", answer: whyPlan(ask) };
   }
 };
 

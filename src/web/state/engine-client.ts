@@ -1,3 +1,4 @@
+import type { Plan } from "#engine/index.ts";
 import type { Ask, CardAnswer, EveningAnswer, SittingAnswer, Told, WriteUpAnswer } from "./engine-talk.ts";
 
 type Question<A> = A extends unknown ? Omit<A, "id"> : never;
@@ -70,6 +71,8 @@ const makeLine = <A extends Ask, R>(): EngineLine<A, R> => {
 export const cardLine = makeLine<Extract<Ask, { ask: "card" }>, CardAnswer>();
 /** Works out the whole evening; apart from the card's line, so that a long plan never holds up typing. */
 export const eveningLine = makeLine<Extract<Ask, { ask: "evening" }>, EveningAnswer>();
+/** Looks for what stands in the way of a plan; apart, since that takes longer than the plan. */
+export const whyLine = makeLine<Extract<Ask, { ask: "why" }>, Plan>();
 /** Writes a card up as a document. */
 export const writeUpLine = makeLine<Extract<Ask, { ask: "write-up" }>, WriteUpAnswer>();
 /** Reads the sitting alone. */

@@ -1,4 +1,4 @@
-import type { Dish, Evening, Finding, Region, Risk, Sitting } from "#engine/index.ts";
+import type { Dish, Evening, Finding, Plan, Prep, Region, Risk, Sitting } from "#engine/index.ts";
 
 /** A text of a book as the engine is handed it. */
 export type BookFile = { readonly path: string; readonly text: string };
@@ -65,6 +65,12 @@ export type Ask =
       readonly sitting: string;
       readonly files: readonly BookFile[];
       readonly tries: number | null;
+    }
+  | {
+      readonly id: number;
+      readonly ask: "why";
+      readonly prep: Prep;
+      readonly plan: Plan;
     };
 
 /** What the worker hands back, under the number of the question. */
@@ -73,4 +79,5 @@ export type Told =
   | { readonly id: number; readonly told: "write-up"; readonly answer: WriteUpAnswer }
   | { readonly id: number; readonly told: "card"; readonly answer: CardAnswer }
   | { readonly id: number; readonly told: "evening"; readonly answer: EveningAnswer }
+  | { readonly id: number; readonly told: "why"; readonly answer: Plan }
   | { readonly id: number; readonly told: "failed"; readonly why: string };
