@@ -719,4 +719,29 @@ export const checks: readonly Check[] = [
       1e-9,
     ],
   },
+  ...(
+    [
+      [4, 163, 60],
+      [6, 163, 60],
+    ] as const
+  ).map(
+    ([pounds, setting, core]): Check => ({
+      what: `rib roast of ${pounds} lb at ${setting} °C to ${core} °C: minutes a pound`,
+      source: "USDA FSIS roasting chart: 23 to 25 minutes a pound at 325 °F; a static oven's coefficient",
+      run: () => [
+        took(
+          {
+            body: jointOf(grams(pounds * 453.6), density(1050)),
+            ...thermalProperties(beef, celsius(40)),
+            transfer: transferOf("static-oven").likely,
+            start: celsius(7),
+            medium: celsius(setting),
+          },
+          core,
+        ) / pounds,
+        24,
+        6,
+      ],
+    }),
+  ),
 ];
