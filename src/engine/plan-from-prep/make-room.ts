@@ -39,7 +39,7 @@ export const makeRoom = (schedule: Schedule, node: number, state: Insertion): re
     for (const n of way.thrown) take(schedule, n);
     reopen(schedule, [node, ...way.thrown]);
     const spot = way.spot ?? latestSpot(schedule, node, state.chance);
-    if (spot && isOpen(schedule, node, spot) && putAt(schedule, node, spot)) {
+    if (spot && isOpen(schedule, node, task, spot) && putAt(schedule, node, spot)) {
       state.throws -= Math.max(1, way.thrown.length);
       return way.thrown;
     }
@@ -52,9 +52,10 @@ export const makeRoom = (schedule: Schedule, node: number, state: Insertion): re
   return null;
 };
 
-const isOpen = (schedule: Schedule, node: number, spot: Spot): boolean =>
+const isOpen = (schedule: Schedule, node: number, task: Node, spot: Spot): boolean =>
   (schedule.earliest[node] as number) <= spot.start &&
   spot.start <= (schedule.latest[node] as number) &&
+  cooksOf(schedule, node, task).includes(spot.cook) &&
   clashAt(schedule, node, spot.start, spot.cook, spot.oven) === null;
 
 const reopen = (schedule: Schedule, nodes: readonly number[]): void => {
