@@ -149,7 +149,8 @@ const readNumber = (tokens: readonly Token[], at: number): NumberRead | null => 
   const word = article ? lowerAt(tokens, at + 1) : token.lower;
   const after = at + (article ? 2 : 1);
   const about = fuzzy.get(word);
-  if (about !== undefined && (article || word !== "couple"))
+  const counts = article || word !== "couple" || lowerAt(tokens, after) === "of";
+  if (about !== undefined && counts)
     return {
       ...about,
       next: lowerAt(tokens, after) === "of" ? after + 1 : after,

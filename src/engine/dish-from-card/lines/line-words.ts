@@ -73,7 +73,7 @@ export const formWords = words(`
 export const tailWords = words(`
   for to or plus at with without from in into until till if such like about approx approximately as per
   depending enough preferably ideally but more including on than that which when optional roughly around
-  from each left leaving used using you q mixed - e.g eg i.e ie not is are should will works divided`);
+  weighing from each left leaving used using you q mixed - e.g eg i.e ie not is are should will works divided`);
 
 /** Words of colour and cut that stand before a food and, apart from it, name none. */
 export const bareAdjectives = words(`
@@ -120,11 +120,13 @@ export const compoundHeads = words(`
   mustard essence extract chips crisps pastry dough noodles dumplings ketchup chutney relish curd`);
 
 /** Heads that name a food of their own after any noun: nobody knows what is in an unknown one. */
-export const strangeHeads = words("butter milk flour paste powder syrup jam spread extract essence sauce");
+export const strangeHeads = words(
+  "pepper peppers butter milk flour paste powder syrup jam spread extract essence sauce",
+);
 
 /** Things on a list that nobody eats. */
 export const equipmentWords = words(`
-  parchment foil skewer skewers toothpick toothpicks string twine muslin cheesecloth clingfilm cling film
+  tin tins ring rings parchment foil skewer skewers toothpick toothpicks string twine muslin cheesecloth clingfilm cling film
   ramekin ramekins bag-for cocktail-stick cocktail-sticks paper cases liners liner wrap plank flask flasks thermometer
   bowl pan pot oven wok grill smoker knife board spatula whisk mixer blender processor tray tin-foil
   greaseproof tongs cutter cutters ladle sieve rolling-pin syringe cooker skillet jar jars bottle bottles mould moulds
@@ -151,4 +153,4 @@ export const portionWords: ReadonlyMap<string, string> = new Map([
 export const purposeVerbs = words(`
   serve garnish taste finish decorate drizzle dust grease cover coat fry season top sprinkle glaze brush scatter
   dress accompany fill line roll thicken thin deglaze adjust cook make sweeten moisten prevent bind marinate baste
-  dip toss add mix knead blend soak poach boil roast bake plate spread sauté saute your preference`);
+  shallow shallow-fry deep deep-fry pan-fry stir-fry dip toss add mix knead blend soak poach boil roast bake plate spread sauté saute your preference`);

@@ -1,4 +1,4 @@
-import { findSize, measureFor, measureKind } from "../../larder/measures.ts";
+import { findLevel, findSize, measureFor, measureKind } from "../../larder/measures.ts";
 import { isDash, type NumberRead, partAfter, readRange } from "../../measure/read-number.ts";
 import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
@@ -110,7 +110,7 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
       at = afterStop(tokens, at + 1);
     } else if (word === "just" && approximateNext.has(lowerAt(tokens, at + 1))) at += 2;
     else if (
-      (word === "up" && lowerAt(tokens, at + 1) === "to") ||
+      ((word === "up" || word === "close") && lowerAt(tokens, at + 1) === "to") ||
       (word === "at" && /^(least|most)$/.test(lowerAt(tokens, at + 1)))
     ) {
       approximate = true;
@@ -135,6 +135,7 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
   if (read !== null && lowerAt(tokens, next) === "%") return null;
   if (
     read === null &&
+    findLevel(lowerAt(tokens, at)) === null &&
     !["the", "good", "big", "generous", "small", "large", "heaped"].includes(lowerAt(tokens, at))
   ) {
     const bare = readUnit(tokens, at);
@@ -178,6 +179,9 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
       pack: second.pack,
       level: null,
     };
+  // "6no. sole", "10 ea. shallots": the trade's ways to write a count.
+  if (read !== null && !read.article && /^(?:nos?|ea)$/.test(lowerAt(tokens, next)))
+    next = afterStop(tokens, next + 1);
   // "2-inch", "14-ounce": a dash glues the number to its unit.
   const glued = read !== null && !read.article && isDash(tokens[next]) && readUnit(tokens, next + 1) !== null;
   if (glued) next += 1;

@@ -9,10 +9,12 @@ import { type Clause, clausesOf } from "./clauses.ts";
 import { readEachOf } from "./each-of.ts";
 import { driedByTheSpoon, portionWords } from "./line-words.ts";
 import { isOnlyModifiers, slice } from "./modifiers.ts";
+import { partOfSource, sharedNoun } from "./pairs.ts";
 import { readAmounts } from "./read-amounts.ts";
 import { type Phrase, readPhrase } from "./read-phrase.ts";
 import { readRemark } from "./read-tail.ts";
 import { fromPhrase, type Reading, withRemark, withSharedHead } from "./reading.ts";
+import { withoutTalk } from "./without-talk.ts";
 
 const bare = (reading: Reading): boolean => reading.amounts.every((a) => a.vague);
 
@@ -47,7 +49,8 @@ const readTail = (
           size: phrase.size ?? last.size,
         };
       if (shared > 1) readings.splice(0, readings.length, ...readings.map((r) => ({ ...r, shared })));
-      const joined = last.food === null ? withSharedHead(last, phrase) : last;
+      const pair = sharedNoun(last, phrase, own);
+      const joined = pair ?? (last.food === null ? withSharedHead(last, phrase) : last);
       readings[readings.length - 1] = { ...joined, shared: shared > 1 ? shared : joined.shared };
       readings.push(base);
       readTail(line, tokens, phrase.next, readings, region, each);
@@ -102,7 +105,23 @@ const readTail = (
       };
     if (times || (read !== null && read.next >= tokens.length)) return;
   }
+  if (word === "from") {
+    const source = readPhrase(line, tokens, from + 1, tokens.length, region);
+    const portion = last.amounts.length === 0 ? partOfSource(last, source) : null;
+    if (source !== null && portion !== null) {
+      const { food, name, nameSpan, amounts } = source;
+      readings[readings.length - 1] = { ...last, food, name, nameSpan, amounts, portion };
+      return;
+    }
+  }
   const remark = readRemark(line, tokens, from, tokens.length, region, false);
+  // "3 eggs plus 1 yolk"
+  const more = word === "plus" && remark.extra === null ? remark.food : null;
+  if (more?.food != null && more.amounts.length > 0) {
+    readings.push(fromPhrase(more));
+    readTail(line, tokens, more.next, readings, region, each);
+    return;
+  }
   const named = last.food === null && remark.food?.name === "" ? { ...last, food: remark.food.food } : last;
   readings[readings.length - 1] = withRemark(named, { ...remark, food: null });
 };
@@ -184,7 +203,11 @@ const addClause = (
   }
   const inverted = food.amounts.length === 0 ? turned(last, food) : null;
   if (inverted !== null && inverted.id !== food.food?.id) {
-    readings[readings.length - 1] = { ...last, food: inverted };
+    readings[readings.length - 1] = {
+      ...last,
+      food: inverted,
+      amounts: [...last.amounts, ...remark.amounts],
+    };
     return;
   }
   if (food.food === null) {
@@ -211,7 +234,7 @@ const addClause = (
 };
 
 const labels =
-  /^(?:if you like|if liked|if desired|optional(?:ly)?|garnish|to serve|to garnish|to finish|topping|for .+|plus|and|also)$/;
+  /^(?:(?:special )?equipment|you will also need|if you like|if liked|if desired|optional(?:ly)?|garnish|to serve|to garnish|to finish|topping|for .+|plus|and|also)$/;
 
 /** "2 kg mixed roots: carrots, parsnips": the foods after the colon share what stands before it. */
 const listed = (readings: readonly Reading[], line: string): readonly Reading[] => {
@@ -283,17 +306,20 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
   const all = tokensOf(line.slice(0, longestLine)).filter(
     (t) => !(t.kind === "mark" && ignoredMarks.has(t.text)),
   );
-  const tokens = isDash(all[0]) && all[0]?.text !== "~" ? all.slice(1) : all;
+  const marked = isDash(all[0]) && all[0]?.text !== "~" ? all.slice(1) : all;
+  const tokens = withoutTalk(marked, region);
   const clauses = withoutInnerCommas(line, clausesOf(line, tokens), region);
   let at = clauses.findIndex((c) => c.kind === "main");
   if (at < 0) return [];
   const before = clauses.slice(0, at);
   let purpose: string | null = null;
+  let equipment = false;
   let optional = before.some((c) => c.tokens.some((t) => t.lower === "optional"));
   // "Optional: basil", "To serve: lemon wedges".
   const label = slice(line, clauses[at]?.tokens ?? [], 0, clauses[at]?.tokens.length ?? 0).toLowerCase();
   if (labels.test(label) && clauses[at + 1] !== undefined) {
-    if (/^(?:optional|if)/.test(label)) optional = true;
+    if (/equipment|also need/.test(label)) equipment = true;
+    else if (/^(?:optional|if)/.test(label)) optional = true;
     else if (label !== "plus" && label !== "and" && label !== "also") purpose = label;
     at += 1;
   }
@@ -314,7 +340,14 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
     const next = rest.find((c) => c.kind === "comma");
     const food = next === undefined ? null : readPhrase(line, next.tokens, 0, next.tokens.length, region);
     if (next !== undefined && food !== null) {
-      const kept = food.amounts.length > 0 ? food.amounts : phrase.amounts;
+      // "1 cup | 240 ml milk" says it twice.
+      const twice = phrase.amounts.every((a) => a.unit !== "piece");
+      const kept =
+        food.amounts.length === 0
+          ? phrase.amounts
+          : twice
+            ? [...phrase.amounts, ...food.amounts]
+            : food.amounts;
       readings.push({ ...fromPhrase(food), amounts: kept, container: food.container ?? phrase.container });
       readTail(line, next.tokens, food.next, readings, region, eachLine);
       rest = rest.filter((c) => c !== next);
@@ -326,6 +359,11 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
   }
   for (const clause of withChoices(rest)) addClause(line, clause, readings, region, eachLine || phrase.each);
   return listed(readings, line).map((r) =>
-    asDried({ ...r, purpose: r.purpose ?? purpose, optional: r.optional || optional }),
+    asDried({
+      ...r,
+      purpose: r.purpose ?? purpose,
+      optional: r.optional || optional,
+      equipment: r.equipment || equipment,
+    }),
   );
 };

@@ -1,9 +1,11 @@
 import { findFood } from "../../larder/foods.ts";
+import { findUnit } from "../../larder/measures.ts";
 import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
+import type { Span } from "../../model/span.ts";
 import { isDoneWord, preparationWords, purposeVerbs, qualityWords, stateWords } from "./line-words.ts";
-import { lowerAt, slice } from "./modifiers.ts";
+import { isAdverb, isModifier, lowerAt, slice } from "./modifiers.ts";
 import { readAmounts } from "./read-amounts.ts";
 import { type Phrase, readPhrase } from "./read-phrase.ts";
 
@@ -55,6 +57,13 @@ const talkWords =
 /** What is said to the reader about a food, not done to it: "if not available", "whole milk recommended". */
 const isTalk = (lower: string): boolean => talkStart.test(lower) || talkWords.test(lower);
 
+const one = { low: 1, likely: 1, high: 1, approximate: true, vague: true } as const;
+
+const spanOf = (tokens: readonly Token[], from: number, to: number): Span => ({
+  start: tokens[from]?.start ?? 0,
+  end: tokens[to - 1]?.end ?? 0,
+});
+
 const endsSentence = (tokens: readonly Token[], at: number, end: number): number => {
   for (let i = at; i < end; i += 1) if (tokens[i]?.text === "." && i + 1 < end) return i;
   return end;
@@ -64,7 +73,10 @@ const endsSentence = (tokens: readonly Token[], at: number, end: number): number
 const preparations = (words: string): readonly string[] => {
   const halves = words.toLowerCase().split(/\s+(?:and then|and|then|&)\s+/);
   const done = (half: string): boolean =>
-    half.split(/[\s-]+/).some((w) => preparationWords.has(w) || stateWords.has(w)) && !/\bof\b/.test(half);
+    half
+      .split(/\s+/)
+      .some((w) => isDoneWord(w) || stateWords.has(w) || preparationWords.has(w.split("-")[0] ?? "")) &&
+    !/\bof\b/.test(half);
   return halves.length > 1 && halves.every(done) ? halves : [words.toLowerCase()];
 };
 
@@ -90,8 +102,13 @@ const amountAtEnd = (
 ): { at: number; amounts: readonly Amount[] } | null => {
   for (let at = Math.max(start + 1, end - 4); at < end; at += 1) {
     if (tokens[at]?.kind !== "number" || tokens[at - 1]?.kind === "number") continue;
-    const before = tokens[at - 1]?.lower ?? "";
-    if (!isDoneWord(before) && !stateWords.has(before)) return null;
+    const before = tokens[at - 1];
+    if (
+      !isDoneWord(before?.lower ?? "") &&
+      !(isModifier(before) && !isAdverb(before)) &&
+      before?.lower !== "weight"
+    )
+      return null;
     const read = readAmounts(tokens.slice(0, end), at, region);
     const measured = read?.amounts.some((a) => a.unit !== "piece") === true && read.size === null;
     return read !== null && measured && read.next >= end ? { at, amounts: read.amounts } : null;
@@ -125,6 +142,7 @@ const readWords = (
   let at = start;
   while (at < end && tokens[at]?.kind === "mark" && !["~", "\u2248"].includes(tokens[at]?.text ?? ""))
     at += 1;
+  if (lowerAt(tokens, at) === "weighing") at += 1;
   if (at >= end) return { ...nothing, next: end };
   const word = lowerAt(tokens, at);
   const second = lowerAt(tokens, at + 1);
@@ -191,6 +209,9 @@ const readWords = (
     )
   )
     return all({ size: lower });
+  const likeness = findUnit(lower.replace(/[.]$/, ""));
+  if (likeness !== null && ["egg size", "walnut size", "thumb"].includes(likeness))
+    return all({ amounts: [{ ...one, unit: likeness, span: spanOf(tokens, at, end) }] });
   const read = readAmounts(tokens.slice(0, end), at, region);
   if (
     read?.size != null &&

@@ -63,6 +63,8 @@ export const fromPhrase = (phrase: Phrase): Reading => ({
 const withAmounts = (reading: Reading, remark: Remark): Reading => {
   if (remark.amounts.length === 0) return reading;
   const count = reading.amounts[0];
+  // "a bit of butter the size of an egg": the likeness tells how much the bit is.
+  if (remark.amounts.some((a) => / size$/.test(a.unit ?? ""))) return { ...reading, amounts: remark.amounts };
   const packed =
     reading.container !== null &&
     reading.pack === null &&
