@@ -75,6 +75,27 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
       ...takeImplied(reader, members, everything, everything + 1).map((f) => ({ ...f, implied: false })),
     );
   }
+  // "For the rhubarb, heat the oven. Cut into lengths": what the part is named after.
+  if (
+    technique.miseEnPlace &&
+    !isOven &&
+    fresh.length === 0 &&
+    again.length === 0 &&
+    products.length === 0 &&
+    clause.partHint
+  ) {
+    const members = reader.ingredients.filter((i) => i.part === clause.partHint);
+    const own = members.filter((i) => i.name.toLowerCase() === i.part?.toLowerCase());
+    if (members.every((i) => (reader.remaining[i.index] ?? 0) > 0.99))
+      fresh.push(
+        ...takeImplied(
+          reader,
+          own.map((i) => i.index),
+          clause.verbAt,
+          clause.verbTo,
+        ),
+      );
+  }
   if (technique.id === "season" && fresh.length === 0 && again.length === 0)
     fresh.push(...takeImplied(reader, seasonings(reader), clause.verbAt, clause.verbTo));
 

@@ -75,6 +75,23 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     if (has(clause, /^simmer(ing)?$/)) return named("bring-to-simmer", base);
     if (has(clause, /^(dough|ball)$/)) return named("mix", base);
   }
+  if (id === "dip" && clause.hit?.verb === "dredge" && clause.tokens[clause.verbTo]?.text === "in")
+    return named("sprinkle", base);
+  // "Turn to coat" turns the food.
+  if (
+    id === "adjust-heat" &&
+    clause.hit?.verb === "turn to" &&
+    !has(clause, /^(heat|oven|gas|low|medium|high|mark)$/) &&
+    clause.settings.length === 0
+  )
+    return named("turn", base);
+  // "Cover with pleated foil"
+  if (
+    id === "top" &&
+    clause.hit?.verb === "cover with" &&
+    has(clause, /^(foil|lid|paper|film|clingfilm|cloth|towel|plate|parchment)$/)
+  )
+    return named("cover", base);
   // "Put the chicken on a board to rest", "on a rack to cool".
   if (/^(put|take-out|arrange|spread|unmould|set-aside|stand)$/.test(id) && place === null) {
     const purpose = clause.tokens.findIndex(

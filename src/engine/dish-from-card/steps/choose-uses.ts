@@ -48,7 +48,7 @@ const choose = (
   const wanted = part ?? hint;
   if (wanted !== null) {
     const inPart = mention.candidates.filter(
-      (c) => reader.ingredients[c.ingredient]?.part === wanted && c.strength >= 1,
+      (c) => (reader.ingredients[c.ingredient]?.part ?? "") === wanted && c.strength >= 1,
     );
     const strongest = inPart[0]?.strength ?? 0;
     const sure =
@@ -204,6 +204,13 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
         continue;
       }
       let share = shareTaken(reader, mention, ingredient, left);
+      // "Butter a basin" takes a little of what the method uses again.
+      if (
+        clause.hit?.technique.id === "grease" &&
+        mention.portioning.kind === "plain" &&
+        (reader.namedAlone[ingredient] ?? 0) > 1
+      )
+        share = Math.min(share, 0.05);
       if (!explicit && share <= enough) share = 1;
       if (mention.portioning.kind === "rest")
         reader.restLater[ingredient] = Math.max(0, (reader.restLater[ingredient] ?? 0) - 1);
@@ -290,7 +297,7 @@ const ofPart = (
   hint: string | null,
 ): readonly number[] => {
   const own = (name: string): readonly number[] =>
-    members.filter((m) => (reader.ingredients[m]?.part ?? name) === name);
+    members.filter((m) => (reader.ingredients[m]?.part ?? (name === part ? name : "")) === name);
   if (part !== null) return own(part);
   const hinted = hint === null ? [] : own(hint);
   return hinted.length > 0 ? hinted : members;

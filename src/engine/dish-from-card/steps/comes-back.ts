@@ -21,6 +21,8 @@ export const potFor = (
   const free = (p: Pool | null): p is Pool => p !== null && !named.includes(p) && !p.aside;
   if (kitchen.emptied !== null && kitchen.emptied.waits.size > 0 && !named.includes(kitchen.emptied))
     return kitchen.emptied;
+  const lifted = newestPool(kitchen, (p) => p.partial && free(p) && p.waits.size > 0);
+  if (lifted !== null) return lifted;
   if (free(kitchen.current) && !kitchen.current.raw) return kitchen.current;
   const fits = (p: Pool): boolean =>
     free(p) && !p.raw && (part === null || p.part === part || p.part === null);

@@ -215,6 +215,8 @@ export const findCue = (
       /^(peaks?|stage)$/.test(word(tokens, i + 2));
     if (peaks) return { from: i, to: i + 3 };
     if (!cueOpeners.test(here) && wobble < 0) continue;
+    // "That wants to simmer for two hours" is an order.
+    if (wobble >= 0 && word(tokens, i + 2) === "to" && times.some((t) => t.from > i)) continue;
     if (here === "when" && i === 0) continue;
     if (
       /^(until|till)$/.test(here) &&

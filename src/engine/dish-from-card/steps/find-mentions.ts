@@ -130,12 +130,19 @@ const isSmall = (text: string): boolean =>
   );
 
 /** What stands before a name says how much of it is meant. */
-const portioningBefore = (tokens: readonly Token[], from: number, floor: number): Portioning => {
+const portioningBefore = (
+  tokens: readonly Token[],
+  from: number,
+  floor: number,
+  skip: (i: number) => boolean,
+): Portioning => {
   let at = from - 1;
   let of = false;
   // Adjectives of the cook's own ("the sifted flour", "the warm milk") stand between the amount and the name.
   for (let skipped = 0; at >= floor && skipped < 4; at -= 1) {
     const here = word(tokens, at);
+    // "Quarter the potatoes": the verb is no share.
+    if (skip(at)) break;
     if (here === "of") {
       of = true;
       continue;
@@ -248,6 +255,11 @@ export const findMentions = (
       i = found.to + 1;
       continue;
     }
+    // "The prawns and any juices": what ran out of them.
+    if (word(tokens, found.to - 1) === "juices") {
+      i = found.to;
+      continue;
+    }
     const besides = /^(beside|alongside)$/.test(word(tokens, i - 2)) && prev === "the";
     const compared =
       besides ||
@@ -265,7 +277,7 @@ export const findMentions = (
       i = found.to;
       continue;
     }
-    const portioning = portioningBefore(tokens, i, floor);
+    const portioning = portioningBefore(tokens, i, floor, skip);
     const reserving =
       /^(reserving|saving|keeping)$/.test(word(tokens, found.to)) ||
       (next === "," && /^(reserving|saving|keeping)$/.test(word(tokens, found.to + 1)));

@@ -47,7 +47,10 @@ export const findProducts = (
     if (taken(i) || taken(i - 1) || i === clause.verbAt || clause.tokens[i]?.kind !== "word") continue;
     const noun = clause.tokens[i]?.stem ?? "";
     const partMembers = reader.partMembers(noun);
-    const isName = productNouns.has(noun) || partMembers.length > 0;
+    const isName =
+      productNouns.has(noun) ||
+      partMembers.length > 0 ||
+      (reader.titleWords.has(noun) && noun.length > 3 && !titleFillers.has(noun));
     if (!isName) {
       if (!reader.kitchen.names.has(noun)) continue;
       const named = newestPool(reader.kitchen, (p) => p.names.has(noun));
@@ -109,6 +112,13 @@ const firstMixture = (
   const pool = livePools(reader.kitchen).find((p) => p !== reader.kitchen.current && p.contents.size > 0);
   return pool === undefined ? null : { pool, members: [] };
 };
+
+// Words of a title that name nothing on the stove.
+const titleFillers = new Set(
+  "with from over style slow quick easy baked roast roasted braised grilled fried brown white green black golden sweet spicy smoky warm cold chilled fresh lemon lime orange butter cream home made oven whole little best good night monday sunday".split(
+    " ",
+  ),
+);
 
 // Products that terse cooks name without an article: "toss pasta with sauce".
 const bare = new Set(

@@ -124,7 +124,9 @@ export const findTemperatures = (tokens: readonly Token[], region: Region): read
 const isOvenTalk = (tokens: readonly Token[], i: number): boolean =>
   tokens
     .slice(Math.max(0, i - 9), i + 8)
-    .some((t) => /^(oven|ovens|bake|baked|roast|preheat|pre-heat|preheated|fryer)$/.test(t.text));
+    .some((t) =>
+      /^(oven|ovens|bake|baked|roast|preheat|pre-heat|preheated|fryer|heat|temperature)$/.test(t.text),
+    );
 
 const temperatureAt = (tokens: readonly Token[], i: number, region: Region): TemperaturePhrase | null => {
   const word = text(tokens, i);

@@ -238,9 +238,15 @@ const terseAt = (
   };
   if (here === "go" && /^(in|into)$/.test(word(tokens, i + 1)) && foodBefore())
     return make("add", "go in", i + 2, false);
-  if (here === "in" && hits.length === 0) {
+  if (here === "in") {
     const next = word(tokens, i + 1);
-    if ((next === "" || next === "," || next === "then") && foodBefore() && startsTersely(tokens, i))
+    const last = hits.at(-1)?.to ?? 0;
+    const comma = tokens.findLastIndex((t, k) => k < i && k >= last && t.text === ",");
+    const opens =
+      hits.length === 0
+        ? startsTersely(tokens, i)
+        : comma >= 0 && !tokens.slice(comma, i).some((t) => prepositions.has(t.text));
+    if ((next === "" || next === "," || next === "then") && opens && foodBefore())
       return make("add", "add", i + 1, false);
   }
   if (

@@ -38,6 +38,38 @@ export const isOrder = (
   if (prev === "do" && word(tokens, at - 1) === "") return true;
   // "Plate: beets, fish", "mackerel: salt, 10 min, pat dry": a label before or behind the order.
   if (at < 0 && next === ":" && /^(plate|dress|garnish|finish|top|fill)$/.test(here)) return true;
+  // "Bake the potatoes for an hour, skin, rice while hot": orders of one word, where nothing is being added.
+  if (
+    noun &&
+    prev === "," &&
+    /^(,|while|)$/.test(next) &&
+    hits.length > 0 &&
+    cueFrom < 0 &&
+    !/^(add|put|mix|whisk|beat|stir|pour|season|serve|combine|cream|blend|toss|top|sprinkle|fold)$/.test(
+      hits.at(-1)?.technique.id ?? "",
+    ) &&
+    !tokens.slice(hits.at(-1)?.to ?? 0, i).some((t) => /^(with|and|or|of)$/.test(t.text)) &&
+    /^(skin|rice|roll|chop|slice|dice|mash|peel|core|seed|halve|quarter|season|cube|trim|toast|grill|roast|steam)$/.test(
+      here,
+    )
+  )
+    return true;
+  // "and roast skin side up at 220 °C for 15 minutes": with a figure behind it, it is work.
+  if (
+    noun &&
+    /^(and|then|,)$/.test(prev) &&
+    cueFrom < 0 &&
+    /^(roast|grill|boil|steam|toast|griddle|barbecue|stew|smoke|cook)$/.test(here) &&
+    hasFigure(tokens, i)
+  )
+    return true;
+  // "Butter to nut brown": the food, and no order.
+  if (
+    at < 0 &&
+    /^(butter|oil|flour|cream|salt|pepper|water|juice|bread|sugar)$/.test(here) &&
+    prepositions.has(next)
+  )
+    return false;
   // "Shred the cabbage, salt, squeeze over a lime": an order of one word.
   if (
     here === "salt" &&
@@ -166,6 +198,19 @@ export const isOrder = (
       next === "until" ||
       next === "together"
     );
+  }
+  return false;
+};
+
+/** A length or a temperature stands within some words, before the next order. */
+const hasFigure = (tokens: readonly Token[], i: number): boolean => {
+  for (let at = i + 1; at < i + 11; at += 1) {
+    if (/^(and|then|;)$/.test(word(tokens, at))) return false;
+    if (
+      /^(mins?|minutes?|hours?|hrs?|°|c|degrees)$/.test(word(tokens, at)) &&
+      numberAt(tokens, at - 1) !== null
+    )
+      return true;
   }
   return false;
 };

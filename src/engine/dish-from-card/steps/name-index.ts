@@ -117,6 +117,7 @@ const foodKeysOf = (food: Food): readonly string[] => {
 /** "greens", "whites": a plural that is a food though its singular only says how a food looks; null for none. */
 const rawPlural = (name: string): string | null => {
   const last = /(\p{L}+)\s*$/u.exec(name.toLowerCase())?.[1] ?? "";
+  if (last === "fat") return "=fat";
   return last.endsWith("s") && plainWords.has(stem(last)) && last !== stem(last) ? `=${last}` : null;
 };
 

@@ -40,5 +40,6 @@ const voteOf = (clause: Clause, reader: StepReader): string | null => {
     if (meant.size === 1) for (const part of meant) parts.add(part);
   }
   const [only = null] = parts;
-  return parts.size === 1 ? only : null;
+  // The dish itself, beside its named parts, is "".
+  return parts.size === 1 ? (only ?? "") : null;
 };

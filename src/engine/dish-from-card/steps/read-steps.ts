@@ -174,6 +174,16 @@ const inOven = (
     (turned || (standing && clause.heat === null && clause.station === null && clause.times.length > 0))
   )
     return { ...chosen, technique: bake, station: "oven", attention: "none" };
+  // "Put them in for the last 30 minutes" while something else roasts: beside it in the oven.
+  if (
+    /^(put|add)$/.test(id) &&
+    clause.times.some((t) => t.kind === "last") &&
+    clause.mentions.length === 0 &&
+    /^put/.test(clause.hit?.verb ?? "")
+  ) {
+    if (reader.kitchen.pools.some((p) => p.inOven && p.left > 0.001))
+      return { ...chosen, technique: bake, station: "oven", attention: "none" };
+  }
   const inside = clause.tokens.some(
     (t, i) =>
       i > clause.verbAt &&

@@ -6,8 +6,8 @@ import type { Product } from "./find-products.ts";
 import { callPool, newPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
-import { burners, type Place } from "./which-pools.ts";
-import { pans } from "./word-sets.ts";
+import type { Place } from "./which-pools.ts";
+import { burners, pans } from "./word-sets.ts";
 
 const primers = new Set("heat melt bring-to-boil bring-to-simmer warm boil".split(" "));
 const leavesMachine = new Set(
@@ -48,6 +48,9 @@ export const liftedOut = (
   const [only] = joined;
   if (only === undefined || joined.length !== 1 || fresh.length > 0) return null;
   const id = chosen.technique.id;
+  // "Rinse off the salt": what is named goes, and the work is on the rest.
+  if (/^(wash|wipe|brush|pat-dry|turn)$/.test(id) && clause.tokens[clause.verbTo]?.text === "off")
+    return null;
   const kept = /^(reserving|keeping|saving|leaving)$/;
   // "Lift them out": what is solid goes, the liquor and what flavours it stay.
   if (

@@ -55,7 +55,8 @@ export const asksNewVessel = (reader: StepReader, clause: Clause): boolean => {
           t.text,
         ),
       );
-    if (end < 0) continue;
+    if (end < 0 || clause.tokens.slice(i + 1, i + 1 + end).some((t) => /^(with|and|,|then|to)$/.test(t.text)))
+      continue;
     if (
       /^(another|separate|second|different|new|clean)$/.test(next) ||
       /^(separate|second|different|new|clean|fresh)$/.test(word(clause, i + 2))

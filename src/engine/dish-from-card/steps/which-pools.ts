@@ -4,12 +4,21 @@ import type { Again, Fresh } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
 import { comesBack, potFor } from "./comes-back.ts";
 import type { Product } from "./find-products.ts";
+import { joinsCurrent } from "./joins-current.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 import { articleOf, asksNewVessel, heatsEmptyVessel, poolInVessel, sameVessel } from "./vessel-words.ts";
 import { behindWith, goesIn, isTarget } from "./where-it-goes.ts";
-import { joiningTechniques, pans, pronouns, steeringTechniques, vessels } from "./word-sets.ts";
+import {
+  burners,
+  joiningTechniques,
+  mixes,
+  pans,
+  pronouns,
+  steeringTechniques,
+  vessels,
+} from "./word-sets.ts";
 
 /** Where in the method an action stands. */
 export type Place = {
@@ -23,13 +32,6 @@ export type Place = {
 };
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
-
-const mixes = new Set(
-  "mix whisk beat cream blend stir toss knead rub-in mash fold whisk-whites whip-cream".split(" "),
-);
-
-/** Stations where food is cooked in the open. */
-export const burners: ReadonlySet<string> = new Set(["burner", "grill", "fryer"]);
 
 /** Techniques that bring all that is ready together on the plate. */
 export const finishing: ReadonlySet<string> = new Set(["serve", "plate"]);
@@ -73,7 +75,12 @@ export const poolsOf = (
 ): readonly Pool[] => {
   const { kitchen } = reader;
   const { technique } = chosen;
-  const current = kitchen.current;
+  // "Heat a griddle. Brush each flatbread with oil": the hot pan is empty, and what was got ready is meant.
+  const emptyPan = kitchen.current?.primed === true && kitchen.current.contents.size === 0;
+  const current =
+    emptyPan && /^(brush|rub|season|drizzle|sprinkle|salt|roll-out|shape)$/.test(technique.id)
+      ? (newestPool(kitchen, (p) => p.contents.size > 0) ?? kitchen.current)
+      : kitchen.current;
   // A further stretch of the same work; "hot pan, oil, 3 minutes": what is in hand goes in.
   if (clause.again || (clause.hit?.verb === "fry" && pans.has(word(clause, clause.verbAt))))
     return unique([current]);
@@ -97,7 +104,9 @@ export const poolsOf = (
       (word(clause, clause.verbTo) === "with" || word(clause, clause.verbTo - 1) === "with"));
   if (comesBack(clause)) {
     const back =
-      named.length > 0 ? named.map((n) => n.pool) : [newestPool(kitchen, (p) => p.aside) ?? current];
+      named.length > 0
+        ? named.map((n) => n.pool)
+        : [current?.sentence === place.sentence ? current : (newestPool(kitchen, (p) => p.aside) ?? current)];
     const known = back.filter((p): p is Pool => p !== null);
     const into = isOvenPlace(clause) ? null : potFor(reader, clause, known, place.part);
     return unique([into, ...known]);
@@ -149,6 +158,13 @@ export const poolsOf = (
   }
   // "Wash the rice, add to water with salt": what is in hand goes in.
   const objects = fresh.filter((f) => !isTarget(clause, f.from) && !behindWith(clause, f.from));
+  // "Rub all over the pork": what is in hand goes on.
+  const onto =
+    fresh.length > 0 &&
+    named.length === 0 &&
+    /^(rub|spread|brush|press|fill|wrap)$/.test(technique.id) &&
+    fresh.every((f) => isTarget(clause, f.from));
+  if (onto) return unique([current]);
   const behind = fresh.length > 0 && fresh.every((f) => behindWith(clause, f.from));
   const pan = (): Pool | null => {
     if (vesselPool !== null && vesselPool !== current) return vesselPool;
@@ -346,7 +362,6 @@ const namesSomething = (clause: Clause): boolean => {
 
 const isOvenPlace = (clause: Clause): boolean => clause.station?.station === "oven";
 
-/** Whether food named for the first time goes into the vessel in hand. */
 // What is done to food before it goes into the pan.
 const gotReady =
   "shape chill season marinate bread dip roll-out pat-dry salt rub brush truss cut slice fillet split".split(
@@ -356,42 +371,3 @@ const carriers = new Set("add put pour fold stir toss deglaze sprinkle top garni
 const onObject = new Set("season salt dip bread".split(" "));
 const seasoning =
   /\b(salt|pepper|peppercorns?|cayenne|nutmeg|mace|paprika|seasoning|sugar|vinegar|lemon|lime|soy|sauce|spices?|cumin|chilli|powder|mustard|herbs?|thyme|oil|egg|milk|flour|breadcrumbs)\b/;
-
-const boiled =
-  /\b(pasta|spaghetti|macaroni|penne|noodles?|linguine|tagliatelle|rice|potato(es)?|lentils|quinoa)\b/;
-
-const joinsCurrent = (
-  reader: StepReader,
-  clause: Clause,
-  chosen: Chosen,
-  place: Place,
-  current: Pool | null,
-  fresh: readonly Fresh[],
-): boolean => {
-  const { technique } = chosen;
-  if (
-    current === null ||
-    clause.meanwhile ||
-    technique.miseEnPlace ||
-    (place.part !== null && current.part !== place.part)
-  )
-    return false;
-  if (burners.has(chosen.station)) {
-    // "Heat a skillet, start cooking the pasta": what is boiled does not go into the hot fat.
-    if (/^(cook|boil|simmer)$/.test(technique.id) && fresh.length > 0 && current.contents.size === 0) {
-      if (fresh.every((f) => boiled.test(reader.ingredients[f.ingredient]?.name.toLowerCase() ?? "")))
-        return false;
-    }
-    if (current.primed) return true;
-    return place.before !== null && burners.has(place.before.station) && !asksNewVessel(reader, clause);
-  }
-  if (mixes.has(technique.id))
-    return (
-      place.before !== null &&
-      /^(add|put|sift|mix|whisk|beat|cream|stir|weigh|blend|melt|make-well)$/.test(
-        place.before.technique ?? "",
-      )
-    );
-  if (chosen.station === "oven") return place.before !== null;
-  return false;
-};

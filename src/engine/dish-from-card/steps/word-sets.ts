@@ -19,7 +19,7 @@ export const modals = set(
 
 /** Words after which "to" and a verb is a plan: "going to fry", "you want to stir". */
 export const planners = set(
-  "going want need needs have has got like start begin starting beginning continue continued try ready remember sure wanting need'",
+  "going want wants need needs have has got like start begin starting beginning continue continued try ready remember sure wanting need'",
 );
 
 /** Forms of "be" and its like, before a participle. */
@@ -117,4 +117,12 @@ export const tools = set(
   colander masher knife press squeezer cooker peeler slicer spoon cutter plate ramekin mould mold brush whisk fork
   grater mill grinder pin paper foil bag jar glass cloth towel lid ladle spatula thermometer machine maker steamer dutch
   bench counter worktop surface freezer fridge refrigerator grill griddle barbecue hob stove fryer microwave kettle cup liner`,
+);
+
+/** Stations where food is cooked in the open. */
+export const burners: ReadonlySet<string> = new Set(["burner", "grill", "fryer"]);
+
+/** Techniques that make one mixture of several things. */
+export const mixes: ReadonlySet<string> = new Set(
+  "mix whisk beat cream blend stir toss knead rub-in mash fold whisk-whites whip-cream".split(" "),
 );
