@@ -43,6 +43,8 @@ it("is a written list of values", () => {
     "shelves",
     "solvePrep",
     "solveProject",
+    "usVolume",
+    "usWeight",
     "usualNights",
     "weighPlan",
     "writeUpCard",

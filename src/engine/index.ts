@@ -33,6 +33,7 @@ export {
   type Share,
   share,
 } from "./measure/units.ts";
+export { type UsVolume, usVolume, usWeight } from "./measure/us-measures.ts";
 export type { Block, BlockRole, Card } from "./model/card.ts";
 export type { Clash, ClashDemand, Easing, WayOut } from "./model/clash.ts";
 export type {

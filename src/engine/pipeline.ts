@@ -138,7 +138,12 @@ const scaled = (
   const [sheet = null] = sheetFromPrep(menu.value, prep.value);
   return {
     value: { dish, sheet },
-    findings: combineFindings(read.findings, menu.findings, prep.findings),
+    findings: combineFindings(
+      read.findings,
+      menu.findings,
+      // Where no kitchen was named, nothing is missing in it.
+      prep.findings.filter((finding) => kitchen !== null || finding.code !== "station-missing"),
+    ),
   };
 };
 

@@ -1,7 +1,8 @@
-import type { AdjustmentReason, Sheet, SheetEquipment, SheetLine, SheetStep } from "#engine/index.ts";
+import type { AdjustmentReason, Region, Sheet, SheetEquipment, SheetLine, SheetStep } from "#engine/index.ts";
 import { adjustmentTexts } from "./findings/menu.ts";
 import { countText, numberText, percentText } from "./number-text.ts";
 import { durationText, massText } from "./quantity-text.ts";
+import { usVolumeText, usWeightText } from "./us-text.ts";
 
 /** Headings of a cook's sheet. */
 export const sheetHeadings = {
@@ -18,6 +19,13 @@ export const sheetSize = ({ portions, factor, cardPortions }: Sheet): string =>
       ? ", as the card has it"
       : `, ${numberText(factor, 2)} times the card (${numberText(cardPortions, 1)})`
   }`;
+
+/** The same in the measures of a US kitchen, in brackets; empty elsewhere and for what they cannot show. */
+export const usMeasureText = ({ amount }: SheetLine, region: Region): string => {
+  if (amount === null || region !== "us") return "";
+  const text = amount.unit === "g" ? usWeightText(amount.exact) : usVolumeText(amount.exact);
+  return text === "" ? "" : ` (${text})`;
+};
 
 /** "1.35 kg", "850 ml"; a dash where the card gives no amount that weighs. */
 export const amountText = ({ amount }: SheetLine): string => {

@@ -11,6 +11,7 @@ import {
   sheetHeadings,
   sheetSize,
   stepTimeText,
+  usMeasureText,
   vesselText,
   whyText,
 } from "#words/sheet-text.ts";
@@ -92,19 +93,19 @@ export const scaleCommand: Command = {
       ? printJson({ sheet, findings: findings.map(findingJson) })
       : sheet === null || stopped
         ? ""
-        : sheetText(sheet, paint, flag("why"));
+        : sheetText(sheet, paint, flag("why"), region as Region);
     return { stdout, stderr, code: stopped ? exitCodes.stopped : exitCodes.fine };
   },
 };
 
 /** A sheet for a cook: what to weigh, then the method with what each step is done in. */
-export const sheetText = (sheet: Sheet, paint: Paint, why: boolean): string => {
+export const sheetText = (sheet: Sheet, paint: Paint, why: boolean, region: Region): string => {
   const parts = [...new Set(sheet.lines.map((line) => line.part))];
   const list = parts.map((part) => {
     const own = sheet.lines.filter((line) => line.part === part);
     const rows = tableText(
       own.map((line) => [
-        `${amountText(line)}${line.adjusted.length > 0 ? " *" : ""}`,
+        `${amountText(line)}${usMeasureText(line, region)}${line.adjusted.length > 0 ? " *" : ""}`,
         [line.name, ...line.preparation, line.optional ? "optional" : ""].filter((w) => w !== "").join(", "),
         piecesText(line),
       ]),

@@ -26,8 +26,11 @@ const turned = { low: 0.4, medium: 0.7, high: 1 } as const;
 /** A cook takes a second pot when one would be this long in coming to the boil, minutes. Common practice, no source. */
 const longestToBoil = 30;
 
+/** Of a burner of which nothing is known, kW. Common practice, no source. */
+const usualBurner = 2;
+
 const powerOf = (kitchen: Kitchen, burners: number): Kilowatts =>
-  kilowatts(Math.max(0.5, kitchen.burnerKilowatts) * Math.max(1, burners));
+  kilowatts((kitchen.burnerKilowatts > 0 ? kitchen.burnerKilowatts : usualBurner) * Math.max(1, burners));
 
 /** Kilos in the pots, water included that no line lists. */
 export const kilosInPots = (lot: Lot): number => lot.kilos + lot.water;

@@ -68,7 +68,7 @@ export const planSentences: SentencesOf<PlanFacts> = {
     write: "Write the minutes if yours differ.",
   }),
   "time-worked-out": ({ title, verb, minutes, low, high, by, ...facts }) => ({
-    says: `“${verb}” of ${title} has no time; about ${durationText(minutes)} was planned (${numberText(low)} to ${numberText(high)} min), by ${timeReasons[by](facts)}.`,
+    says: `“${verb}” of ${title} has no time; about ${durationText(minutes)} was planned (${durationText(low)} to ${durationText(high)}), by ${timeReasons[by](facts)}.`,
     write: "Write the minutes if yours differ.",
   }),
   "time-carried": ({ title, verb, stated, minutes, by, factor, ...facts }) => ({
