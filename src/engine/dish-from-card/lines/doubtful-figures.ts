@@ -15,8 +15,12 @@ const patterns: readonly RegExp[] = [
   new RegExp(`^\\s*${zero.source}\\s*(?:\\p{L}+\\b)?`, "u"),
 ];
 
+// Nearly every line fails this at once, and need not be searched again.
+const suspect = /(?:^|[^\d.,])0|\de[+-]?\d|\d{10}/i;
+
 /** Finds a figure that cannot be meant ("1/0 g", "1e309 kg", "0 g"). Null when all can. */
 export const doubtfulFigure = (line: string, isUnit: (word: string) => boolean): Doubtful | null => {
+  if (!suspect.test(line)) return null;
   for (const pattern of patterns) {
     const found = pattern.exec(line);
     if (found === null || /^\s*00/.test(found[0])) continue;
