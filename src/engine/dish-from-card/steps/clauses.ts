@@ -149,6 +149,7 @@ const clauseFrom = (
       (m) =>
         !inCue(m.from) &&
         !isAim(tokens, m.from, verbAt) &&
+        !isPurpose(tokens, m.from, verbAt) &&
         !isBath(tokens, m.from) &&
         !(steeps.test(hit?.technique.id ?? "") && isColdWater(tokens, m.from)),
     ),
@@ -190,7 +191,9 @@ export const isAim = (tokens: readonly Token[], i: number, verbAt: number): bool
     .slice(Math.max(0, i - 4), i)
     .map((t) => t.text)
     .join(" ");
-  return /^(?:\W*)(?:for|to make|to prepare) (?:the|your|a) ?(?:\w+ ?){0,2}$/.test(lead);
+  return /^(?:\W*)(?:(?:meanwhile|then|next|now|finally)\W* ?)?(?:for|to make|to prepare) (?:the|your|a) ?(?:\w+ ?){0,2}$/.test(
+    lead,
+  );
 };
 
 /** "in a sink of iced water", "a tin of hot water": a bath for the pot, not a food in it. */
@@ -203,6 +206,13 @@ const isBath = (tokens: readonly Token[], i: number): boolean => {
       lead.some((w) => /^(sink|tin|bath|bowl|tray|bain-marie|pan|pot)$/.test(w)) &&
       !/^(cups?|ml|litres?|liters?|pints?|l)$/.test(lead.at(-2) ?? ""))
   );
+};
+
+/** "Stirring to dissolve the sugar": it lies in the pot already. */
+const isPurpose = (tokens: readonly Token[], i: number, verbAt: number): boolean => {
+  for (let at = i - 1; at >= Math.max(verbAt + 1, i - 3); at -= 1)
+    if (/^(dissolve|melt|disperse|distribute)$/.test(word(tokens, at))) return word(tokens, at - 1) === "to";
+  return false;
 };
 
 // Work that is done in water that nobody weighs.

@@ -56,6 +56,8 @@ export const readingAt = (
       if (joints.has(here) && (particle || first === "in" || !/^(,|and|&|or)$/.test(here))) break;
       if (subordinators.has(here)) break;
       if (here === "then") break;
+      // "Heat in the oven" is not "heat the oven": an article follows its verb at once.
+      if (/^(the|your)$/.test(first) && at > i + 1) break;
       if (here !== first || !reading.tail.every((w, k) => word(tokens, at + k) === w)) continue;
       // "put the lamb in the oven" is not "put in": a lone particle before a place belongs to the place.
       if (

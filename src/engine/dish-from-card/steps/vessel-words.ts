@@ -62,7 +62,7 @@ export const asksNewVessel = (reader: StepReader, clause: Clause): boolean => {
       /^(separate|second|different|new|clean|fresh)$/.test(word(clause, i + 2))
     )
       return true;
-    if (next === "a" || next === "an") return true;
+    if (/^(a|an|two|three|four|six|eight|individual|separate)$/.test(next)) return true;
     // "Pour flour into bowl", with the pot in hand on the stove: a vessel that nothing stands in yet.
     const noun = stem(word(clause, i + 1 + end));
     const { current } = reader.kitchen;
