@@ -47,20 +47,29 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   tell();
   const chance = chanceFrom(effort.seed);
   const tries = Math.max(0, Math.floor(effort.tries));
-  const first = effort.proof === undefined ? tries : Math.min(tries, triesBeforeProof);
-  improve(schedule, first, chance, keepGoing, tell);
-  // What insertion found no place for, the learning solver often does; from there it is made better again.
-  const rescued = effort.proof === undefined && tries > 0 && progressOf(schedule).unplaced > 0;
-  const proof = effort.proof ?? (rescued ? rescue : undefined);
-  const { bounds, impossible } =
-    proof === undefined
-      ? { bounds: [], impossible: false }
-      : prove(schedule, proof, effort.seed, keepGoing, tell);
-  if (!impossible && !levelsOf(schedule, bounds).every((level) => level.proved)) {
-    improve(schedule, rescued ? tries : tries - first, chance, keepGoing, tell);
+  let left = tries;
+  const better = (most: number): void => {
+    const now = Math.min(left, most);
+    left -= now;
+    improve(schedule, now, chance, keepGoing, tell);
+  };
+  const proved = (conflicts: number): ReturnType<typeof prove> =>
+    prove(schedule, conflicts, effort.seed, keepGoing, tell);
+  const some = triesBeforeProof * model.taskCount;
+  const whole = (): boolean => progressOf(schedule).unplaced === 0;
+
+  better(effort.proof === undefined ? tries : some);
+  let proof: ReturnType<typeof prove> = { bounds: [], impossible: false };
+  if (!whole() && tries > 0) {
+    // What insertion found no place for, the learning solver often does; from there it is made better again.
+    proof = proved(Math.min(effort.proof ?? rescue, rescue));
+    if (effort.proof === undefined) left = tries;
+    if (!proof.impossible) better(effort.proof === undefined ? tries : some * 4);
   }
+  if (effort.proof !== undefined && !proof.impossible) proof = proved(effort.proof);
+  if (!proof.impossible && !levelsOf(schedule, proof.bounds).every((level) => level.proved)) better(left);
   settle(schedule);
-  const plan = summary(prep, schedule, bounds);
+  const plan = summary(prep, schedule, proof.bounds);
   return { value: plan, findings: planFindings(prep, plan, rings) };
 };
 
