@@ -91,6 +91,36 @@ describe("amounts that do not go in step", () => {
     );
   });
 
+  it("are the same in a card that dishes use and in the dishes that take of it", () => {
+    const stock = card(
+      "stock",
+      "Brown stock\n\nMakes 4 litres\n\n2 kg chicken wings\n5 litres water\n1 tsp black pepper\n\nMethod\n1. Put the wings, the pepper and the water in a pot and bring to the boil.\n2. Simmer for 3 hours. Strain.\n",
+    );
+    const soup = card(
+      "soup",
+      "Barley soup\n\nServes 4\n\n100 g pearl barley\n1 litre brown stock\n\nMethod\n1. Bring the stock to the boil with the barley and simmer for 40 minutes.\n",
+    );
+    fc.assert(
+      fc.property(someCovers, fc.integer({ min: 1, max: 60 }), (covers, more) => {
+        const at = (n: number) => menuFromDishes(sitting(["soup"], n, plain), [soup, stock]).value;
+        const small = at(covers);
+        const large = at(covers + more);
+        const [made] = small.components;
+        expect(made?.dish.source).toBe("stock");
+        const taken = small.dishes[0]!.versions[0]!.ingredients.filter((m) => m.card === "stock");
+        made!.ingredients.forEach((m, i) => {
+          expect(taken[i]!.edible!.likely).toBeCloseTo(m.edible!.likely, 6);
+          const line = stock.ingredients.find((l) => l.index === m.ingredient)!;
+          const times = m.adjusted.reduce((product, a) => product * a.factor, made!.factor);
+          if (line.weightBasis === "edible-portion")
+            expect(m.edible!.likely).toBeCloseTo(line.grams!.likely * times, 6);
+          const later = large.components[0]!.ingredients[i]!;
+          expect(later.edible!.likely).toBeGreaterThanOrEqual(m.edible!.likely * (1 - 1e-9));
+        });
+      }),
+    );
+  });
+
   const times = (dish: Dish, covers: number, food: string): number =>
     menuFor(dish, covers)
       .dishes[0]!.versions[0]!.ingredients.find((m) => m.food === food)!

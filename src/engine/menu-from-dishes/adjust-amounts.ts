@@ -110,16 +110,15 @@ const ofFood = (dish: Dish, place: number, food: Food, factor: number): Adjustme
   return null;
 };
 
+/** What lines are multiplied by beside the factor, by their place; lines that go in step have none. */
+export type Adjustments = ReadonlyMap<number, Adjustment>;
+
 /**
  * What each line of a card is multiplied by beside the factor, by its place; lines that go in step have none. Salt,
  * thickeners and setting agents go in step: they are shares of what they are in, and that goes in step. Never so that a
  * larger factor takes less of anything; nothing at the card's own size.
  */
-export const adjustAmounts = (
-  dish: Dish,
-  factor: number,
-  kitchen: Kitchen,
-): ReadonlyMap<number, Adjustment> => {
+export const adjustAmounts = (dish: Dish, factor: number, kitchen: Kitchen): Adjustments => {
   const found = new Map<number, Adjustment>();
   if (!(factor > 0) || Math.abs(factor - 1) < 1e-9) return found;
   dish.ingredients.forEach((line, place) => {

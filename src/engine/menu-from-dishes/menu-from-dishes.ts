@@ -5,6 +5,7 @@ import type { Dish } from "../model/dish.ts";
 import type { Batches, Menu, MenuDish } from "../model/menu.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { Sitting } from "../model/sitting.ts";
+import { componentAdjuster } from "./adjust-components.ts";
 import { chooseVessels } from "./choose-vessel.ts";
 import { findComponents } from "./components.ts";
 import { countBatches } from "./count-batches.ts";
@@ -53,16 +54,26 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
     });
   });
 
-  const components = findComponents(served, book).map((component) => {
+  const found = findComponents(served, book);
+  const shared = componentAdjuster(found, sitting.kitchen);
+  findings.push(...shared.findings);
+  const components = found.map((component) => {
     const batches = countBatches(component.dish, "as-written", component.factor, sitting.kitchen);
     findings.push(...batchFindings(component.dish, batches));
     const vessels = chooseVessels(component.dish, "as-written", component.factor, sitting.kitchen);
-    return { ...component, batches, vessels };
+    const ingredients = shared.adjust(component.ingredients, component.dish.source);
+    return { ...component, ingredients, batches, vessels };
   });
   return {
     value: {
       sitting: withKnownNeeds(sitting),
-      dishes: served.map((dish) => ({ ...dish, versions: dish.versions.map((v) => v.version) })),
+      dishes: served.map((dish) => ({
+        ...dish,
+        versions: dish.versions.map(({ version }) => ({
+          ...version,
+          ingredients: shared.adjust(version.ingredients, null),
+        })),
+      })),
       components,
       spare: sitting.spare,
     },
