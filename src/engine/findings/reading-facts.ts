@@ -35,6 +35,30 @@ export type ReadingFacts = {
   "raw-egg": { name: string };
   "core-temperature-missing": { name: string; celsius: number };
   "cooling-missing": { name: string };
+  "oven-not-preheated": { celsius: number };
+  "rest-missing": { name: string };
+  "order-doubtful": { verb: string; before: string };
+  "beans-not-boiled": { name: string };
+  "raw-flour-eaten": { name: string };
+  "thawed-warm": Record<string, never>;
+  "poultry-washed": Record<string, never>;
+  "marinade-reused": Record<string, never>;
+  "garlic-in-oil-kept": { days: number };
+  "salt-doubtful": { name: string; share: number };
+  "raising-agent-doubtful": { name: string; share: number };
+  "yeast-doubtful": { name: string; share: number };
+  "gelatine-doubtful": { name: string; share: number };
+  "portion-unlikely": { portions: number; grams: number };
+  "time-unlikely": { verb: string; minutes: number };
+  "meanwhile-alone": Record<string, never>;
+  "shellfish-unchecked": { name: string };
+  "raw-sprouts": { name: string };
+  "raw-milk-used": { name: string };
+  "core-too-low": { name: string; celsius: number; needed: number };
+  "listed-twice": { name: string };
+  "step-repeated": Record<string, never>;
+  "settings-disagree": { first: string; second: string };
+  "amount-beyond-list": { name: string; stated: string; listed: string };
 };
 
 /** How grave each finding of reading is. */
@@ -70,4 +94,28 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "raw-egg": "warn",
   "core-temperature-missing": "warn",
   "cooling-missing": "warn",
+  "oven-not-preheated": "note",
+  "rest-missing": "note",
+  "order-doubtful": "warn",
+  "beans-not-boiled": "warn",
+  "raw-flour-eaten": "warn",
+  "thawed-warm": "warn",
+  "poultry-washed": "warn",
+  "marinade-reused": "warn",
+  "garlic-in-oil-kept": "warn",
+  "salt-doubtful": "warn",
+  "raising-agent-doubtful": "warn",
+  "yeast-doubtful": "warn",
+  "gelatine-doubtful": "warn",
+  "portion-unlikely": "warn",
+  "time-unlikely": "warn",
+  "meanwhile-alone": "note",
+  "shellfish-unchecked": "note",
+  "raw-sprouts": "warn",
+  "raw-milk-used": "warn",
+  "core-too-low": "warn",
+  "listed-twice": "note",
+  "step-repeated": "note",
+  "settings-disagree": "warn",
+  "amount-beyond-list": "warn",
 };

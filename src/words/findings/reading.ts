@@ -1,5 +1,5 @@
 import type { ReadingFacts } from "#engine/index.ts";
-import { numberText, quoted } from "../number-text.ts";
+import { capital, numberText, percentText, quoted } from "../number-text.ts";
 import { celsiusText, durationText, massText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
 
@@ -146,5 +146,99 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
   "cooling-missing": ({ name }) => ({
     says: `${quoted(name)} is kept after cooking, and the card does not say how it is cooled.`,
     write: "Write how it is cooled, and how fast.",
+  }),
+  "oven-not-preheated": ({ celsius }) => ({
+    says: `Nothing says that the oven is heated to ${celsiusText(celsius)} first.`,
+    write: "Write it at the beginning, so that it is planned.",
+  }),
+  "rest-missing": ({ name }) => ({
+    says: `${capital(quoted(name))} is carved straight from the oven.`,
+    write: "Write how long it rests; twenty minutes keep the juice in.",
+  }),
+  "order-doubtful": ({ verb, before }) => ({
+    says: `${capital(quoted(verb))} stands before ${quoted(before)}, which should come first.`,
+    write: "Put the steps in the order in which they are done.",
+  }),
+  "beans-not-boiled": ({ name }) => ({
+    says: `Nothing has ${quoted(name)} boiled hard: raw or slowly cooked they can make people ill.`,
+    write:
+      "Soak them, throw the water away and boil them hard for at least ten minutes (the FDA advises thirty) before they simmer. Local advice decides.",
+  }),
+  "raw-flour-eaten": ({ name }) => ({
+    says: `Nothing heats ${quoted(name)}; flour is raw and may carry bacteria.`,
+    write: "Cook it, or take flour that was sold as heat-treated.",
+  }),
+  "thawed-warm": () => ({
+    says: "Thawed in the warm, the outside is soon warmer than it should be while the middle is frozen.",
+    write: "Thaw it in the fridge, or under cold running water; local codes decide.",
+  }),
+  "poultry-washed": () => ({
+    says: "Washing raw poultry spreads bacteria over sink and board.",
+    write: "Pat it dry with paper, and clean down.",
+  }),
+  "marinade-reused": () => ({
+    says: "This marinade had raw food in it and is served without being boiled.",
+    write: "Boil it first, or keep some aside before the food goes in.",
+  }),
+  "garlic-in-oil-kept": ({ days }) => ({
+    says: `Garlic or herbs under oil are kept longer than ${numberText(days)} days; botulism needs neither air nor warmth that you would notice.`,
+    write: "Keep it in the fridge for a few days at most, or freeze it. Local advice decides.",
+  }),
+  "salt-doubtful": ({ name, share }) => ({
+    says: `${capital(quoted(name))} is ${percentText(share)} of all that goes in; about 1 % is usual.`,
+    write: "Check the amount and its unit.",
+  }),
+  "raising-agent-doubtful": ({ name, share }) => ({
+    says: `${capital(quoted(name))} is ${percentText(share)} of the flour, which would be tasted.`,
+    write: "Check the amount and its unit.",
+  }),
+  "yeast-doubtful": ({ name, share }) => ({
+    says: `${capital(quoted(name))} is ${percentText(share)} of the flour, far more than a dough needs.`,
+    write: "Check the amount, its unit, and whether it is fresh or dried.",
+  }),
+  "gelatine-doubtful": ({ name, share }) => ({
+    says: `${capital(quoted(name))} is ${percentText(share)} of what it sets; one to two per cent are usual.`,
+    write: "Check the amount and its unit.",
+  }),
+  "portion-unlikely": ({ portions, grams }) => ({
+    says: `For ${numberText(portions)}, each would get ${massText(grams)} of what goes in.`,
+    write: "Check how many it feeds, or the amounts.",
+  }),
+  "time-unlikely": ({ verb, minutes }) => ({
+    says: `${durationText(minutes)} are very long to ${verb}.`,
+    write: "Check whether minutes are meant.",
+  }),
+  "meanwhile-alone": () => ({
+    says: "Nothing goes on yet that this could be done beside.",
+    write: "Leave the word out, or put the step that goes on before it.",
+  }),
+  "shellfish-unchecked": ({ name }) => ({
+    says: `Nothing says what is done with ${quoted(name)} that stay shut.`,
+    write: "Write that those that gape before, or stay shut after, are thrown away.",
+  }),
+  "raw-sprouts": ({ name }) => ({
+    says: `${capital(quoted(name))} are eaten raw; they may carry bacteria from the seed.`,
+    write: "Cook them through for guests at risk; local codes decide.",
+  }),
+  "raw-milk-used": ({ name }) => ({
+    says: `${capital(quoted(name))} is not pasteurised.`,
+    write: "Ask whether it may be served where you are, and to whom.",
+  }),
+  "core-too-low": ({ name, celsius, needed }) => ({
+    says: `${capital(quoted(name))} is taken off at ${celsiusText(celsius)} in the middle; ${celsiusText(needed)} is what the books print.`,
+    write: "Write the higher figure, or how long the lower one is held. Local codes decide.",
+  }),
+  "listed-twice": ({ name }) => ({
+    says: `The line of ${quoted(name)} stands twice.`,
+    write: "Take one off, or write what the other is for.",
+  }),
+  "step-repeated": () => ({ says: "This step stands twice.", write: "Take one out." }),
+  "settings-disagree": ({ first, second }) => ({
+    says: `${quoted(first)} and ${quoted(second)} are not the same heat.`,
+    write: "Keep the one that is right.",
+  }),
+  "amount-beyond-list": ({ name, stated, listed }) => ({
+    says: `The method takes ${stated} of ${quoted(name)}; the list has ${listed}.`,
+    write: "Correct the one that is wrong.",
   }),
 };

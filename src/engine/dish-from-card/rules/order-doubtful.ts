@@ -1,0 +1,60 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import type { Dish } from "../../model/dish.ts";
+import { actionsOn, type Placed } from "./dish-graph.ts";
+import type { Rule } from "./rule.ts";
+import { replaceWords } from "./sentence-edits.ts";
+
+/** What is done to one thing in this order and never in the other. `last` is looked for before any `first`. */
+const pairs: readonly { readonly first: RegExp; readonly last: RegExp; readonly unless: RegExp }[] = [
+  {
+    first: /^(?:boil|blanch|parboil)$/,
+    last: /^drain$/,
+    unless: /soak|tin|can|jar|rinse|wash|salt|mozzarella|tofu|stand|press/i,
+  },
+  { first: /^(?:roast)$/, last: /^carve$/, unless: /^$/ },
+  { first: /^(?:bake)$/, last: /^(?:ice|frost|dust)$/, unless: /tin|flour|board|surface/i },
+  { first: /^(?:whisk|whip)$/, last: /^fold(?:-in)?$/, unless: /^$/ },
+  { first: /^(?:boil|roast|steam)$/, last: /^mash$/, unless: /banana|avocado|garlic|berr|again/i },
+];
+
+/** Something is done to a food before what must come first: drained before it is boiled, iced before it is baked. */
+export const orderDoubtful: Rule = {
+  code: "order-doubtful",
+  check: (dish) => {
+    const said = new Set<string>();
+    return dish.ingredients.flatMap((i) => {
+      const touched = actionsOn(dish, i.index).filter(({ action }) =>
+        action.uses.some((u) => u.ingredient === i.index || u.product !== null),
+      );
+      return pairs.flatMap(({ first, last, unless }) => {
+        const late = touched.find((p) => last.test(verbOf(p)));
+        const early = touched.find((p) => first.test(verbOf(p)));
+        if (late === undefined || early === undefined || late.step === early.step) return [];
+        if (touched.indexOf(late) > touched.indexOf(early) || unless.test(`${late.step.text} ${i.text}`))
+          return [];
+        if (touched.filter((p) => last.test(verbOf(p))).length > 1 || said.has(late.action.id)) return [];
+        said.add(late.action.id);
+        return [
+          makeFinding(
+            "order-doubtful",
+            dish.source,
+            late.action.span,
+            { verb: late.action.verb, before: early.action.verb },
+            {
+              related: [{ source: dish.source, span: early.action.span }],
+              fixes: [{ kind: "add-step", edits: exchanged(dish, late, early) }],
+            },
+          ),
+        ];
+      });
+    });
+  },
+};
+
+const verbOf = ({ action }: Placed): string => action.technique ?? action.verb;
+
+/** The two steps change places. */
+const exchanged = (dish: Dish, a: Placed, b: Placed) => [
+  replaceWords(a.step.span, dish.text.slice(b.step.span.start, b.step.span.end)),
+  replaceWords(b.step.span, dish.text.slice(a.step.span.start, a.step.span.end)),
+];

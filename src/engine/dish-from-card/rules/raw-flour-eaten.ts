@@ -1,0 +1,40 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import { foodById } from "../../larder/foods.ts";
+import { techniqueById } from "../../larder/techniques.ts";
+import { actionsOn } from "./dish-graph.ts";
+import type { Rule } from "./rule.ts";
+import { replaceWords } from "./sentence-edits.ts";
+
+/** Flour that nothing heats. Flour is raw: it may carry E. coli and Salmonella. Source: FDA, "Flour is a raw food". */
+export const rawFlourEaten: Rule = {
+  code: "raw-flour-eaten",
+  check: (dish) =>
+    dish.ingredients.flatMap((i) => {
+      const food = i.food === null ? null : foodById(i.food);
+      if (food === null || !food.hazards.includes("raw-flour") || i.optional || i.purpose !== null) return [];
+      if (/heat[- ]treated|toasted|cooked|roasted/i.test(i.text)) return [];
+      const touched = actionsOn(dish, i.index);
+      if (touched.length === 0 || touched.some(({ action }) => heats(action.technique, action.station)))
+        return [];
+      // A method that was hardly understood may well heat it in words that were not.
+      if (
+        /\b(?:bak|fry|fried|boil|simmer|steam|roast|toast|grill|oven|cook)/i.test(
+          dish.steps.map((s) => s.text).join(" "),
+        )
+      )
+        return [];
+      return [
+        makeFinding(
+          "raw-flour-eaten",
+          dish.source,
+          i.span,
+          { name: i.name },
+          { fixes: [{ kind: "add-caution", edits: [replaceWords(i.nameSpan, `heat-treated ${i.name}`)] }] },
+        ),
+      ];
+    }),
+};
+
+const heats = (technique: string | null, station: string): boolean =>
+  /^(?:burner|oven|grill|fryer)$/.test(station) ||
+  (technique !== null && techniqueById(technique)?.kills === true);

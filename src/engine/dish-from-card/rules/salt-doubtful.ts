@@ -1,0 +1,33 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import { type AgentShare, overdosed } from "./agent-share.ts";
+import { withGrams } from "./line-rewrite.ts";
+import type { Rule } from "./rule.ts";
+
+const salt: AgentShare = {
+  agent: (i) => /^(?:(?:fine|sea|table|coarse|rock|kosher|flaky)\s+)*salt$/i.test(i.name.trim()),
+  base: () => true,
+  usual: 0.01,
+  most: 0.03,
+};
+const onPurpose =
+  /brin|cur(?:e|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|seasoning|\brub\b|spice mix|pasta|boil/i;
+
+/**
+ * More salt than can be eaten: over 3 % of all that goes in. About 1 % is usual. Brines, cures, crusts, pickles and salted
+ * water are left alone. Common practice, no source.
+ */
+export const saltDoubtful: Rule = {
+  code: "salt-doubtful",
+  check: (dish) =>
+    onPurpose.test(dish.text)
+      ? []
+      : overdosed(dish, salt).map(({ line, share, grams }) =>
+          makeFinding(
+            "salt-doubtful",
+            dish.source,
+            line.span,
+            { name: line.name, share },
+            { fixes: [{ kind: "correct-amount", edits: [withGrams(line, grams)] }] },
+          ),
+        ),
+};

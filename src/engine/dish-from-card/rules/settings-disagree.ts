@@ -1,0 +1,68 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import type { Rule } from "./rule.ts";
+import { replaceWords } from "./sentence-edits.ts";
+
+const celsiusWords = /(\d{2,3})\s*(?:°|º|˚|degrees?)?\s*C\b/;
+const fahrenheitWords = /(\d{3})\s*(?:°|º|˚|degrees?)?\s*F\b/;
+const gasWords = /\bgas(?:\s+mark)?\s*(\d{1,2})\b/i;
+
+/** Books round to the next ten, and gas marks are 14 °C apart; more than this is a slip, °C. Common practice, no source. */
+const tolerance = 16;
+
+/** One setting in two scales that do not mean the same: °C with °F, or °C with a gas mark (gas mark 4 is 180 °C, 14 °C a mark). */
+export const settingsDisagree: Rule = {
+  code: "settings-disagree",
+  check: (dish) =>
+    dish.steps.flatMap((step) => {
+      const c = celsiusWords.exec(step.text);
+      if (c === null || (step.text.match(/\d{2,3}\s*(?:°|º|˚|degrees?)?\s*C\b/g) ?? []).length > 2) return [];
+      const celsius = Number(c[1]);
+      const f = fahrenheitWords.exec(step.text);
+      const gas = gasWords.exec(step.text);
+      const other =
+        f !== null
+          ? {
+              found: f,
+              means: ((Number(f[1]) - 32) * 5) / 9,
+              right: String(Math.round(((celsius * 9) / 5 + 32) / 5) * 5),
+            }
+          : gas !== null
+            ? {
+                found: gas,
+                means: 180 + 14 * (Number(gas[1]) - 4),
+                right: String(Math.max(1, Math.min(9, Math.round((celsius - 180) / 14) + 4))),
+              }
+            : null;
+      // The fan's figure stands first or second, twenty below the other: either may be the one that is meant.
+      const fan = [...step.text.matchAll(/(\d{2,3})\s*(?:°|º|˚|degrees?)?\s*C?\s*(?=fan)/gi)].map((m) =>
+        Number(m[1]),
+      );
+      if (other === null) return [];
+      const near = [celsius, ...fan, ...fan.map((t) => t + 20)].some(
+        (t) => Math.abs(t - other.means) <= tolerance,
+      );
+      const figure = other.found[1] ?? "";
+      if (near || figure === other.right) return [];
+      const at = step.span.start + other.found.index + other.found[0].indexOf(figure);
+      const span = {
+        start: step.span.start + other.found.index,
+        end: step.span.start + other.found.index + other.found[0].length,
+      };
+      return [
+        makeFinding(
+          "settings-disagree",
+          dish.source,
+          span,
+          { first: c[0], second: other.found[0] },
+          {
+            fixes: [
+              {
+                kind: "write-temperature",
+                edits: [replaceWords({ start: at, end: at + figure.length }, other.right)],
+              },
+            ],
+          },
+        ),
+      ];
+    }),
+};
