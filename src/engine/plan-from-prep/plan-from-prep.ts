@@ -32,8 +32,8 @@ export type PlanEffort = {
   readonly tell?: (progress: PlanProgress) => void;
 };
 
-/** Conflicts for finding a place for what insertion left without one. */
-const rescue = 4000;
+/** Conflicts for finding a place for what insertion left without one: so many a try, and so many at most. */
+const rescue = { each: 20, most: 4000 };
 
 /** Places every task. The plan it returns has not been checked; the pipeline has the checker do that. */
 export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
@@ -62,7 +62,7 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   let proof: ReturnType<typeof prove> = { bounds: [], impossible: false };
   if (!whole() && tries > 0) {
     // What insertion found no place for, the learning solver often does; from there it is made better again.
-    proof = proved(Math.min(effort.proof ?? rescue, rescue));
+    proof = proved(Math.min(effort.proof ?? tries * rescue.each, rescue.most));
     if (effort.proof === undefined) left = tries;
     if (!proof.impossible) better(effort.proof === undefined ? tries : some * 4);
   }
