@@ -162,6 +162,7 @@ export {
   whyPlan,
   writeUpCard,
 } from "./pipeline.ts";
+export { type CourseChain, chainOf, courseChains, type Link } from "./plan-from-prep/chain.ts";
 export type { ExplainEffort } from "./plan-from-prep/explain-plan.ts";
 export type { PlanEffort, PlanProgress } from "./plan-from-prep/plan-from-prep.ts";
 export type { RiskEffort } from "./risk-from-plan/risk-from-plan.ts";

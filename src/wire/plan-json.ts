@@ -1,4 +1,4 @@
-import type { Evening, Task } from "#engine/index.ts";
+import { type CourseChain, courseChains, type Evening, type Task } from "#engine/index.ts";
 import { civilDate, clockText, dateOfDay, dayNumber, isoText } from "#words/clock.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
 import { clashJson } from "./clash-json.ts";
@@ -33,10 +33,21 @@ export const planNames = (evening: Evening) => {
   return { tasks, title, names, date };
 };
 
+/** The tightest chain of a course, and the minutes that what comes before it may overrun by. */
+const chainJson = (chain: CourseChain | undefined, names: ReturnType<typeof planNames>["names"]) => ({
+  chain: (chain?.links ?? []).map(({ task, cause }) => ({
+    ...cause,
+    of: task,
+    text: causeText(cause, names, names.startOf(task)),
+  })),
+  slackMinutes: chain?.slackMinutes ?? null,
+});
+
 /** The shape of `plan --json`. */
 export const planJson = (evening: Evening) => {
   const { tasks, title, names, date } = planNames(evening);
   const { plan } = evening;
+  const chains = courseChains(evening.prep, plan);
   const at = (moment: number) => ({ at: isoMoment(date, moment), moment });
   return {
     status: plan.status,
@@ -48,6 +59,10 @@ export const planJson = (evening: Evening) => {
       lateMinutes: course.lateMinutes,
       whole: course.whole,
       firstTask: course.firstTask,
+      ...chainJson(
+        chains.find((chain) => chain.course === course.course),
+        names,
+      ),
       firstStart: course.firstStart === null ? null : at(course.firstStart),
     })),
     tasks: plan.placed.map((placed) => {

@@ -1,5 +1,6 @@
-import { type Evening, type Placed, type Task, whyPlan } from "#engine/index.ts";
+import { chainOf, courseChains, type Evening, type Placed, type Task, whyPlan } from "#engine/index.ts";
 import { planJson, planNames } from "#wire/plan-json.ts";
+import { chainText, courseChainTexts } from "#words/chain-text.ts";
 import { clockText, dayText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { listText } from "#words/number-text.ts";
@@ -9,7 +10,7 @@ import { versionTitle } from "#words/version-text.ts";
 import { clashesText } from "../show/clashes.ts";
 import { heading } from "../show/heading.ts";
 import type { Paint } from "../show/paint.ts";
-import { tableText } from "../show/table.ts";
+import { tableText, wrap } from "../show/table.ts";
 import { sittingCommand } from "../sitting-command.ts";
 
 /** Shows the work: who does what and when. */
@@ -74,7 +75,7 @@ const planText = (evening: Evening, paint: Paint, why: boolean): string => {
     plan.violations.length === 0
       ? ""
       : `\n${paint.stop("The plan breaks its own rules; do not cook from it")}\n${plan.violations.map((v) => `  ${v.rule}: ${v.detail}\n`).join("")}`;
-  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${lists.join("")}${alone}${unplaced}${clashesText(whyPlan(evening), names, paint)}${broken}`;
+  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${why ? chainsText(evening, paint) : ""}${lists.join("")}${alone}${unplaced}${clashesText(whyPlan(evening), names, paint)}${broken}`;
 };
 
 /** One cook's list, by day. */
@@ -100,10 +101,7 @@ const tasksText = (
           : versionTitle(listText([task.dish, ...(task.alsoFor ?? [])].map(title)), task.version),
         task === undefined ? "" : placesOfTask(p, task, evening.menu.sitting.region),
       ],
-      below: [
-        ...(task === undefined ? [] : freeTimes(p, task)),
-        ...(why ? p.because.map((cause) => `because ${causeText(cause, names, p.start)}`) : []),
-      ],
+      below: [...(task === undefined ? [] : freeTimes(p, task)), ...(why ? whyLines(evening, p, names) : [])],
     };
   });
   const lines = tableText(
@@ -119,6 +117,34 @@ const tasksText = (
     text += `${lines[i] ?? ""}\n${row.below.map((line) => `               ${paint.faint(line)}\n`).join("")}`;
   });
   return `\n${paint.bold(name)}\n${text}`;
+};
+
+/** Why a task stands where it stands, and, where that is pinned by others in turn, the chain to its course. */
+const whyLines = (
+  { plan }: Evening,
+  placed: Placed,
+  names: ReturnType<typeof planNames>["names"],
+): readonly string[] => {
+  const chain = chainOf(plan, placed.task);
+  return [
+    ...placed.because.map((cause) => `because ${causeText(cause, names, placed.start)}`),
+    ...(chain.length > 1 ? [`which stands there because ${chainText(chain, names)}`] : []),
+  ];
+};
+
+/** The tightest chain of each course. */
+const chainsText = (evening: Evening, paint: Paint): string => {
+  const { names } = planNames(evening);
+  return courseChains(evening.prep, evening.plan)
+    .filter((chain) => chain.links.length > 0)
+    .map(
+      (chain) =>
+        `\n${paint.bold(`Tightest chain of ${names.course(chain.course)}`)}\n` +
+        courseChainTexts(chain, names)
+          .map((text) => wrap(text, "  - ", "    "))
+          .join(""),
+    )
+    .join("");
 };
 
 /** Where a task is done, with its heat: "range oven at 200 °C, burner". */

@@ -6,6 +6,8 @@ import { taskText } from "#words/plan-text.ts";
 export type PlanNames = {
   readonly date: string;
   readonly task: (id: string) => string;
+  /** When a task begins; null without a place. */
+  readonly startOf: (id: string) => number | null;
   readonly taskOf: (id: string) => Task | null;
   readonly course: (index: number) => string;
   /** The titles of all dishes that a task is done for. */
@@ -13,8 +15,9 @@ export type PlanNames = {
 };
 
 /** Names of tasks, courses and dishes of an evening. */
-export const namesOf = ({ prep, menu, dishes }: Evening): PlanNames => {
+export const namesOf = ({ prep, plan, menu, dishes }: Evening): PlanNames => {
   const tasks = new Map(prep.tasks.map((t) => [t.id, t]));
+  const starts = new Map(plan.placed.map((p) => [p.task, p.start]));
   const titles = new Map(dishes.map((d) => [d.source, d.title]));
   return {
     date: menu.sitting.date,
@@ -22,6 +25,7 @@ export const namesOf = ({ prep, menu, dishes }: Evening): PlanNames => {
       const task = tasks.get(id);
       return task === undefined ? id : `${taskText(task)}, ${titles.get(task.dish) ?? task.dish}`;
     },
+    startOf: (id) => starts.get(id) ?? null,
     taskOf: (id) => tasks.get(id) ?? null,
     course: (index) => menu.sitting.courses[index]?.name ?? "",
     dishes: ({ dish, alsoFor = [] }) => listText([dish, ...alsoFor].map((id) => titles.get(id) ?? id)),

@@ -14,6 +14,7 @@ import { namesOf } from "./names.ts";
 import { rowsOf } from "./rows.ts";
 import { Sureness } from "./sureness.tsx";
 import { TaskDetails } from "./task-details.tsx";
+import { TightChains } from "./tight-chains.tsx";
 
 /** Findings that belong beside the plan; what was assumed for single steps is said on their cards. */
 const ofPlan: ReadonlySet<Code> = new Set<keyof PlanFacts>([
@@ -98,6 +99,7 @@ export const PlanScreen = ({ evening, risk, findings }: Props) => {
       <FindingList findings={findings.filter((f) => ofPlan.has(f.code))} />
       <InTheWay prep={prep} plan={plan} names={names} />
       {narrow ? [landing, lists, chart] : [chart, lists]}
+      <TightChains prep={prep} plan={plan} names={names} />
       {risk !== null && risk.courses.length > 0 && <Sureness risk={risk} names={names} />}
     </div>
   );

@@ -1,4 +1,6 @@
-import type { Plan, Station, TaskId } from "#engine/index.ts";
+import { useMemo } from "preact/hooks";
+import { chainOf, type Plan, type Station, type TaskId } from "#engine/index.ts";
+import { linkTexts } from "#words/chain-text.ts";
 import { clockText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
@@ -20,6 +22,7 @@ export const TaskDetails = ({
 }) => {
   const task = id === null ? null : names.taskOf(id);
   const placed = plan.placed.find((p) => p.task === id);
+  const chain = useMemo(() => (id === null ? [] : chainOf(plan, id)), [plan, id]);
   return (
     <section class="task-details" aria-live="polite" aria-label="The task that is chosen">
       {task === null || placed === undefined ? (
@@ -59,9 +62,19 @@ export const TaskDetails = ({
           <h4>Why then</h4>
           <ul>
             {placed.because.map((cause) => (
-              <li key={JSON.stringify(cause)}>{causeText(cause, names)}</li>
+              <li key={JSON.stringify(cause)}>{causeText(cause, names, placed.start)}</li>
             ))}
           </ul>
+          {chain.length > 1 && (
+            <details>
+              <summary>What pins that in turn</summary>
+              <ol>
+                {linkTexts(chain.slice(1), names).map((text) => (
+                  <li key={text}>{text}</li>
+                ))}
+              </ol>
+            </details>
+          )}
         </>
       )}
     </section>
