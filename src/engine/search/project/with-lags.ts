@@ -1,5 +1,8 @@
+import { chanceFrom } from "../chance.ts";
+import type { Literal } from "../learn/solver.ts";
 import type { Project, ProjectAnswer, ProjectEffort } from "./project.ts";
 import { lagModel } from "./with-lags-model.ts";
+import { nearby } from "./with-lags-nearby.ts";
 
 /** What is known before the search: a schedule that keeps the rules, and a makespan none goes below. */
 export type KnownBefore = { readonly starts: readonly number[] | null; readonly bound: number };
@@ -9,6 +12,9 @@ const smallestFirst = 300;
 /** Conflicts of the first try at a bound from below, and how much longer each round tries. */
 const firstProbe = 250;
 const longer = 1.4;
+/** Tries near the best schedule in one round, and conflicts of each. */
+const nearbyTries = 40;
+const nearbyConflicts = 150;
 
 /**
  * Schedules a project whose lags may also be greatest lags (RCPSP/max), by a solver that learns from its conflicts
@@ -61,6 +67,34 @@ export const solveWithLags = (
     return verdict !== "unknown";
   };
 
+  const chance = chanceFrom(effort.seed);
+  let share = 0.3;
+  /** Looks for shorter schedules near the best one, in stretches that grow when they are searched to the end. */
+  const lookNearby = (conflicts: number): void => {
+    const until = solver.conflicts() + conflicts;
+    for (
+      let tries = 0;
+      tries < nearbyTries && lower < upper && !spent() && solver.conflicts() < until;
+      tries++
+    ) {
+      const found = best as readonly number[];
+      const limits = nearby(found, project.lengths, share, chance);
+      const assumed: Literal[] = [];
+      starts.forEach((x, i) => {
+        solver.prefer(x, found[i] as number);
+        const least = limits.least[i] as number;
+        const most = limits.most[i] as number;
+        if (i === sink) return;
+        if (least > solver.least(x)) assumed.push(solver.atLeast(x, least));
+        if (most < solver.greatest(x)) assumed.push(solver.negate(solver.atLeast(x, most + 1)));
+      });
+      const verdict = solver.solve(assumed, { conflicts: nearbyConflicts, keepGoing });
+      if (verdict === "yes") improve(starts.map(solver.value));
+      else if (verdict === "no" && solver.core().length === 0) lower = upper;
+      else share = Math.min(0.9, Math.max(0.05, verdict === "no" ? share * 1.05 : share * 0.95));
+    }
+  };
+
   solver.branchOn(starts, smallestFirst);
   if (known.starts !== null) improve(known.starts);
   else
@@ -74,6 +108,7 @@ export const solveWithLags = (
   let step = Math.max(1, Math.floor((upper - lower) / 8));
   while (lower < upper && !spent()) {
     while (lower < upper && !spent() && probe(upper - 1, budget));
+    lookNearby(budget);
     if (lower >= upper || spent()) break;
     const target = Math.min(upper - 1, lower + step - 1);
     if (probe(target, budget)) step *= 2;
