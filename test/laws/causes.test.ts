@@ -3,6 +3,9 @@ import { describe, expect, it } from "vitest";
 import { checkFromPlan } from "#engine/check-from-plan/check-from-plan.ts";
 import {
   type Cause,
+  chainOf,
+  courseChains,
+  exactly,
   type Lag,
   minutes,
   moment,
@@ -147,5 +150,76 @@ describe("the causes of a place", () => {
       }),
       { numRuns: 40 },
     );
+  });
+});
+
+describe("the chain that pins a task", () => {
+  it("goes from each task to one that its cause names, never twice, to something that is no task", () => {
+    fc.assert(
+      fc.property(randomPrep, (prep) => {
+        const plan = planFromPrep(prep, { tries: 10, seed: 5 }).value;
+        const causes = new Map(plan.placed.map((p) => [p.task, p.because]));
+        for (const { task } of plan.placed) {
+          const links = chainOf(plan, task);
+          expect(links[0]?.task).toBe(task);
+          expect(new Set(links.map((link) => link.task)).size).toBe(links.length);
+          links.forEach((link, i) => {
+            expect(causes.get(link.task)).toContainEqual(link.cause);
+            const next = links[i + 1];
+            const named = "task" in link.cause ? link.cause.task : undefined;
+            if (next) expect(named).toBe(next.task);
+            // Tasks that hold each other end the chain where it comes round.
+            else if (named !== undefined) expect(links.map((l) => l.task)).toContain(named);
+          });
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("leads each whole course to its landing, and says truly for how long the cook is free before it", () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(randomPrep, (prep) => {
+        const plan = planFromPrep(prep, { tries: 10, seed: 5 }).value;
+        const places = new Map(plan.placed.map((p) => [p.task, p]));
+        for (const chain of courseChains(prep, plan)) {
+          const landing = plan.courses.find((c) => c.course === chain.course)!;
+          if (landing.lateMinutes > 0 || chain.links.length === 0) continue;
+          seen++;
+          expect(chain.links.at(-1)?.cause).toMatchObject({ kind: "due", course: chain.course });
+          const first = chain.links.flatMap(({ task }) => places.get(task)!).find((p) => p.cook !== null);
+          const free = chain.slackMinutes ?? 0;
+          if (!first || free === 0) continue;
+          // With one unit of attention, whatever else the cook attends to would be too much beside it.
+          const extra = {
+            task: "extra",
+            start: moment(first.start - free),
+            end: first.start,
+            segments: [moment(first.start - free)],
+          };
+          const busy = {
+            ...prep.tasks[0]!,
+            id: "extra",
+            segments: [{ minutes: exactly(minutes(free)), attention: "hands", station: "hands", uses: [] }],
+          } as const;
+          const more = {
+            ...prep,
+            tasks: [...prep.tasks, busy],
+            attention: { capacity: 1, hands: 1, mind: 1 },
+          };
+          const laid = {
+            ...plan,
+            placed: [...plan.placed, { ...extra, cook: first.cook, oven: null, because: [] }],
+          };
+          const found = checkFromPlan(more, laid).filter(
+            (v) => v.tasks.includes("extra") && hard.has(v.rule),
+          );
+          expect(found).toEqual([]);
+        }
+      }),
+      { numRuns: 40 },
+    );
+    expect(seen).toBeGreaterThan(10);
   });
 });
