@@ -1,7 +1,7 @@
 import { isCardFile } from "./card-file.ts";
 
 /** What a document is for, by the ending and the name of its file. */
-export type DocumentKind = "card" | "sitting" | "kitchen" | "prices";
+export type DocumentKind = "card" | "sitting" | "kitchen" | "prices" | "foods";
 
 /** A document as the list shows it. */
 export type DocumentSummary = {
@@ -61,7 +61,10 @@ export const kindOfPath = (path: string): DocumentKind | null => {
   const name = (path.split("/").at(-1) ?? "").toLowerCase();
   if (isCardFile(name)) return "card";
   if (/\.csv$/.test(name)) return "prices";
-  if (/\.ya?ml$/.test(name)) return name.includes("kitchen") ? "kitchen" : "sitting";
+  if (/\.ya?ml$/.test(name)) {
+    if (name.includes("kitchen")) return "kitchen";
+    return name.includes("foods") ? "foods" : "sitting";
+  }
   return null;
 };
 

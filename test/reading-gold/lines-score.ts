@@ -113,7 +113,9 @@ const fieldsOf = (gold: GoldReading, read: Ingredient): ReadonlyMap<Kind, readon
     sameAlternatives(gold.alternatives, read.alternatives),
     read.alternatives.map((a) => `${a.name} (${a.food}) ${shown(a.amounts)}`),
   );
-  put("size", gold.size, said(gold.size, read.size), read.size);
+  // "2-inch", "2 inch" and "2inch" are one size.
+  const close = (words: string | null | undefined): string | null => words?.replace(/[\s-]+/g, "") ?? null;
+  put("size", gold.size, said(close(gold.size), close(read.size)), read.size);
   put("container", gold.container, said(gold.container, read.container), read.container);
   put("portion", gold.portion, said(gold.portion, read.portion), read.portion);
   put("card", gold.card, said(gold.card, read.card), read.card);

@@ -21,7 +21,7 @@ type Props = {
 };
 
 /** The order in which the files of a sitting are offered. */
-const kinds = ["sitting", "kitchen", "prices"] as const;
+const kinds = ["sitting", "kitchen", "prices", "foods"] as const;
 
 /** The sitting as a page, and the words it is read from beside it. */
 export const SittingScreen = ({ book, path, documents, evening }: Props) => {

@@ -16,7 +16,7 @@ export const preparationWords = words(`
 
 // Words that end like something done and are not.
 const notDone = words(
-  "recommended preferred suggested needed required desired advised called based used red seed seeds weed feed need bleed linseed aniseed flaxseed rapeseed seaweed poppyseed breed mixed assorted unsalted salted",
+  "loose-bottomed recommended preferred suggested needed required desired advised called based used red seed seeds weed feed need bleed linseed aniseed flaxseed rapeseed seaweed poppyseed breed mixed assorted unsalted salted",
 );
 
 /** True for a word that says what was done to a food, listed or by its ending ("scalded"). */

@@ -268,6 +268,9 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
   };
 };
 
+const isMeasured = (amount: Amount): boolean =>
+  ["mass", "volume"].includes(measureKind(amount.unit ?? "") ?? "");
+
 const inUnitOf = (first: Amount, second: Amount, region: Region): Amount | null => {
   const a = measureFor(first.unit ?? "", region, null);
   const b = measureFor(second.unit ?? "", region, null);
@@ -339,7 +342,14 @@ export const readAmounts = (tokens: readonly Token[], start: number, region: Reg
     }
     if (sums || adjacent) {
       const total = inUnitOf(amount, other.amount, region);
-      if (total === null) break;
+      if (total === null) {
+        // "225 g plus 2 tbsp" cannot be summed without the food; both stand, and are told to differ.
+        if (adjacent || !isMeasured(amount) || !isMeasured(other.amount)) break;
+        amounts.push(amount);
+        amount = other.amount;
+        next = other.next;
+        continue;
+      }
       amount = total;
       next = other.next;
       continue;

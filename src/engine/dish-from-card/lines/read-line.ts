@@ -157,6 +157,7 @@ const addClause = (
   readings: Reading[],
   region: Region,
   eachLine: boolean,
+  first: boolean,
 ): void => {
   const last = readings.at(-1);
   if (last === undefined) return;
@@ -201,7 +202,7 @@ const addClause = (
     else readings[readings.length - 1] = withRemark(named, { ...remark, food: null });
     return;
   }
-  const inverted = food.amounts.length === 0 ? turned(last, food) : null;
+  const inverted = first && food.amounts.length === 0 ? turned(last, food) : null;
   if (inverted !== null && inverted.id !== food.food?.id) {
     readings[readings.length - 1] = {
       ...last,
@@ -357,7 +358,9 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
     readings.push(fromPhrase(phrase));
     readTail(line, main.tokens, phrase.next, readings, region, eachLine || phrase.each);
   }
-  for (const clause of withChoices(rest)) addClause(line, clause, readings, region, eachLine || phrase.each);
+  const firstComma = rest.find((c) => c.kind === "comma")?.tokens.at(-1);
+  for (const clause of withChoices(rest))
+    addClause(line, clause, readings, region, eachLine || phrase.each, clause.tokens.at(-1) === firstComma);
   return listed(readings, line).map((r) =>
     asDried({
       ...r,
