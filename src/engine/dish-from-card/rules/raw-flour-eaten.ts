@@ -1,7 +1,7 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import { foodById } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
-import { actionsOn } from "./dish-graph.ts";
+import { actionsOn, placedActions } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
@@ -16,10 +16,13 @@ export const rawFlourEaten: Rule = {
       const touched = actionsOn(dish, i.index);
       if (touched.length === 0 || touched.some(({ action }) => heats(action.technique, action.station)))
         return [];
-      // A method that was hardly understood may well heat it in words that were not.
+      // Heat on something that the words do not name may well be on this.
       if (
-        /\b(?:bak|fry|fried|boil|simmer|steam|roast|toast|grill|oven|cook)/i.test(
-          dish.steps.map((s) => s.text).join(" "),
+        placedActions(dish).some(
+          ({ action }) =>
+            action.technique !== "preheat" &&
+            heats(action.technique, action.station) &&
+            action.uses.every((u) => u.implied),
         )
       )
         return [];
