@@ -5,6 +5,7 @@ import type { Token } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import { type FoodMatch, findFoodIn, findTurned } from "./find-food.ts";
+import { stateWords } from "./line-words.ts";
 import { isAdverb, isParticiple, readModifiers, slice } from "./modifiers.ts";
 
 /** The food's own words may begin with what was done to it ("beaten egg"): taken off when the food stays the same. */
@@ -64,6 +65,19 @@ export const asCounted = (
   if (unit === "piece" || measureKind(unit) !== "piece") return match;
   const food = findFood(`${unit} ${name}`) ?? findFood(`${name} ${unit}`);
   return food === null ? match : { ...match, food };
+};
+
+/** "fresh or frozen raspberries": the food is the one that both words may stand before. */
+export const withoutChoice = (
+  line: string,
+  tokens: readonly Token[],
+  from: number,
+  match: FoodMatch | null,
+): FoodMatch | null => {
+  if (match === null || match.from <= from || tokens[match.from - 1]?.lower !== "or") return match;
+  if (!stateWords.has(tokens[match.from]?.lower ?? "")) return match;
+  const food = findFood(slice(line, tokens, match.from + 1, match.to));
+  return food === null ? match : { ...match, food, from: match.from + 1 };
 };
 
 /** A name across "of" ("cream of tartar") before one turned round ("lamb leg"), before the food after it. */

@@ -57,7 +57,8 @@ const amountOf = (
 });
 
 const isPackable = (unit: string): boolean =>
-  measureKind(unit) === "container" || ["bar", "block", "ball", "loaf", "piece", "chunk"].includes(unit);
+  measureKind(unit) === "container" ||
+  ["bar", "block", "ball", "loaf", "piece", "chunk", "sheet", "tube"].includes(unit);
 
 const single = { low: 1, likely: 1, high: 1, vague: false };
 

@@ -400,7 +400,10 @@ const lines: readonly (readonly [line: string, told: string])[] = [
     "parsley, chives and tarragon, finely chopped",
     "– | parsley | parsley | prep finely chopped // – | chives | chives | prep finely chopped // – | tarragon | tarragon | prep finely chopped",
   ],
-  ["sugar and vinegar to taste", "– | granulated-sugar | sugar // – | vinegar | vinegar | to taste"],
+  [
+    "sugar and vinegar to taste",
+    "– | granulated-sugar | sugar | to taste // – | vinegar | vinegar | to taste",
+  ],
   ["1 tbsp each chopped dill and mint", "1 tbsp | dill | dill | prep chopped // 1 tbsp | mint | mint"],
   [
     "cumin, coriander and turmeric, 1 tsp each",

@@ -1,5 +1,6 @@
 import { partsOf } from "../../larder/food-parts.ts";
 import { findFood, foodById } from "../../larder/foods.ts";
+import { findLevel } from "../../larder/measures.ts";
 import { isDash } from "../../measure/read-number.ts";
 import { type Token, tokensOf } from "../../measure/tokens.ts";
 import type { Amount } from "../../model/dish.ts";
@@ -124,6 +125,10 @@ const readTail = (
   }
   const named = last.food === null && remark.food?.name === "" ? { ...last, food: remark.food.food } : last;
   readings[readings.length - 1] = withRemark(named, { ...remark, food: null });
+  // "salt and pepper to taste" says it of both.
+  const { purpose } = remark;
+  if (purpose !== null && readings.every((r) => r.amounts.length === 0))
+    readings.splice(0, readings.length, ...readings.map((r) => ({ ...r, purpose: r.purpose ?? purpose })));
 };
 
 const each = (tokens: readonly Token[]): boolean => tokens.some((t) => t.lower === "each");
@@ -174,6 +179,12 @@ const addClause = (
     count?.unit === "piece" &&
     count.likely > 1 &&
     (tokens[0]?.start ?? 0) < last.nameSpan.start;
+  // "1/3 cup butter (scant)"
+  const level = clause.kind === "bracket" && tokens.length === 1 ? findLevel(tokens[0]?.lower ?? "") : null;
+  if (level !== null) {
+    readings[readings.length - 1] = { ...last, level };
+    return;
+  }
   // "1 (or 2) cloves"
   const upTo = inRange(count, tokens, region);
   if (clause.kind === "bracket" && count !== undefined && upTo !== null) {

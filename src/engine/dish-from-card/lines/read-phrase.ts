@@ -5,7 +5,7 @@ import type { Amount } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
 import type { Span } from "../../model/span.ts";
-import { asCounted, chooseMatch, ownModifiers } from "./choose-match.ts";
+import { asCounted, chooseMatch, ownModifiers, withoutChoice } from "./choose-match.ts";
 import { equipmentWords, formWords, portionWords, preparationWords, stateWords } from "./line-words.ts";
 import { isAdverb, lowerAt, readModifiers, slice } from "./modifiers.ts";
 import { lastName, nameEnd } from "./name-end.ts";
@@ -186,7 +186,7 @@ export const readPhrase = (
   }
   const stop = Math.max(nameEnd(tokens, at, end), Math.min(at + 1, end));
   let match = chooseMatch(tokens.slice(0, end), at, stop);
-  match = asCounted(line, tokens, match, amounts);
+  match = asCounted(line, tokens, withoutChoice(line, tokens, at, match), amounts);
   const canned = read?.container === "tin" || read?.container === "can";
   if (canned && match !== null) {
     const tinned =

@@ -47,7 +47,7 @@ const nothing: Remark = {
 const statePhrases =
   /^(?:at |to |brought to )?room temp(?:erature)?\b|^at (?:room|kitchen) temp|^straight from the fridge|^from the fridge|^from frozen/;
 const preparationStart =
-  /^(?:cut|with|without|in (?:chunks|pieces|slices|wedges|half|halves|quarters|cubes|strips|rings|batons|dice|thin|\d)|into|bone|skin|stalks?|stems?|seeds?|leaves|tops|ends|excess|tough|outer|separated|left|kept|removed|stuck|studded|tied|white|green|shell|shells|heads?|tails?|fat|rind|on the bone|off the bone|not|no|from|then|and then|keep|reserve|juice|pitted|plus|thinly|as)\b/;
+  /^(?:cut|mixed with|mixed to|with|without|in (?:chunks|pieces|slices|wedges|half|halves|quarters|cubes|strips|rings|batons|dice|thin|\d)|into|bone|skin|stalks?|stems?|seeds?|leaves|tops|ends|excess|tough|outer|separated|left|kept|removed|stuck|studded|tied|white|green|shell|shells|heads?|tails?|fat|rind|on the bone|off the bone|not|no|from|then|and then|keep|reserve|juice|pitted|plus|thinly|as)\b/;
 
 const talkStart =
   /^(?:avoid|if|when|use|see|note|can|could|you|either|i|it|this|that|they|these|those|available|adjust|depending|do|don|whichever|originally|traditionally|usually)\b/;
