@@ -5,7 +5,7 @@ import type { Words } from "../model/span.ts";
 import type { HeadingRead } from "./headings.ts";
 import { isKeepingLine, isSwapLine, startsWithVerb } from "./likeness.ts";
 import { type Line, wordsAt } from "./lines-of-text.ts";
-import { readFacts, yieldInside } from "./yield-words.ts";
+import { readFacts, sizesIn, yieldInside } from "./yield-words.ts";
 
 /** A block while it grows. */
 export type OpenBlock = {
@@ -76,10 +76,11 @@ type TitleRead = {
 
 /** "Pea soup (4 people, 50 min)": where all that stands behind a mark is a yield or a time. Null otherwise. */
 const factsBehind = (words: Words): TitleRead | null => {
-  for (const mark of words.text.matchAll(/\s*[([|:,]\s*|\s+[-\u2013\u2014\u00b7]\s+/g)) {
+  for (const mark of words.text.matchAll(/\s*[([|:,]\s*|\s+[-\u2013\u2014\u00b7]\s+|\.\s+/g)) {
     const from = mark.index + mark[0].length;
     const behind = words.text.slice(from).replace(/[)\]]\s*$/, "");
-    const facts = mark.index < 3 ? null : readFacts(behind);
+    const bracket = /[([]/.test(mark[0]);
+    const facts = mark.index < 3 ? null : (readFacts(behind) ?? (bracket ? sizesIn(behind) : null));
     if (facts === null) continue;
     const inner = wordsAt(words, { start: from, end: from + behind.length });
     return {
@@ -143,7 +144,8 @@ const canBeTitle = (line: Line): boolean => {
   if (/^(?:\d|[\u00bc-\u00be\u2150-\u215e])/.test(words.text) && line.ingredient >= 4) return false;
   if (line.bullet && line.ingredient >= 3) return false;
   const capitals = words.text === words.text.toUpperCase() && /\p{Lu}{3}/u.test(words.text);
-  return (capitals || !(line.step >= 4 && /[.!?]$/.test(words.text))) && !/[.!?]\s+\p{Lu}/u.test(words.text);
+  const name = factsBehind(words)?.title.text ?? words.text;
+  return (capitals || !(line.step >= 4 && /[.!?]$/.test(words.text))) && !/[.!?]\s+\p{Lu}/u.test(name);
 };
 
 /** After a list without bullets, a bullet with an order is the first step ("- trim, season, sear hard"). */

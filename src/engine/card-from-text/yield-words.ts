@@ -117,6 +117,27 @@ export const readFacts = (
   return isTime(line.slice(0, whole.end)) ? { yields: [], times: [whole] } : null;
 };
 
+const vessel =
+  /^(?:an? )?\d{1,2}(?:\.\d)?\s*(?:cm|in|inch|-inch|["\u201d\u2033])\s*(?:[a-z-]+\s+){0,2}(?:tin|pan|dish|mould|mold|ring)$/i;
+const cutInto =
+  /^(?:about\s+|makes\s+)?\d{1,3}(?:\s*[-\u2013]\s*\d{1,3})?\s+(?:slices|pieces|squares|bars|wedges|biscuits|cookies|muffins|buns|rolls|pots|jars|tarts|tartlets|cakes|scones|balls)$/i;
+
+/** "23cm tin, 12 slices", as cards put it in brackets behind the title: yields when nothing else is said; null otherwise. */
+export const sizesIn = (
+  words: string,
+): { readonly yields: readonly Stretch[]; readonly times: readonly Stretch[] } | null => {
+  const yields: Stretch[] = [];
+  let from = 0;
+  for (const piece of words.split(",")) {
+    const start = from + (piece.length - piece.trimStart().length);
+    const said = piece.trim();
+    if (!(vessel.test(said) || cutInto.test(said) || isYield(said))) return null;
+    yields.push({ start, end: start + said.length });
+    from += piece.length + 1;
+  }
+  return yields.length === 0 ? null : { yields, times: [] };
+};
+
 const inside =
   /\b(?:serves|feeds|feed|makes(?: enough for)?|enough (?:for|to serve|to feed)|sufficient for|yields|will serve|serve)\s+(?:about |around |up to |at least |roughly |between )?(?:\d|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|twelve\b|a dozen\b|twenty\b|a family\b)/i;
 

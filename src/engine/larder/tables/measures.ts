@@ -55,7 +55,7 @@ export const measureRows: readonly string[] = [
   "pat\tpiece\tpat;pats\t\t\tg\t5 5 7\tunsalted-butter salted-butter margarine\tsr28",
   "clove\tpiece\tclove;cloves\t\t\tg\t2 3 7\tgarlic\tsr28",
   "clove\tpiece\t\t\t\tg\t0.05 0.07 0.1\tclove\tcp",
-  "head\tpiece\thead;heads\t\t\tg\t40 50 70\tgarlic\tcp",
+  "head\tpiece\thead;heads;hd;hds\t\t\tg\t40 50 70\tgarlic\tcp",
   "bulb\tpiece\tbulb;bulbs\t\t\tg\t40 50 70\tgarlic\tcp",
   "bulb\tpiece\t\t\t\tg\t180 234 300\tfennel\tsr28",
   "stalk\tpiece\tstalk;stalks\t\t\tg\t17 40 64\tcelery\tsr28",

@@ -1,0 +1,16 @@
+import { expect, it } from "vitest";
+import { cardFromText } from "./card-from-text.ts";
+
+it.each([
+  ["Vegetable stock. Yield 4 L", "Vegetable stock", ["Yield 4 L"]],
+  ["Lemon tart (23cm tin, 12 slices)", "Lemon tart", ["23cm tin", "12 slices"]],
+  ["Flapjacks [24 squares]", "Flapjacks", ["24 squares"]],
+  ["Plum cake (a 20 cm round tin)", "Plum cake", ["a 20 cm round tin"]],
+  ["Lamb. Serves 4", "Lamb", ["Serves 4"]],
+  ["Trifle (my aunt's)", "Trifle (my aunt's)", []],
+  ["Tart (23cm tin, no soggy base)", "Tart (23cm tin, no soggy base)", []],
+])("a title without what stands behind it: %s", (line, title, yields) => {
+  const card = cardFromText(`${line}\n\nIngredients\n2 eggs\n\nMethod\nBeat the eggs.\n`, "c").value;
+  expect(card.title?.text).toBe(title);
+  expect(card.yields.map((y) => y.text)).toEqual(yields);
+});
