@@ -59,6 +59,8 @@ const placeTechnique = (clause: Clause): Technique | null => {
     case "grill":
       return techniqueById("grill");
     default:
+      // "It'll need 25 minutes at 180 °C." with nothing before it in the step.
+      if (hasLength(clause) && clause.settings.some((t) => t.celsius >= 120)) return techniqueById("bake");
       // "Oven at 220 °C."
       return clause.settings.length > 0 && clause.tokens[0]?.text === "oven"
         ? techniqueById("preheat")

@@ -191,6 +191,8 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
         );
       // "Salt, 10 minutes": the verb is no word for what lies in a pot.
       if (left <= enough && mention.from === clause.verbAt && clause.lent === null) continue;
+      // "Grease a dish with butter" after all of it went into the mash: a little more, and not out of the pot.
+      if (left <= enough && clause.hit?.technique.id === "grease") continue;
       if (lying !== null && (left <= enough || ofMixture || (back && left < 0.6))) {
         const share = mention.portioning.kind === "share" ? mention.portioning.share : 1;
         if (left <= enough && mention.portioning.kind === "amount" && !ofMixture) {

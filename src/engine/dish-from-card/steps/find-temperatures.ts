@@ -166,6 +166,7 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
     if (value > 400 || value < -45) return null;
     let to = scaled.next;
     const fan =
+      (text(tokens, i - 1) === "at" && text(tokens, i - 2) === "oven" && text(tokens, i - 3) === "fan") ||
       text(tokens, i - 1) === "fan" ||
       (text(tokens, i - 1) === "to" && text(tokens, i - 2) === "fan") ||
       text(tokens, to) === "fan" ||

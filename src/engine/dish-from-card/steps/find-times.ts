@@ -133,6 +133,8 @@ const kindOf = (tokens: readonly Token[], from: number, next: number): TimeKind 
     if (/^batch(es)?$/.test(b) || (/^(each|every)$/.test(b) && /^batch$/.test(c))) return "batch";
     if (/^(lb|lbs|pound|kg|kilo|kilogram|kilos)$/.test(b) || (a === "per" && /^\d/.test(b))) return "rate";
   }
+  // "On both sides for 3 minutes each"
+  if (a === "each" && before(tokens, from, 6).some((w) => sides.test(w))) return "side";
   if (a === "to" && b === "the" && /^(lb|pound|kg|kilo)$/.test(c)) return "rate";
   if (a === "for" && /^(each|every)$/.test(b) && /^(lb|pound|kg|kilo)$/.test(c)) return "rate";
   if (a === "a" && (b === "side" || b === "batch")) return b === "side" ? "side" : "batch";

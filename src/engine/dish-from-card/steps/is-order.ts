@@ -80,6 +80,8 @@ export const isOrder = (
   )
     return true;
   if (prev === ":" && (next === "," || next === "") && at <= 4) return true;
+  // "Plate up", "crisp up the bacon": with its particle it is a verb.
+  if (at < 0 && noun && /^(up|off|down|out)$/.test(next) && withParticle(here, next)) return true;
   if (at < 0 || (/^[:•)]$/.test(prev) && !noun)) {
     if (!noun || usuallyVerbs.has(here)) return !(noun && /^(is|are|should|will|with a lid|mix)$/.test(next));
     return takesObject(tokens, i + 1, isFood) || next === "and" || prepositions.has(next);

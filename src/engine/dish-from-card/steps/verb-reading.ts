@@ -68,7 +68,7 @@ export const readingAt = (
         )
       )
         break;
-      if (particle && first === "in" && at === i + 1 && placeFollows(tokens, at + 1)) break;
+      if (particle && first === "in" && placeFollows(tokens, at + 1)) break;
       return { reading, to: at + reading.tail.length };
     }
   }
@@ -80,7 +80,7 @@ const nextOrder = (tokens: readonly Token[], i: number): boolean =>
   verbReadings(word(tokens, i)).some((r) => r.form === "base");
 
 const places =
-  /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|wok|centre|middle|stages|rounds|layers|cubes|strips|chunks)$/;
+  /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|wok|centre|middle|stages|rounds|layers|cubes|strips|chunks|slices|wedges|thirds|squares|fingers|lengths|rings|matchsticks)$/;
 
 /** "in the oven", "into a large bowl": a vessel or a place stands within a few words. */
 export const placeFollows = (tokens: readonly Token[], i: number): boolean => {
