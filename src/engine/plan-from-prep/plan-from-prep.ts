@@ -6,8 +6,12 @@ import { chanceFrom } from "../search/chance.ts";
 import { build, mostSlip, settle } from "./build.ts";
 import { clashingLags } from "./clashing-lags.ts";
 import { compile } from "./compile.ts";
+import { leastLate } from "./exact/least-late.ts";
 import { withoutHopeless } from "./hopeless.ts";
 import { improve } from "./improve.ts";
+import { remember, restore } from "./memory.ts";
+import type { Model } from "./model.ts";
+import { compareCosts, costOf } from "./objective.ts";
 import { planFindings } from "./plan-findings.ts";
 import { prove, triesBeforeProof } from "./prove.ts";
 import { emptySchedule, type Schedule } from "./schedule.ts";
@@ -32,8 +36,8 @@ export type PlanEffort = {
   readonly tell?: (progress: PlanProgress) => void;
 };
 
-/** Conflicts for finding a place for what insertion left without one: so many a try, and so many at most. */
-const rescue = { each: 20, most: 4000 };
+/** Conflicts for finding a place for what insertion left without one: so many a try, so many at most, and for each step of lateness. */
+const rescue = { each: 20, most: 4000, step: 2500 };
 
 /** Places every task. The plan it returns has not been checked; the pipeline has the checker do that. */
 export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
@@ -60,6 +64,19 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
 
   better(effort.proof === undefined ? tries : some);
   let proof: ReturnType<typeof prove> = { bounds: [], impossible: false };
+  const latest = whole() ? Math.max(0, ...schedule.slip) : Number.POSITIVE_INFINITY;
+  const sooner =
+    effort.proof === undefined && tries > 0 && latest > 0 && !givesUp(model)
+      ? leastLate(model, latest, effort.seed, { conflicts: rescue.step, keepGoing })
+      : null;
+  if (sooner) {
+    // Courses land sooner as the learning solver has it; from there it is made better again, if it comes out better.
+    const before = { cost: costOf(schedule), memory: remember(schedule) };
+    restore(schedule, sooner);
+    left = tries;
+    better(tries);
+    if (compareCosts(costOf(schedule), before.cost) > 0) restore(schedule, before.memory);
+  }
   if (!whole() && tries > 0) {
     // What insertion found no place for, the learning solver often does; from there it is made better again.
     proof = proved(Math.min(effort.proof ?? tries * rescue.each, rescue.most));
@@ -72,6 +89,10 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   const plan = summary(prep, schedule, proof.bounds);
   return { value: plan, findings: planFindings(prep, plan, rings) };
 };
+
+/** True when some task was given up beforehand: then no schedule is whole. */
+const givesUp = (model: Model): boolean =>
+  model.nodes.some((node, n) => n < model.taskCount && node.anyStarts.length === 0);
 
 const progressOf = (schedule: Schedule): PlanProgress => {
   let unplaced = 0;

@@ -97,22 +97,41 @@ const cannot = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
   return seen;
 };
 
-/** For each late course, why it cannot be on time while the others land as they do. */
+/**
+ * Why not every course can be on time; where that was not proved, for each late course why it cannot be while the others
+ * land as they do.
+ */
 const late = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
   const lateness = model.goals.map(
     (goal) => plan.courses.find((course) => course.course === goal.course)?.lateMinutes ?? 0,
   );
-  return model.goals
-    .flatMap((goal, g): Seen[] => {
-      if ((lateness[g] ?? 0) === 0) return [];
-      const mostLate = lateness.map((minutes, i) => (i === g ? 0 : minutes));
-      const node = model.nodes.findIndex((n, i) => i < model.taskCount && n.course === g);
-      for (const tasks of node < 0 ? [] : scopes(model, node)) {
-        const found = findClash(prep, model, { tasks, mostLate }, purse);
-        if (found) return [{ found, lateCourse: goal.course, mostLate }];
-      }
-      return [];
-    })
+  const goals = model.goals.map((_, g) => g).filter((g) => (lateness[g] ?? 0) > 0);
+  const seenWith = (g: number, mostLate: readonly number[]): Seen | null => {
+    const node = model.nodes.findIndex((n, i) => i < model.taskCount && n.course === g);
+    for (const tasks of node < 0 ? [] : scopes(model, node)) {
+      const found = findClash(prep, model, { tasks, mostLate }, purse);
+      if (!found) continue;
+      const named = found.groups.flatMap((group) => (group.kind === "due" && group.most ? [group.goal] : []));
+      const at = goals.find((l) => named.includes(l)) ?? g;
+      return { found, lateCourse: model.goals[at]?.course ?? null, mostLate };
+    }
+    return null;
+  };
+  const [first] = goals;
+  if (first === undefined) return [];
+  const all = seenWith(
+    first,
+    model.goals.map(() => 0),
+  );
+  if (all) return [all];
+  return goals
+    .flatMap(
+      (g) =>
+        seenWith(
+          g,
+          lateness.map((minutes, i) => (i === g ? 0 : minutes)),
+        ) ?? [],
+    )
     .slice(0, mostClashes);
 };
 
