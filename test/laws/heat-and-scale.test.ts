@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type Dish, readCard, type Segment, share } from "#engine/index.ts";
 import { menuFromDishes } from "#engine/menu-from-dishes/menu-from-dishes.ts";
 import { prepFromMenu } from "#engine/prep-from-menu/prep-from-menu.ts";
-import { sitting } from "../help/dishes.ts";
+import { guest, sitting } from "../help/dishes.ts";
 
 const card = (name: string, text: string): Dish => readCard(text, name).value;
 
@@ -119,6 +119,21 @@ describe("amounts that do not go in step", () => {
         });
       }),
     );
+  });
+
+  it("hold for what a swap brings in for one line", () => {
+    const soup = card(
+      "swapped",
+      "Leek soup\n\nServes 4\n\n300 g leeks\n1 litre chicken stock\n\nMethod\n1. Put the leeks in the stock, bring to the boil and simmer for 30 minutes.\n\nSwaps\n\nVegetarian: replace the chicken stock with the same weight of vegetable stock.\n",
+    );
+    const { dishes } = menuFromDishes(
+      sitting(["swapped"], 40, { ...plain, guests: [guest("Ada", "vegetarian")] }),
+      [soup],
+    ).value;
+    const [written, swapped] = dishes[0]!.versions;
+    const of = (food: string, version = written!) => version.ingredients.find((m) => m.food === food)!;
+    expect(of("chicken-stock").adjusted).toHaveLength(1);
+    expect(of("vegetable-stock", swapped!).adjusted).toEqual(of("chicken-stock").adjusted);
   });
 
   const times = (dish: Dish, covers: number, food: string): number =>

@@ -1,13 +1,12 @@
 import type { Finding } from "../findings/finding.ts";
 import { makeFinding } from "../findings/make-finding.ts";
 import type { Dish } from "../model/dish.ts";
+import type { Adjustment } from "../model/menu.ts";
 import type { Adjustments } from "./adjust-amounts.ts";
 import type { Line } from "./dish-lines.ts";
 import { scaleAmounts } from "./measure-ingredient.ts";
 
-/** A line with its adjustment multiplied in: its foods, and how much it takes of another card. */
-export const adjustLine = (line: Line, adjustments: Adjustments): Line => {
-  const adjustment = line.ingredient === null ? undefined : adjustments.get(line.ingredient);
+const adjustLine = (line: Line, adjustment: Adjustment | undefined): Line => {
   if (adjustment === undefined) return line;
   const { factor } = adjustment;
   return {
@@ -19,6 +18,29 @@ export const adjustLine = (line: Line, adjustments: Adjustments): Line => {
     })),
     use: line.use === null ? null : { ...line.use, factor: line.use.factor * factor },
   };
+};
+
+/**
+ * Lines with their adjustments multiplied in: their foods, and how much they take of another card. What a swap brings in
+ * for one line each is adjusted as the line that goes; what comes for several together is not.
+ */
+export const adjustLines = (
+  dish: Dish,
+  swaps: readonly number[],
+  lines: readonly Line[],
+  adjustments: Adjustments,
+): readonly Line[] => {
+  const comes = swaps
+    .flatMap((s) => dish.swaps[s] ?? [])
+    .flatMap((swap) =>
+      swap.comes.map((_, place) => (swap.comes.length === swap.out.length ? swap.out[place] : undefined)),
+    );
+  let came = 0;
+  return lines.map((line) => {
+    const place = line.ingredient ?? comes[came];
+    if (line.ingredient === null) came += 1;
+    return adjustLine(line, place === undefined ? undefined : adjustments.get(place));
+  });
 };
 
 /** A smaller difference than this is within what any cook pours. Common practice, no source. */

@@ -6,7 +6,7 @@ import type { Dish } from "../model/dish.ts";
 import type { MenuDish, Version } from "../model/menu.ts";
 import type { Sitting } from "../model/sitting.ts";
 import { adjustAmounts } from "./adjust-amounts.ts";
-import { adjustedFindings, adjustLine } from "./adjusted-lines.ts";
+import { adjustedFindings, adjustLines } from "./adjusted-lines.ts";
 import { type Choice, chooseSwaps } from "./choose-swaps.ts";
 import type { Line, LineBook } from "./dish-lines.ts";
 import type { DishFinder } from "./find-dish.ts";
@@ -122,7 +122,7 @@ export const makeVersions = (
     .map(({ swaps, guests: names, portions }): VersionLines => {
       const id = idOf(dish, swaps, taken);
       taken.add(id);
-      const lines = linesWith(swaps).map((line) => adjustLine(line, adjustments));
+      const lines = adjustLines(dish, swaps, linesWith(swaps), adjustments);
       const factor = portions / yields;
       const scaled = lines.flatMap((line) =>
         line.foods.map((food) => ({ ...food, ...scaleAmounts(food, factor) })),

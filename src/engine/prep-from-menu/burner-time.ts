@@ -40,6 +40,8 @@ export const kilosInPots = (lot: Lot): number => lot.kilos + lot.water;
  * up to half of the burners.
  */
 export const potsFor = (lot: Lot, kitchen: Kitchen): number => {
+  // A kitchen without burners is one of which nothing is known: nothing splits the pot.
+  if (kitchen.burners < 1) return 1;
   const pan = largestPan(kitchen);
   const kilos = kilosInPots(lot);
   const full = Math.ceil(kilos / (pan === null ? kilosPerPot : pan * 0.8));
