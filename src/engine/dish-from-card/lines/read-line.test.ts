@@ -344,7 +344,7 @@ const lines: readonly (readonly [line: string, told: string])[] = [
   ["1 vanilla pod, split lengthways", "1 piece | vanilla-pod | vanilla pod | prep split lengthways"],
   ["4 ripe but firm pears", "4 piece | pear | pears | state ripe"],
   ["100 g cold butter, cubed", "100 g | unsalted-butter | butter | state cold; prep cubed"],
-  ["100 g butter, cold and cubed", "100 g | unsalted-butter | butter | prep cold; prep cubed"],
+  ["100 g butter, cold and cubed", "100 g | unsalted-butter | butter | state cold; prep cubed"],
   ["115 g/4 oz melted butter", "115 g + 4 oz | unsalted-butter | butter | state melted"],
   [
     "2 shallots or 1 small onion, finely chopped",
@@ -383,7 +383,7 @@ const lines: readonly (readonly [line: string, told: string])[] = [
   ["yolks of 2 large eggs", "2 piece | egg | eggs | portion yolk; size large"],
   ["2 lemons, zest and juice", "2 piece | lemon | lemons | portion zest and juice"],
   ["grated zest of 1 orange", "1 piece | orange | orange | portion zest; prep grated"],
-  ["finely grated zest of 2 limes", "2 piece | lime | limes | portion zest; prep grated"],
+  ["finely grated zest of 2 limes", "2 piece | lime | limes | portion zest; prep finely grated"],
   ["juice of 1-2 lemons", "1–2 piece | lemon | lemons | portion juice"],
   ["1 lemon, juiced", "1 piece | lemon | lemon | prep juiced"],
   ["2 tbsp lemon juice", "2 tbsp | lemon-juice | lemon juice"],

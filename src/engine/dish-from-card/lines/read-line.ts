@@ -292,9 +292,9 @@ const withoutInnerCommas = (line: string, clauses: readonly Clause[], region: Re
   const after = rest[next];
   if (main?.kind !== "main" || after === undefined || main.tokens.length > 8) return clauses;
   if (labels.test(slice(line, main.tokens, 0, main.tokens.length).toLowerCase())) return clauses;
-  const read = readAmounts(main.tokens, 0, region);
-  if (!isOnlyModifiers(main.tokens, read?.next ?? 0) || (read?.next ?? 0) >= main.tokens.length)
-    return clauses;
+  let from = readAmounts(main.tokens, 0, region)?.next ?? 0;
+  while (/^(?:of|an?|the)$/.test(main.tokens[from]?.lower ?? "")) from += 1;
+  if (!isOnlyModifiers(main.tokens, from) || from >= main.tokens.length) return clauses;
   if (/^\s*(?:for|to|or)\b/.test(after.tokens[0]?.lower ?? "")) return clauses;
   const joined: Clause = { kind: "main", tokens: [...main.tokens, ...after.tokens] };
   return withoutInnerCommas(line, [joined, ...rest.filter((c) => c !== after)], region);

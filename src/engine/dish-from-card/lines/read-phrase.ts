@@ -41,13 +41,19 @@ const readPortion = (
   end: number,
 ): { portion: string; preparation: string[]; next: number } | null => {
   let next = at;
+  let adverb: string | null = null;
   const preparation: string[] = [];
   while (
     ["the", "finely", "grated", "freshly", "squeezed", "fresh", "pared", "strained"].includes(
       lowerAt(tokens, next),
     )
   ) {
-    if (preparationWords.has(lowerAt(tokens, next))) preparation.push(lowerAt(tokens, next));
+    const word = lowerAt(tokens, next);
+    if (isAdverb(tokens[next])) adverb = word;
+    else if (preparationWords.has(word)) {
+      preparation.push(adverb === null ? word : `${adverb} ${word}`);
+      adverb = null;
+    }
     next += 1;
   }
   const first = portionWords.get(lowerAt(tokens, next));
@@ -206,7 +212,8 @@ export const readPhrase = (
   const nameStop = tokens[nameTo - 1]?.end ?? 0;
   const start = withQuote(line, tokens[nameFrom]?.start ?? 0, nameStop);
   const name = line.slice(start, nameStop);
-  if (only?.unit === "batch" || cardWords.has(only?.unit ?? "")) card = name;
+  if (only?.unit === "batch" || cardWords.has(only?.unit ?? ""))
+    card = slice(line, tokens, at, nameTo).replace(/^(?:(?:your|my|our|favou?rite|usual)\s+)+/i, "");
   // Ground is how a spice is sold, not what the cook does to it.
   const spice = match?.food.shelf === "spices";
   const done = [...lead.preparation, ...(own?.preparation ?? [])].filter((p) => !(spice && p === "ground"));

@@ -47,7 +47,7 @@ const nothing: Remark = {
 const statePhrases =
   /^(?:at |to |brought to )?room temp(?:erature)?\b|^at (?:room|kitchen) temp|^straight from the fridge|^from the fridge|^from frozen/;
 const preparationStart =
-  /^(?:cut|mixed with|mixed to|with|without|in (?:chunks|pieces|slices|wedges|half|halves|quarters|cubes|strips|rings|batons|dice|thin|\d)|into|bone|skin|stalks?|stems?|seeds?|leaves|tops|ends|excess|tough|outer|separated|left|kept|removed|stuck|studded|tied|white|green|shell|shells|heads?|tails?|fat|rind|on the bone|off the bone|not|no|from|then|and then|keep|reserve|juice|pitted|plus|thinly|as)\b/;
+  /^(?:\w+ only$|cut|mixed with|mixed to|with|without|in (?:chunks|pieces|slices|wedges|half|halves|quarters|cubes|strips|rings|batons|dice|thin|\d)|into|bone|skin|stalks?|stems?|seeds?|leaves|tops|ends|excess|tough|outer|separated|left|kept|removed|stuck|studded|tied|white|green|shell|shells|heads?|tails?|fat|rind|on the bone|off the bone|not|no|from|then|and then|keep|reserve|juice|pitted|plus|thinly|as)\b/;
 
 const talkStart =
   /^(?:avoid|if|when|use|see|note|can|could|you|either|i|it|this|that|they|these|those|available|adjust|depending|do|don|whichever|originally|traditionally|usually)\b/;
@@ -63,6 +63,13 @@ const spanOf = (tokens: readonly Token[], from: number, to: number): Span => ({
   start: tokens[from]?.start ?? 0,
   end: tokens[to - 1]?.end ?? 0,
 });
+
+// Of the words of state, those that no work of the cook's hands is told by ("cold and cubed", but "cooked and chopped").
+const warmth = new Set(
+  "cold warm hot lukewarm chilled cooled frozen thawed defrosted boiling ripe soft softened melted".split(
+    " ",
+  ),
+);
 
 const endsSentence = (tokens: readonly Token[], at: number, end: number): number => {
   for (let i = at; i < end; i += 1) if (tokens[i]?.text === "." && i + 1 < end) return i;
@@ -268,8 +275,11 @@ const readWords = (
       (/^for \w+ing\b|^for the\b|^for serving/.test(purpose[1] ?? "") ||
         purposeVerbs.has((purpose[1] ?? "").split(" ")[1] ?? ""));
     const core = isPurpose ? words.slice(0, purpose.index) : words;
+    const halves = preparations(core.replace(/[.!\s]+$/, ""));
+    const isState = (half: string): boolean => halves.length > 1 && warmth.has(half.split(" ").at(-1) ?? "");
     return all({
-      preparation: preparations(core.replace(/[.!\s]+$/, "")),
+      preparation: halves.filter((half) => !isState(half)),
+      state: halves.filter(isState),
       purpose: isPurpose ? (purpose[1] ?? null) : null,
       optional,
     });
