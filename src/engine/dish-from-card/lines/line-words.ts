@@ -61,7 +61,7 @@ export const qualityWords = words(`
 export const formWords = words(`
   leaf leaves sprig sprigs fillet fillets filet filets piece pieces chunk chunks slice slices cube cubes strip strips
   half halves quarter quarters wedge wedges ring rings round rounds stick sticks stalk stalks stem stems spear spears
-  floret florets head heads bulb bulbs clove cloves bunch bunches root roots flesh meat whole steak steaks joint
+  frond fronds floret florets head heads bulb bulbs clove cloves bunch bunches root roots flesh meat whole steak steaks joint
   joints portion portions bits shavings curls ribbons batons matchsticks segments tips tip tops crowns
   bone bones bone-in boneless skinless skin skin-on kernels seeds-in pods pod pulp powder-fine powder
   can tin tins cans jar thread threads strand strands bag bags sheet sheets ball balls link links rasher rashers
