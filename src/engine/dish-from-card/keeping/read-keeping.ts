@@ -29,6 +29,7 @@ export const readKeeping = (
       // "Can be made to this point a day ahead" in the middle of the method.
       for (const line of block.lines) {
         step += 1;
+        if (!maySpeakOfKeeping.test(line.text)) continue;
         for (const tokens of sentencesOf(line.text, tokenise(line.text)))
           if (isMakeAhead(tokens))
             keeping.push(
@@ -55,6 +56,9 @@ export const readKeeping = (
   }
   return { keeping, findings };
 };
+
+// Without one of these words no sentence of a method speaks of keeping.
+const maySpeakOfKeeping = /\b(?:can|may|could|will|keeps?|lasts?|freezes?|stores?)\b|['\u2019]ll\b/i;
 
 const keepingWords = /^(keeps?|holds?|lasts?|stores?|freezes?|ahead|refrigerate[ds]?|frozen)$/;
 

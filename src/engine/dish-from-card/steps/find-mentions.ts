@@ -58,10 +58,11 @@ export const nameAt = (
   let at = i;
   for (let n = 0; n < longestName && tokens[at]?.kind === "word"; n += 1, at += 1) {
     const token = tokens[at];
-    const words =
-      token === undefined || token.text.includes("-") ? stemHyphens(word(tokens, at)) : token.stem;
-    if (n === 0 && !firstWords(names).has(words.split(" ")[0] ?? "") && !names.has(`=${word(tokens, at)}`))
-      return null;
+    if (token === undefined) break;
+    if (n === 0 && !firstWords(names).has(token.stem) && !token.text.includes("-")) {
+      if (!firstWords(names).has(`=${token.text}`)) return null;
+    }
+    const words = token.text.includes("-") ? stemHyphens(token.text) : token.stem;
     key = n === 0 ? words : `${key} ${words}`;
     const found = names.get(key) ?? (n === 0 ? names.get(`=${word(tokens, at)}`) : undefined);
     if (found !== undefined) best = { candidates: found, to: at + 1 };
