@@ -151,8 +151,8 @@ const scaled = (
 export const sheetsOf = ({ menu, prep }: Pick<Evening, "menu" | "prep">): readonly Sheet[] =>
   withFoods(menu.sitting.foods ?? [], () => sheetFromPrep(menu, prep));
 
-/** How hard the first plan is looked for; a face may ask for more. */
-export const firstEffort: PlanEffort = { tries: 200, seed: 1 };
+/** How hard the first plan is looked for, and proved; a face may ask for more. */
+export const firstEffort: PlanEffort = { tries: 200, proof: 12_000, seed: 1 };
 
 /** A plan for what is left of a night. */
 export type Replanned = {

@@ -10,9 +10,11 @@ import { nowhere, put, type Schedule, type Spot, setSlip, spotOf } from "./sched
 export const mostSlip = 6 * 60;
 /** Throws allowed for each task of a course while it is put in. */
 const throwsEach = 6;
+/** Other orders of insertion that are tried before a course is let slip. */
+const shufflesOnTime = 5;
 
 /** Puts in one course after the other, earliest due first; a course that finds no place slips by the least that gives it one. */
-export const build = (schedule: Schedule, chance: Chance | null, keepGoing: () => boolean): void => {
+export const build = (schedule: Schedule, chance: Chance, keepGoing: () => boolean): void => {
   for (let goal = 0; goal < Math.max(1, schedule.model.goals.length); goal++)
     insertCourse(schedule, goal, chance, keepGoing);
 };
@@ -27,23 +29,27 @@ export const tasksOf = (schedule: Schedule, goal: number): readonly number[] => 
   return found;
 };
 
-const insertCourse = (
-  schedule: Schedule,
-  goal: number,
-  chance: Chance | null,
-  keepGoing: () => boolean,
-): void => {
+const insertCourse = (schedule: Schedule, goal: number, chance: Chance, keepGoing: () => boolean): void => {
   const nodes = tasksOf(schedule, goal);
   const before = remember(schedule);
-  const tried = (slip: number): boolean => {
-    restore(schedule, before);
-    return tryAt(schedule, goal, nodes, slip, chance, null);
+  const noise = new Int32Array(schedule.model.nodes.length);
+  const tried = (slip: number, shuffles: number): boolean => {
+    for (let i = 0; i <= shuffles; i++) {
+      restore(schedule, before);
+      if (i === 0) {
+        if (tryAt(schedule, goal, nodes, slip, null, null)) return true;
+        continue;
+      }
+      for (let n = 0; n < noise.length; n++) noise[n] = chance.below(8 * i);
+      if (!keepGoing() || tryAt(schedule, goal, nodes, slip, chance, noise)) return keepGoing();
+    }
+    return false;
   };
-  if (tried(0)) return;
+  if (tried(0, shufflesOnTime)) return;
   let fails = 0;
   let works: number | null = null;
   for (let slip = 1; slip <= mostSlip && keepGoing(); slip = Math.ceil(slip * 1.7)) {
-    if (tried(slip)) {
+    if (tried(slip, 0)) {
       works = slip;
       break;
     }
@@ -53,15 +59,15 @@ const insertCourse = (
     // It has no place at any hour: as much of it as fits stands at its due time, and the rest is named.
     restore(schedule, before);
     takeOut(schedule, nodes);
-    insertAll(schedule, nodes, freshInsertion(schedule, 0, chance, null, false));
+    insertAll(schedule, nodes, freshInsertion(schedule, throwsEach * nodes.length, null, null, false));
     return;
   }
   while (works - fails > 1 && keepGoing()) {
     const mid = Math.floor((works + fails) / 2);
-    if (tried(mid)) works = mid;
+    if (tried(mid, 1)) works = mid;
     else fails = mid;
   }
-  tried(works);
+  if (!tried(works, 1)) tried(works, shufflesOnTime);
 };
 
 /** True when the course stands whole at this slip and nothing that stood before was lost. */

@@ -32,9 +32,9 @@ export const makeRoom = (schedule: Schedule, node: number, state: Insertion): re
   const fits = (schedule.earliest[node] as number) <= (schedule.latest[node] as number);
   if (fits) ways.push(cheapestSpot(schedule, node, task, state));
   const found = ways
-    .flatMap((way) => way ?? [])
-    .sort((a, b) => costOf(a.thrown, state) - costOf(b.thrown, state));
-  for (const way of found) {
+    .flatMap((way) => (way ? [{ way, cost: costOf(way.thrown, state) * whim(state) }] : []))
+    .sort((a, b) => a.cost - b.cost);
+  for (const { way } of found) {
     const stood = way.thrown.map((n) => spotOf(schedule, n));
     for (const n of way.thrown) take(schedule, n);
     reopen(schedule, [node, ...way.thrown]);
@@ -51,6 +51,10 @@ export const makeRoom = (schedule: Schedule, node: number, state: Insertion): re
   }
   return null;
 };
+
+/** Where chance has a say, what costs a little more is thrown as well now and then: that ends rounds of the same few. */
+const whim = (state: Insertion): number => (state.chance ? least + state.chance.share() : 1);
+const least = 0.6;
 
 const isOpen = (schedule: Schedule, node: number, task: Node, spot: Spot): boolean =>
   (schedule.earliest[node] as number) <= spot.start &&
@@ -167,19 +171,20 @@ const cheapestSpot = (schedule: Schedule, node: number, task: Node, state: Inser
   for (const cook of cooksOf(schedule, node, task)) {
     for (const oven of ovensOf(task)) {
       let to = schedule.latest[node] as number;
-      const least = oven < 0 ? from : Math.max(from, task.ovenReady[oven] ?? 0);
+      const ready = oven < 0 ? from : Math.max(from, task.ovenReady[oven] ?? 0);
       for (let looks = 0; looks < mostLooks; looks++) {
         state.looks -= 1;
         const start = latestOf(task.starts[Math.max(cook, 0)] ?? [], to);
-        if (start === null || start < least) break;
+        if (start === null || start < ready) break;
         const spot = { start, cook, oven };
         const clash = clashAt(schedule, node, start, cook, oven);
-        const thrown = occupants(schedule, node, spot, state, bestCost);
+        const factor = whim(state);
+        const thrown = occupants(schedule, node, spot, state, bestCost / factor);
         if (thrown) {
           best = { spot, thrown };
-          bestCost = costOf(thrown, state);
-          // Less than one is thrown for nothing.
-          if (bestCost <= 1) return best;
+          bestCost = costOf(thrown, state) * factor;
+          // Less than one cannot be thrown.
+          if (bestCost <= least) return best;
         }
         to = Math.min(clash ? clash.earlier : start - 1, start - 1);
       }

@@ -6,7 +6,9 @@ import { chanceFrom } from "../search/chance.ts";
 import { build, mostSlip, settle } from "./build.ts";
 import { clashingLags } from "./clashing-lags.ts";
 import { compile } from "./compile.ts";
+import { ease } from "./ease.ts";
 import { leastLate } from "./exact/least-late.ts";
+import { guestsFirst } from "./guests-first.ts";
 import { withoutHopeless } from "./hopeless.ts";
 import { improve } from "./improve.ts";
 import { remember, restore } from "./memory.ts";
@@ -46,10 +48,10 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   const schedule = emptySchedule(model, paths);
   const keepGoing = effort.keepGoing ?? (() => true);
   const tell = (): void => effort.tell?.(progressOf(schedule));
-  build(schedule, null, keepGoing);
+  const chance = chanceFrom(effort.seed);
+  build(schedule, chance, keepGoing);
   settle(schedule);
   tell();
-  const chance = chanceFrom(effort.seed);
   const tries = Math.max(0, Math.floor(effort.tries));
   let left = tries;
   const better = (most: number): void => {
@@ -86,6 +88,10 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   if (effort.proof !== undefined && !proof.impossible) proof = proved(effort.proof);
   if (!proof.impossible && !levelsOf(schedule, proof.bounds).every((level) => level.proved)) better(left);
   settle(schedule);
+  if (effort.proof === undefined && tries > 0) {
+    guestsFirst(schedule);
+    ease(schedule);
+  }
   const plan = summary(prep, schedule, proof.bounds);
   return { value: plan, findings: planFindings(prep, plan, rings) };
 };

@@ -31,15 +31,17 @@ const longStep = 400;
 
 /**
  * Brings the levels to their least one after the other, and proves it, by a search that learns. It begins with a
- * schedule that is known (null: none), and keeps to landings no later than that one has in all.
+ * schedule that is known (null: none), and keeps to landings no later than that one has in all, where lateness weighs most.
  */
 export const optimise = (model: Model, known: Memory | null, seed: number, limit: ProofLimit): Proof => {
   const solver = learningSolver(seed);
-  const late = known === null ? null : known.slip.reduce((sum, s) => sum + s, 0);
+  const lateFirst = model.levels[0] === "late";
+  const late = known === null || !lateFirst ? null : known.slip.reduce((sum, s) => sum + s, 0);
   const encoded = encode(model, solver, {
     tasks: null,
     mostLate: model.goals.map(() => late),
     always: true,
+    anchored: true,
   });
   encodeTies(model, solver, encoded);
   const solve = (assumptions: readonly Literal[], most: number | null): Verdict => {
