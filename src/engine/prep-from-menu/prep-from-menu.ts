@@ -6,6 +6,7 @@ import type { CourseGoal, Prep, Task } from "../model/prep.ts";
 import { type DishTasks, dishTasks } from "./dish-tasks.ts";
 import type { DraftLag } from "./draft-lag.ts";
 import { ovensOf, resourcesOf } from "./equipment.ts";
+import { freeFromPairs } from "./free-from.ts";
 import { waits } from "./kitchen-rates.ts";
 import { loosen } from "./loosen.ts";
 import { shareMise } from "./share-mise.ts";
@@ -59,6 +60,7 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
       resources: resourcesOf(kitchen),
       attention: { capacity: 4, hands: 3, mind: 1 },
       kitchen,
+      freeFrom: freeFromPairs(menu, tasks),
     },
     findings: made.flatMap((m) => m.findings),
   };

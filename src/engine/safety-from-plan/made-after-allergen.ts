@@ -1,9 +1,9 @@
 import type { Finding } from "../findings/finding.ts";
 import { makeFinding } from "../findings/make-finding.ts";
+import { allergiesAmong, standsAgainst } from "../larder/allergies-among.ts";
 import type { Menu, Version } from "../model/menu.ts";
 import type { Plan } from "../model/plan.ts";
 import type { Prep, Task } from "../model/prep.ts";
-import { allergiesAmong, standsAgainst } from "./cross-contact.ts";
 
 /**
  * Where the plan does the same work first for a version that holds what a guest may not have, and then for that
