@@ -5,6 +5,13 @@ import type { Paint } from "./show/paint.ts";
 import { type Remark, remarkOfProblem, showRemarks } from "./show/remarks.ts";
 import type { World } from "./world.ts";
 
+/** The option that names the list, alike in every command that reads cards. */
+export const foodsOption = {
+  type: "string",
+  value: "FILE",
+  help: "a list of foods of your own (see docs/formats.md)",
+} as const;
+
 /** A list of the cook's own foods as it was found; no foods when it cannot be used. */
 export type ListedFoods = {
   readonly foods: readonly Food[] | null;

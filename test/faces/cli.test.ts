@@ -128,6 +128,14 @@ describe("read", () => {
     const wrong = await run(["read", "--foods", "foods.yaml", "-"], list(", alergens: none"));
     expect([wrong.code, wrong.stdout]).toEqual([2, ""]);
     expect(wrong.stderr).toContain("allergens");
+    const scaled = await run(
+      ["scale", "--foods", "foods.yaml", "--covers", "20", "-"],
+      list(", allergens: none"),
+    );
+    expect(scaled.stdout).toContain("barn zindra");
+    expect(scaled.stderr).not.toContain("food-unknown");
+    const written = await run(["write-up", "--foods", "foods.yaml", "-"], list(", allergens: [mustard]"));
+    expect(written.stdout.toLowerCase()).toContain("mustard");
     const gone = await run(["read", "--foods", "none.yaml", "-"], list(""));
     expect([gone.code, gone.stderr]).toEqual([2, "tamis: none.yaml: there is no such file\n"]);
   });

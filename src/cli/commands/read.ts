@@ -8,7 +8,7 @@ import { celsiusText, massText, rangeText } from "#words/quantity-text.ts";
 import { writeUpHeadings } from "#words/write-up-text.ts";
 import { type Command, commonOptions } from "../command.ts";
 import { readInput, troubleText } from "../load-sitting.ts";
-import { foodsFrom, showListed } from "../own-foods.ts";
+import { foodsFrom, foodsOption, showListed } from "../own-foods.ts";
 import type { Paint } from "../show/paint.ts";
 import { type Remark, remarksOfText, showRemarks } from "../show/remarks.ts";
 import { tableText, wrap } from "../show/table.ts";
@@ -28,11 +28,7 @@ export const readCommand: Command = {
       value: regions.join("|"),
       help: "whose cups, tins and words (uk when left out)",
     },
-    foods: {
-      type: "string",
-      value: "FILE",
-      help: "a list of foods of your own (see docs/formats.md)",
-    },
+    foods: foodsOption,
   },
   about:
     "Reads plain text and prints the ingredients with their weights, and the steps with what goes in,\n" +

@@ -18,6 +18,7 @@ import {
 import { partHeading } from "#words/write-up-text.ts";
 import { type Command, commonOptions } from "../command.ts";
 import { readInput, troubleText } from "../load-sitting.ts";
+import { foodsFrom, foodsOption, showListed } from "../own-foods.ts";
 import type { Paint } from "../show/paint.ts";
 import { remarkOfProblem, remarksOfText, showRemarks } from "../show/remarks.ts";
 import { tableText, wrap } from "../show/table.ts";
@@ -39,6 +40,7 @@ export const scaleCommand: Command = {
       value: regions.join("|"),
       help: "whose cups, tins and words (uk when left out)",
     },
+    foods: foodsOption,
     why: { type: "boolean", help: "say of each amount what it is made of, and how it was rounded" },
   },
   about:
@@ -62,7 +64,9 @@ export const scaleCommand: Command = {
     if (covers !== null && !(Number.isInteger(covers) && covers >= 1 && covers <= 100_000))
       return wrong(`--covers is "${wanted}"; a whole number from 1 to 100000 was looked for`);
     let kitchen: Kitchen | null = null;
-    let stderr = "";
+    const listed = foodsFrom(value("foods"), world);
+    let stderr = showListed(listed, flag("notes"), errPaint);
+    if (listed.foods === null) return { stdout: "", stderr, code: exitCodes.unusable };
     const kitchenPath = value("kitchen");
     if (kitchenPath !== null) {
       const found = await readInput(kitchenPath, world);
@@ -81,7 +85,7 @@ export const scaleCommand: Command = {
     const {
       value: { sheet },
       findings,
-    } = scaleCard(found.text, cardNameOf(file), covers, kitchen, region as Region);
+    } = scaleCard(found.text, cardNameOf(file), covers, kitchen, region as Region, listed.foods);
     stderr += showRemarks(
       remarksOfText(findings, file, found.text),
       () => found.text,

@@ -17,6 +17,7 @@ import {
 } from "#words/write-up-text.ts";
 import type { Command } from "../command.ts";
 import { readInput, troubleText } from "../load-sitting.ts";
+import { foodsFrom, foodsOption, showListed } from "../own-foods.ts";
 import type { Paint } from "../show/paint.ts";
 import { remarksOfText, showRemarks } from "../show/remarks.ts";
 import { wrap } from "../show/table.ts";
@@ -38,6 +39,7 @@ export const writeUpCommand: Command = {
       value: regions.join("|"),
       help: "whose measures and labels (uk when left out)",
     },
+    foods: foodsOption,
     notes: { type: "boolean", help: "show notes too: what was assumed" },
   },
   about:
@@ -58,19 +60,19 @@ export const writeUpCommand: Command = {
     const region = value("region") ?? "uk";
     if (!formats.some((name) => name === format)) return wrong("format", format, formats);
     if (!regions.some((name) => name === region)) return wrong("region", region, regions);
+    const listed = foodsFrom(value("foods"), world);
+    const aboutFoods = showListed(listed, flag("notes"), errPaint);
+    if (listed.foods === null) return { stdout: "", stderr: aboutFoods, code: exitCodes.unusable };
     const path = args[0] ?? "";
     const found = await readInput(path, world);
     if (typeof found === "string")
       return { stdout: "", stderr: `tamis: ${troubleText(path, found)}\n`, code: exitCodes.unusable };
     const file = path === "-" ? "<stdin>" : path;
     const name = cardNameOf(file);
-    const { value: card, findings } = writeUpCard(found.text, name, region as Region);
-    const stderr = showRemarks(
-      remarksOfText(findings, file, found.text),
-      () => found.text,
-      flag("notes"),
-      errPaint,
-    );
+    const { value: card, findings } = writeUpCard(found.text, name, region as Region, listed.foods);
+    const stderr =
+      aboutFoods +
+      showRemarks(remarksOfText(findings, file, found.text), () => found.text, flag("notes"), errPaint);
     const stopped = findings.some((finding) => finding.severity === "stop");
     return {
       stdout: stopped ? "" : documentOf(card, format, region as Region, paint),
