@@ -1,3 +1,4 @@
+import { moment } from "../../measure/units.ts";
 import type { Clash, Easing, WayOut } from "../../model/clash.ts";
 import type { Plan } from "../../model/plan.ts";
 import type { Prep } from "../../model/prep.ts";
@@ -33,6 +34,10 @@ export const troubleOf = (
   const model = compile(prep);
   const seen: Seen[] =
     plan.unplaced.length > 0 ? cannot(prep, model, plan, purse.find) : late(prep, model, plan, purse.find);
+  const lateAnyway = Math.min(
+    plan.objective.lateMinutes,
+    plan.unplaced.length > 0 ? Number.POSITIVE_INFINITY : replan(prep, plan.placed).objective.lateMinutes,
+  );
   const clashes: Clash[] = [];
   const ways: WayOut[] = [];
   const all = prep.tasks.map((task) => task.id);
@@ -56,6 +61,7 @@ export const troubleOf = (
         anchored: true,
       },
       known: new Map(),
+      lateAnyway,
       replan,
       solved: (after) =>
         !after.unplaced.some((id) => own.includes(id) || !others.has(id)) &&
@@ -66,7 +72,7 @@ export const troubleOf = (
     clashes.push({ lateCourse, demands, tasks: own, smallest: found.sure, leastChange });
     ways.push(...own2);
   });
-  if (ways.length === 0) ways.push(...usual(prep, plan, replan, purse.free));
+  if (ways.length === 0) ways.push(...usual(prep, plan, replan, purse.free, lateAnyway));
   return { clashes, waysOut: [...ways].sort(byHelp).slice(0, mostWays) };
 };
 
@@ -153,7 +159,13 @@ const scopes = (model: Model, node: number): readonly Set<number>[] => {
 };
 
 /** What cooks try when nothing is proved: a burner, an oven, a helper, an earlier start, a later course; what helps is kept. */
-const usual = (prep: Prep, plan: Plan, replan: Replan, purse: Purse): readonly WayOut[] => {
+const usual = (
+  prep: Prep,
+  plan: Plan,
+  replan: Replan,
+  purse: Purse,
+  lateAnyway: number,
+): readonly WayOut[] => {
   const question = { tasks: null, mostLate: () => null, anchored: true };
   const search: Search = {
     prep,
@@ -164,21 +176,31 @@ const usual = (prep: Prep, plan: Plan, replan: Replan, purse: Purse): readonly W
     replan,
     solved: () => false,
     known: new Map(),
+    lateAnyway,
   };
   const late = plan.courses.filter((course) => course.lateMinutes > 0);
+  const used = new Set(prep.tasks.flatMap((t) => t.segments.flatMap((s) => s.uses.map((u) => u.resource))));
   const sized: Sized[] = [
     ...late.map((course) => courseChange(course.course, course.lateMinutes)),
     ...prep.crew.flatMap((member) => shiftChanges(prep, member.name)),
+    ...prep.courses.slice(-1).map((goal) => ({ most: 1, at: () => helper(goal.due) })),
     ...prep.resources
-      .filter((r) => Number.isInteger(r.capacity) && r.capacity < 10)
+      .filter((r) => used.has(r.id) && Number.isInteger(r.capacity) && r.capacity < 10)
       .map((r) => ({ ...resourceChange(r.id, 1), most: 1 })),
-    ...(prep.ovens.length > 0 ? [ovenChangeOf(prep)] : []),
+    ...(prep.ovens.some((o) => used.has(o.id)) || used.has("oven") ? [ovenChangeOf(prep)] : []),
   ];
   return sized.slice(0, mostUsual).flatMap((s) => {
     const change: Easing = s.at(s.most);
     return tryOut(search, { size: s.most, change, sure: false }, null) ?? [];
   });
 };
+
+/** A helper for the last hours of a sitting. */
+const helper = (due: number): Easing => ({
+  kind: "hands",
+  from: moment(due - 180),
+  to: moment(due),
+});
 
 /** Usual changes that are tried. */
 const mostUsual = 12;

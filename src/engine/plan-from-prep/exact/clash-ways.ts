@@ -33,6 +33,8 @@ export type Search = {
   readonly replan: Replan;
   /** Whether a plan is one in which the clash is gone. */
   readonly solved: (plan: Plan) => boolean;
+  /** Minutes late in all that a plan of the same effort has without any easing; of the two, the less. */
+  readonly lateAnyway: number;
   /** Where tasks can stand with an easing, by its text. */
   readonly known: Map<string, readonly Placed[]>;
 };
@@ -160,14 +162,13 @@ const moreHands = (search: Search): Least | null => {
   return whole && { ...whole, sure: false };
 };
 
-/** What the plan is with a change made; null when it is no better than it was. */
+/** What the plan is with an easing; null when it is no better than it was, or than looking again alone makes it. */
 export const tryOut = (search: Search, least: Least, clash: number | null): WayOut | null => {
-  const { plan } = search;
+  const { plan, lateAnyway } = search;
   const after = planWith(search, least.change);
   const better =
     after.unplaced.length < plan.unplaced.length ||
-    (after.unplaced.length === plan.unplaced.length &&
-      after.objective.lateMinutes < plan.objective.lateMinutes);
+    (after.unplaced.length === 0 && after.objective.lateMinutes < lateAnyway);
   if (!better) return null;
   return {
     change: least.change,
