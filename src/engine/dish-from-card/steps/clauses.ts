@@ -101,8 +101,10 @@ export const clausesOf = (
     const from = starts[k] ?? 0;
     const to = starts[k + 1] ?? sentence.length;
     const clause = clauseFrom(text, sentence.slice(from, to), hit, from, place, k === 0, names, region);
+    const between = sentence.slice(hits[k - 1]?.to ?? 0, hit.at + 1);
     const beside =
-      k > 0 && sentence.slice(hits[k - 1]?.to ?? 0, hit.at).some((t) => /^(while|whilst)$/.test(t.text));
+      k > 0 &&
+      between.some((t, n) => /^(while|whilst)$/.test(t.text) && /^(you|we|i)$/.test(word(between, n + 1)));
     return beside ? { ...clause, meanwhile: true } : clause;
   });
 };

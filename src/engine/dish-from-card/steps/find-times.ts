@@ -56,10 +56,11 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
     }
     // "a few minutes less than usual", "ten minutes before the end": no length of what is done.
     const behind = [0, 1, 2].map((k) => text(tokens, span.next + k)).join(" ");
+    // "Two minutes before it's ready, warm the oil" says when; "take it out an hour before it's wanted", how long it stands.
+    const says = i <= 1 && /^before (it|it's|they|they're|the \w+)\b/.test(behind);
     if (
-      /^(less|fewer|short of|under the|before the end|from the end|before it is|before it's|before they are|before they're|before the time)\b/.test(
-        behind,
-      )
+      says ||
+      /^(less|fewer|short of|under the|before the end|from the end|before the time)\b/.test(behind)
     ) {
       i = span.next;
       continue;

@@ -68,7 +68,12 @@ export const readingAt = (
         )
       )
         break;
-      if (particle && first === "in" && placeFollows(tokens, at + 1)) break;
+      if (
+        particle &&
+        first === "in" &&
+        (placeFollows(tokens, at + 1) || (at > i + 1 && numberAt(tokens, at + 1) !== null))
+      )
+        break;
       return { reading, to: at + reading.tail.length };
     }
   }

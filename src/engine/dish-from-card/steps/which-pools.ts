@@ -360,7 +360,12 @@ const namesSomething = (clause: Clause): boolean => {
   );
 };
 
-const isOvenPlace = (clause: Clause): boolean => clause.station?.station === "oven";
+/** "Return to the oven": it goes there alone. "Put the thighs back, and into the oven": first into their pot. */
+const isOvenPlace = (clause: Clause): boolean => {
+  if (clause.station?.station !== "oven") return false;
+  const oven = clause.tokens.findIndex((t) => t.text === "oven");
+  return !clause.tokens.slice(clause.verbAt, oven).some((t) => /^(,|and|then)$/.test(t.text));
+};
 
 // What is done to food before it goes into the pan.
 const gotReady =
