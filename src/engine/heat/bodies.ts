@@ -1,4 +1,4 @@
-import { type Density, type Metres, metres, type SquareMetres, squareMetres } from "../measure/heat-units.ts";
+import { type Density, type Metres, metres } from "../measure/heat-units.ts";
 import type { Grams } from "../measure/units.ts";
 import type { Shape } from "./series.ts";
 
@@ -53,12 +53,3 @@ export const jointOf = (weight: Grams, heavy: Density): Body => {
   const diameter = Math.cbrt((2 * weight) / 1000 / heavy / Math.PI);
   return { kind: "cylinder", diameter: metres(diameter), length: metres(2 * diameter) };
 };
-
-/** A layer in a tray or a dish, cooled or heated from both faces: metal or glass below hardly hinders. */
-export const layerOf = (weight: Grams, heavy: Density, area: SquareMetres): Body => ({
-  kind: "slab",
-  thickness: metres(weight / 1000 / heavy / area),
-});
-
-/** The inside of a gastronorm 1/1 or of a catering oven tray, 530 × 325 mm (EN 631-1). */
-export const trayArea = squareMetres(0.53 * 0.325);

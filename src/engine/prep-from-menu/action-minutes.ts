@@ -67,13 +67,13 @@ const carried = (
     case "power":
       return heatingCarried(stated, action, technique, lot, burners, kitchen);
     case "surface":
-      return technique && action.station === "burner"
+      return technique && action.station === "burner" && lot.kilos > 0
         ? reducingCarried(stated, lot, technique, burners, kitchen)
         : usually(scaleEstimate(stated, rounds));
     case "thickness":
       return throughPieces(stated, action, technique, lot, rounds, loads, kitchen);
     case "none": {
-      if (technique && simmered && action.attention !== "hands")
+      if (technique && simmered && action.attention !== "hands" && lot.kilos > 0)
         return reducingCarried(stated, lot, technique, burners, kitchen);
       return usually(scaleEstimate(stated, rounds));
     }

@@ -87,7 +87,8 @@ export const heatingTime = (
 
 /**
  * A stated heating at another size: in step with the mass on each burner, and for more than the card has never below
- * what the best burner of this power could do.
+ * what the best burner of this power could do, nor beyond what the worst one needs: the card may have let it stand, or
+ * heated a pan with little in it.
  */
 export const heatingCarried = (
   stated: Estimate<Minutes>,
@@ -97,10 +98,16 @@ export const heatingCarried = (
   burners: number,
   kitchen: Kitchen,
 ): Timed => {
+  const found = heatingTime(action, technique, lot, burners, kitchen);
+  const most = lot.kilos > 0 ? found.minutes.high : 0;
   const carried = scaleEstimate(stated, lot.factor / burners);
-  const best = heatingTime(action, technique, lot, burners, kitchen);
-  const least = lot.factor > 1 ? best.minutes.low : 0;
-  return { ...best, minutes: atLeast(carried, least) };
+  const least = lot.factor > 1 && lot.kilos > 0 ? found.minutes.low : 0;
+  const bounded = {
+    low: minutes(Math.min(carried.low, Math.max(stated.low, most))),
+    likely: minutes(Math.min(carried.likely, Math.max(stated.likely, most))),
+    high: minutes(Math.min(carried.high, Math.max(stated.high, most))),
+  };
+  return { ...found, minutes: atLeast(bounded, least) };
 };
 
 const atLeast = (e: Estimate<Minutes>, least: number): Estimate<Minutes> => ({

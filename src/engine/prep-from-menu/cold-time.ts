@@ -1,4 +1,4 @@
-import { type Body, jointOf, layerOf, trayArea } from "../heat/bodies.ts";
+import { type Body, jointOf } from "../heat/bodies.ts";
 import { mixtureOf } from "../heat/composition.ts";
 import { minutesToMiddle } from "../heat/conduction.ts";
 import { freezingMinutes, thawingMinutes } from "../heat/freezing.ts";
@@ -6,8 +6,8 @@ import { type Medium, transferOf } from "../heat/media.ts";
 import { rateOf, stirredMinutes } from "../heat/stirred.ts";
 import { type ThermalProperties, thermalProperties } from "../heat/thermal-properties.ts";
 import type { Estimate } from "../measure/estimate.ts";
-import { metres, squareMetres, type Transfer } from "../measure/heat-units.ts";
-import { celsius, grams, type Minutes, minutes } from "../measure/units.ts";
+import { metres, type Transfer } from "../measure/heat-units.ts";
+import { celsius, type Minutes, minutes } from "../measure/units.ts";
 import type { Technique } from "../model/food.ts";
 import type { TimeReason } from "../model/time-reason.ts";
 import type { Lot } from "./lot.ts";
@@ -18,18 +18,18 @@ const temperatures = {
   hot: celsius(90),
   warm: celsius(20),
   room: celsius(20),
-  cool: celsius(25),
+  /** No longer warm to the hand. */
+  cool: celsius(35),
   fridge: celsius(3),
-  chilled: celsius(5),
+  chilled: celsius(8),
+  cold: celsius(5),
   iced: celsius(1),
   freezer: celsius(-22),
   frozen: celsius(-15),
   stored: celsius(-18),
 };
 /** What is put out to cool or to chill is spread no deeper, mm: shallow pans are the codes' own advice. */
-const deepest = { cool: 25, chill: 50, freeze: 30, defrost: 40 } as const;
-/** Kilos on one tray or in one dish that is cooled. */
-const kilosPerLayer = 8;
+const deepest = { cool: 20, chill: 40, freeze: 30, defrost: 40 } as const;
 /** Time beyond being cold that a gel takes to set, minutes. McGee: full strength after 5 to 8 hours at 5 °C. */
 const setting = 180;
 
@@ -37,16 +37,11 @@ type Cold = keyof typeof deepest;
 
 const isHot = (lot: Lot): boolean => lot.coldKilos < lot.kilos - 1e-9;
 
-const layer = (lot: Lot, properties: ThermalProperties, most: number): Body & { readonly kind: "slab" } => {
-  const trays = Math.ceil(lot.kilos / kilosPerLayer);
-  const body = layerOf(
-    grams(lot.kilos * 1000),
-    properties.density,
-    squareMetres(trayArea * Math.max(1, trays)),
-  );
-  const thickness = body.kind === "slab" ? body.thickness : metres(0);
-  return { kind: "slab", thickness: metres(Math.min(most / 1000, thickness)) };
-};
+/** As it stands in a dish of its own, half as deep as wide, or spread out so far. */
+const layer = (lot: Lot, properties: ThermalProperties, most: number): Body & { readonly kind: "slab" } => ({
+  kind: "slab",
+  thickness: metres(Math.min(most / 1000, Math.cbrt(lot.kilos / properties.density) / 2)),
+});
 
 /** Low from the high coefficient and the other way round; null when any of them never gets there. */
 const over = (medium: Medium, at: (h: Transfer) => Minutes | null): Estimate<Minutes> | null => {
@@ -81,7 +76,7 @@ export const icedTime = (lot: Lot, pots: number): Timed | null => {
   const length = metres(Math.cbrt((4 * volume) / Math.PI) / 5);
   const from = isHot(lot) ? temperatures.hot : temperatures.warm;
   const found = over("ice-bath", (h) =>
-    stirredMinutes(rateOf(h, length, properties), from, temperatures.chilled, temperatures.iced),
+    stirredMinutes(rateOf(h, length, properties), from, temperatures.cold, temperatures.iced),
   );
   return found === null ? null : timed(found, "ice-bath", lot, 0);
 };

@@ -51,7 +51,7 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         const id = use.product;
         return sum + use.share * alike.reduce((g, v) => g + (grams.get(v)?.get(id) ?? 0), 0);
       }, 0);
-      const technique = atScale(named, action, kilos, hotGrams > 0);
+      const technique = atScale(named, action, kilos / factor, hotGrams > 0);
       const coldKilos = kilos - ((1 - stillHot) * hotGrams) / 1000;
       const inside = made.get(action.id) ?? new Map();
       const contents = alike.flatMap((v) => contentsFoods(inside, v, outOf.get(v) ?? new Set()));
@@ -104,17 +104,17 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
 
 const nothing: Laid = { segments: [], wait: false, loads: [1], missing: [] };
 
-/** More than this is crushed with a masher and not garlic by garlic, kilos. */
-const pounded = 0.5;
+/** A card that crushes more than this does it with a masher, and not garlic by garlic, kilos. */
+const pounded = 0.3;
 
-/** The technique as it is worked on this much of this food, where the usual rate would mislead. */
+/** The technique as it is worked on as much of this food as the card has, where the usual rate would mislead. */
 const atScale = (
   technique: Technique | null,
   action: Action,
-  kilos: number,
+  onCard: number,
   hot: boolean,
 ): Technique | null => {
-  if (technique?.id === "crush" && kilos > pounded) return techniqueById("mash");
+  if (technique?.id === "crush" && onCard > pounded) return techniqueById("mash");
   if (technique?.id === "slice" && hot) return { ...technique, minutes: carving };
   // What was soaked or salted is wrung out by the handful; only fruit is squeezed one by one.
   if (technique?.id === "squeeze" && action.uses.every((use) => use.ingredient === null)) {
