@@ -147,6 +147,14 @@ const portionClause = (tokens: readonly Token[]): string | null => {
   return parts.length > 0 && plain ? parts.join(" and ") : null;
 };
 
+/** "1 onion, 2 cloves garlic, crushed": foods with amounts of their own, cut by a comma, are spoken of one at a time. */
+const listedApart = (line: string, readings: readonly Reading[]): boolean => {
+  const [before, last] = readings.slice(-2);
+  if (before === undefined || last === undefined || last.amounts.length === 0) return false;
+  if (before.amounts[0]?.span.start === last.amounts[0]?.span.start) return false;
+  return /[,;]/.test(line.slice(before.nameSpan.end, last.nameSpan.start));
+};
+
 /** The greater number of "(or 2)", where nothing but a number is said; null for any other bracket. */
 const inRange = (count: Amount | undefined, tokens: readonly Token[], region: Region): number | null => {
   if (count === undefined || !/^(?:or|to)$/.test(tokens[0]?.lower ?? "")) return null;
@@ -199,13 +207,20 @@ const addClause = (
     readings.splice(0, readings.length, ...readings.map(change));
   };
   if (clause.kind === "bracket" || food === null) {
+    // "butter (salted)", "peas (frozen)": one word that makes another food of it.
+    const [word, ...others] = tokens;
+    const kind =
+      clause.kind === "bracket" && others.length === 0 && isOnlyModifiers(tokens, 0) && last.food !== null
+        ? findFood(`${word?.text ?? ""} ${last.name}`)
+        : null;
     const bracketFood = clause.kind === "bracket" && last.food === null && food?.food != null;
-    const named = bracketFood ? { ...last, food: food.food } : last;
+    const named = bracketFood ? { ...last, food: food.food } : { ...last, food: kind ?? last.food };
     const amounts = remark.amounts.length > 0 && readings.length > 1 && (remark.each || eachLine);
     if (amounts) all((r) => ({ ...r, amounts: remark.amounts, shared: 1 }));
     else if (
       readings.length > 1 &&
       remark.amounts.length === 0 &&
+      !listedApart(line, readings) &&
       (clause.kind === "comma" || tokens[0]?.lower === "all")
     )
       // "Salt and pepper, to taste": what is said after all of them is said of each.

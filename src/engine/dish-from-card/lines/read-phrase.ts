@@ -237,7 +237,10 @@ export const readPhrase = (
     nameSpan: { start, end: nameStop },
     portion: portion ?? egg,
     preparation: [...preparation, ...done, ...tail.preparation],
-    state: [...lead.state, ...(own?.state ?? []), ...tail.state],
+    // A dry cider is a kind of cider.
+    state: [...lead.state, ...(own?.state ?? []), ...tail.state].filter(
+      (s) => !(s === "dry" && match?.food.shelf === "drinks"),
+    ),
     equipment: match === null && equipmentWords.has(last),
     card,
     next: Math.max(stop, match?.to ?? 0),

@@ -4,7 +4,7 @@ export const measureRows: readonly string[] = [
   "g\tmass\tg;gm;gms;gr;grs;gram;grams;gramme;grammes;gramm;gramms\t\t\tg\t1 1 1\t\tucum",
   "kg\tmass\tkg;kgs;kilo;kilos;kilogram;kilograms;kilogramme;kilogrammes\t\t\tg\t1000 1000 1000\t\tucum",
   "mg\tmass\tmg;milligram;milligrams\t\t\tg\t0.001 0.001 0.001\t\tucum",
-  "oz\tmass\toz;ozs;ounce;ounces\t\t\tg\t28.349523125 28.349523125 28.349523125\t\tucum",
+  "oz\tmass\toz;ozs;oz wt;ozs wt;ounce;ounces\t\t\tg\t28.349523125 28.349523125 28.349523125\t\tucum",
   "lb\tmass\tlb;lbs;pound;pounds\t\t\tg\t453.59237 453.59237 453.59237\t\tucum",
   "drachm\tmass\tdrachm;drachms\t\t\tg\t1.7718451953125 1.7718451953125 1.7718451953125\t\tucum",
   "ml\tvolume\tml;mls;cc;millilitre;millilitres;milliliter;milliliters\tmL\t\tml\t1 1 1\t\tucum",
