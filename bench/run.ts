@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { performance } from "node:perf_hooks";
-import { readCard, runEvening } from "#engine/index.ts";
+import { readCard, runEvening, scaleCard } from "#engine/index.ts";
 import { sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { cardOf } from "./card-of.ts";
 
@@ -34,6 +34,12 @@ for (const [size, runs] of [
   timed(Math.max(3, runs), () => readCard(text, "card"));
   found[`read-${size}-lines-ms`] = timed(runs, () => readCard(text, "card"));
 }
+
+// A hundred cards of ordinary length, each for six hundred covers.
+const hundred = Array.from({ length: 100 }, (_, k) => ({ name: `card-${k}`, text: `${cardOf(30)}\n` }));
+found["scale-100-cards-600-covers-ms"] = timed(1, () => {
+  for (const { name: card, text } of hundred) scaleCard(text, card, 600, null);
+});
 
 const folder = join("demo", readdirSync("demo")[0] ?? "");
 const name = "sitting.yaml";

@@ -53,14 +53,22 @@ const reasonTexts: { readonly [R in AdjustmentReason]: string } = {
   ...adjustmentTexts,
 };
 
+/** The amount before it was rounded, to four figures. */
+const exactText = ({ unit, exact }: NonNullable<SheetLine["amount"]>): string => {
+  const four = Number(exact.toPrecision(4));
+  return four >= 1000
+    ? `${numberText(four / 1000, 3)} ${unit === "g" ? "kg" : "l"}`
+    : `${numberText(four, 2)} ${unit}`;
+};
+
 /** Why an amount is what it is: what was multiplied in, and how it was rounded. Empty when it is card × factor. */
 export const whyText = (line: SheetLine): readonly string[] => [
   ...line.adjusted.map(
     ({ reason, factor }) =>
       `${factor >= 1 ? "more" : "less"} by ${percentText(Math.abs(factor - 1))}: ${reasonTexts[reason]}`,
   ),
-  ...(line.amount !== null && Math.abs(line.amount.exact - line.amount.value) > 1e-6
-    ? [`rounded for the scales from ${numberText(line.amount.exact, 2)} ${line.amount.unit}`]
+  ...(line.amount !== null && exactText(line.amount) !== amountText(line)
+    ? [`rounded for the scales from ${exactText(line.amount)}`]
     : []),
   ...(line.cardText === null ? [] : [`card: ${line.cardText}`]),
 ];
