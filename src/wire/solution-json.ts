@@ -25,7 +25,13 @@ const partNames: { readonly [L in GoalLevel]: string } = {
 export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
   const levels = plan.objective.levels;
   const whole = plan.unplaced.length === 0 && plan.violations.length === 0;
-  const conflict = whole ? undefined : plan.clashes?.find((clash) => clash.lateCourse === null);
+  // What only lateness would cure proves nothing: the format sets lateness no limit.
+  const conflict = whole
+    ? undefined
+    : plan.clashes?.find(
+        (clash) =>
+          clash.lateCourse === null && !clash.demands.some((d) => d.kind === "due" && d.side === "most"),
+      );
   const placed = new Map(plan.placed.map((p) => [p.task, p]));
   const status = !whole
     ? conflict === undefined
@@ -54,7 +60,18 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
           : null,
       ),
     ),
-    ...(conflict === undefined ? {} : { conflict: conflict.demands.map((d) => demandName(prep, d)) }),
+    ...(conflict === undefined
+      ? {}
+      : {
+          conflict: conflict.demands.map((d) => demandName(prep, d)),
+          relaxations: conflict.demands.flatMap((d, i) => {
+            const leastChange = conflict.leastChange[i] ?? null;
+            if (d.kind !== "lag" || leastChange === null) return [];
+            const newValue = d.side === "most" ? d.minutes + leastChange : d.minutes - leastChange;
+            return [{ group: demandName(prep, d), leastChange, newValue }];
+          }),
+          waysOut: plan.waysOut ?? [],
+        }),
     ...timing,
   };
 };

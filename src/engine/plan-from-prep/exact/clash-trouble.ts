@@ -82,23 +82,32 @@ type Seen = {
   readonly mostLate: readonly (number | null)[];
 };
 
-/** Clashes that leave tasks without a place, however late their course: one after the other, apart from each other. */
+/**
+ * Clashes that leave tasks without a place, one after the other, apart from each other: first those that no lateness
+ * would cure, then those that the most lateness that is planned does not.
+ */
 const cannot = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
-  const mostLate = model.goals.map(() => mostSlip);
   const seen: Seen[] = [];
   const gone = new Set<number>();
+  const find = (node: number): Seen | null => {
+    for (const most of [null, mostSlip]) {
+      const mostLate = model.goals.map(() => most);
+      for (const tasks of scopes(model, node)) {
+        for (const n of gone) tasks.delete(n);
+        const found = findClash(prep, model, { tasks, mostLate }, purse);
+        if (found) return { found, lateCourse: null, mostLate };
+      }
+    }
+    return null;
+  };
   for (const id of plan.unplaced) {
     if (seen.length >= mostClashes) break;
     const node = prep.tasks.findIndex((task) => task.id === id);
     if (node < 0 || gone.has(node)) continue;
-    for (const tasks of scopes(model, node)) {
-      for (const n of gone) tasks.delete(n);
-      const found = findClash(prep, model, { tasks, mostLate }, purse);
-      if (!found) continue;
-      seen.push({ found, lateCourse: null, mostLate });
-      for (const n of found.tasks) gone.add(n);
-      break;
-    }
+    const one = find(node);
+    if (!one) continue;
+    seen.push(one);
+    for (const n of one.found.tasks) gone.add(n);
   }
   return seen;
 };
