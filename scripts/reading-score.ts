@@ -11,7 +11,15 @@ const folder = new URL("../test/reading-gold/", import.meta.url).pathname;
 const asked = process.argv.slice(2).filter((a) => !a.startsWith("--"));
 const quiet = process.argv.includes("--quiet");
 const files =
-  asked.length > 0 ? asked : ["working/lines.yaml", "working/steps.txt"].map((file) => folder + file);
+  asked.length > 0
+    ? asked
+    : [
+        "working/lines.yaml",
+        "working/steps.txt",
+        "working/steps-more.txt",
+        "working/steps-third.txt",
+        "working/steps-fourth.txt",
+      ].map((file) => folder + file);
 
 for (const file of files) {
   console.log(file);
