@@ -62,6 +62,8 @@ export const kindOfPath = (path: string): DocumentKind | null => {
   if (isCardFile(name)) return "card";
   if (/\.csv$/.test(name)) return "prices";
   if (/\.ya?ml$/.test(name)) {
+    // What the commands compare with and replan from is no part of the book.
+    if (/what-?if|variants?|night/.test(name)) return null;
     if (name.includes("kitchen")) return "kitchen";
     return name.includes("foods") ? "foods" : "sitting";
   }
