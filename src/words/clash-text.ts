@@ -10,12 +10,18 @@ export type ClashNames = {
   readonly date: string;
 };
 
-/** What cannot be, before the demands that clash: "Main cannot be on time while all of this holds". */
+/** Tasks that are named before the demands; of more than these only the number is told. */
+const mostTasks = 5;
+
+/** What cannot be, before the demands that clash: "Main cannot be on time, with these to do: …, while all of this holds:". */
 export const clashText = (clash: Clash, names: ClashNames): string => {
-  const what = clash.lateCourse === null ? "The work" : names.course(clash.lateCourse);
-  const how = clash.lateCourse === null ? "cannot be done" : "cannot be on time";
+  const more = clash.tasks.length - mostTasks;
+  const shown = clash.tasks.slice(0, more > 1 ? mostTasks : undefined).map((id) => `“${names.task(id)}”`);
+  const tasks = listText(more > 1 ? [...shown, `${more} more`] : shown);
   const perhaps = clash.smallest ? "" : " (perhaps a part of it clashes already)";
-  return `${what} ${how} while all of this holds${perhaps}:`;
+  return clash.lateCourse === null
+    ? `There is no place for ${tasks} while all of this holds${perhaps}:`
+    : `${names.course(clash.lateCourse)} cannot be on time, with ${tasks} to do, while all of this holds${perhaps}:`;
 };
 
 /** Waits that are named; of more than these only the number is told. */
@@ -46,11 +52,11 @@ export const demandText = (demand: ClashDemand, names: ClashNames): string => {
     case "lag":
       return lagText(demand, names);
     case "shift":
-      return `the hours of ${demand.cook} are as they are`;
+      return `${demand.cook} works the hours that are set, and no others`;
     case "hands":
       return `${demand.cook} has one pair of hands`;
     case "open":
-      return "somebody is there while heat is on";
+      return "heat is on only while somebody is in the kitchen";
     case "resource":
       return `of ${demand.resource} there is ${numberText(demand.capacity, 1)}`;
     case "shelves":
