@@ -42,6 +42,8 @@ export type PlanFacts = {
     grams: number;
     kilowatts: number;
   };
+  /** A card that fills tins is made in whole ones: how many, of how many on the card, and how deep against the card (1.1 is a tenth more). */
+  "tins-taken": { title: string; tins: number; onCard: number; deeper: number };
   /** More is asked of one station at once than the kitchen has, so it is done in turns. */
   "station-in-turns": { title: string; station: string; turns: number };
 };
@@ -59,5 +61,6 @@ export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "minutes-assumed": "note",
   "time-worked-out": "note",
   "time-carried": "note",
+  "tins-taken": "note",
   "station-in-turns": "note",
 };

@@ -8,6 +8,7 @@ import { celsius, grams, minutes } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import { actionTime } from "./action-minutes.ts";
 import type { Lot } from "./lot.ts";
+import { tinFrom, tinsAtSize } from "./tin.ts";
 
 const kitchen = { ...sitting([], 4).kitchen, burnerKilowatts: 2.5 };
 
@@ -21,6 +22,7 @@ const lot = (kilos: number, more: Partial<Lot> = {}): Lot => ({
   contents: [{ food: "water", grams: kilos * 1000 }],
   water: 0,
   joint: null,
+  tins: null,
   ...more,
 });
 
@@ -105,6 +107,40 @@ describe("a joint", () => {
     const frozen = time("defrost", beef(4, 1), { station: "fridge", attention: "none" });
     expect(frozen.because).toBe("thickness");
     expect(frozen.minutes.likely).toBeGreaterThan(24 * 60);
+  });
+});
+
+describe("a cake in tins", () => {
+  const cake = (factor: number) =>
+    time(
+      "bake",
+      lot(1.2 * factor, { factor, tins: { tin: tinFrom("23 cm round tin")!, count: 1 } }),
+      { station: "oven", attention: "none", celsius: celsius(170), ...stated(40) },
+      1,
+      [1],
+    );
+
+  it.each([
+    ["23 cm round tin", { form: "round", diameter: 0.23 }],
+    ["20cm square cake", { form: "rectangle", long: 0.2, wide: 0.2 }],
+    ["33 x 23 cm tin", { form: "rectangle", long: 0.33, wide: 0.23 }],
+    ["9-inch tin", { form: "round", diameter: 9 * 0.0254 }],
+    ["small pots", null],
+  ])("of %s is read", (words, tin) => {
+    expect(tinFrom(words)).toEqual(tin);
+  });
+
+  it("is as long as the card says in tins of the card's depth", () => {
+    for (const factor of [1, 2, 5]) expect(cake(factor).minutes.likely).toBeCloseTo(40, 6);
+  });
+
+  it("takes longer where it stands deeper, and less where it does not", () => {
+    expect(tinsAtSize({ tin: tinFrom("23 cm tin")!, count: 1 }, 1.4)).toEqual({ tins: 1, deeper: 1.4 });
+    const deeper = cake(1.4).minutes.likely / 40;
+    expect(deeper).toBeGreaterThan(1.4);
+    expect(deeper).toBeLessThan(1.4 ** 2);
+    expect(cake(2.5).minutes.likely).toBeLessThan(40);
+    expect(cake(1.4).because).toBe("thickness");
   });
 });
 

@@ -10,6 +10,7 @@ import { aroundJoint, jointAtSize, jointMinutes } from "./joint.ts";
 import type { Lot } from "./lot.ts";
 import { loadedTime, ovensByShelves } from "./oven-time.ts";
 import { type Timed, usually } from "./timed.ts";
+import { tinTimes } from "./tin.ts";
 
 /** What the length of an action depends on beside its own words and the amount. */
 export type Setting = {
@@ -95,24 +96,27 @@ const throughPieces = (
     return { ...usually(scaleEstimate(stated, ratio)), because: "ice-bath", kilos: lot.kilos };
   }
   const joint = jointRatio(action, lot, kitchen);
-  const length = scaleEstimate(stated, joint.ratio * rounds);
+  const tin = tinTimes(lot, action.celsius ?? moderate, fanOf(kitchen));
+  const length = scaleEstimate(stated, joint.ratio * tin.ratio * rounds);
   const own: Timed = {
     ...usually(length),
-    because: joint.ratio === 1 ? null : "thickness",
+    because: joint.ratio * tin.ratio === 1 ? null : "thickness",
     kilos: lot.kilos,
-    millimetres: joint.millimetres,
+    millimetres: Math.max(joint.millimetres, tin.millimetres),
   };
   if (action.station !== "oven") return own;
   const loaded = loadedTime(length, action.celsius ?? moderate, technique, lot, loads, kitchen);
-  return loaded.because === null ? own : { ...loaded, millimetres: joint.millimetres };
+  return loaded.because === null ? own : { ...loaded, millimetres: own.millimetres };
 };
+
+const fanOf = (kitchen: Kitchen): boolean => ovensByShelves(kitchen)[0]?.fan ?? false;
 
 const heatAround = (action: Action, lot: Lot, kitchen: Kitchen) => ({
   contents: lot.contents,
   medium: celsius(
     action.station === "burner" ? Math.min(100, action.celsius ?? 95) : (action.celsius ?? moderate),
   ),
-  transfer: aroundJoint(action.station, ovensByShelves(kitchen)[0]?.fan ?? false),
+  transfer: aroundJoint(action.station, fanOf(kitchen)),
   core: action.core,
 });
 
@@ -180,7 +184,12 @@ const ovenTime = (
     lot.joint === null || technique.grows !== "thickness" || technique.id === "braise"
       ? null
       : jointMinutes(jointAtSize(lot.joint, lot.factor), heatAround(action, lot, kitchen));
-  if (joint === null) return loadedTime(base, setting, technique, lot, loads, kitchen);
+  if (joint === null) {
+    const tin = tinTimes(lot, setting, fanOf(kitchen));
+    const loaded = loadedTime(scaleEstimate(base, tin.ratio), setting, technique, lot, loads, kitchen);
+    const because = loaded.because ?? (tin.ratio === 1 ? null : "thickness");
+    return { ...loaded, because, millimetres: tin.millimetres };
+  }
   const length = scaleEstimate(around(joint.minutes), 1);
   const loaded = loadedTime(length, setting, technique, lot, loads, kitchen);
   return {

@@ -11,6 +11,7 @@ import {
   keepingFindings,
   missingFindings,
   timedFindings,
+  tinFindings,
   turnFindings,
 } from "./dish-findings.ts";
 import type { DraftLag } from "./draft-lag.ts";
@@ -125,6 +126,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
       ...keepingFindings(work, lasts),
       ...assumedFindings(work, units),
       ...timedFindings(work, units),
+      ...tinFindings(work, units),
     ],
   };
 };

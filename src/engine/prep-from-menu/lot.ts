@@ -1,5 +1,6 @@
 import type { Content } from "../heat/composition.ts";
 import type { Grams } from "../measure/units.ts";
+import type { Tins } from "./tin.ts";
 
 /** How much of one action there is. */
 export type Lot = {
@@ -19,4 +20,6 @@ export type Lot = {
   readonly water: number;
   /** A joint of meat among the contents, as heavy as the card has it; null when there is none. */
   readonly joint: Grams | null;
+  /** The tins it is baked in at the card's size; null when it is not, or they have no size. */
+  readonly tins: Tins | null;
 };

@@ -8,6 +8,7 @@ import { jointAmong } from "./joint.ts";
 import { carving, stillHot, wringing } from "./kitchen-rates.ts";
 import type { Lot } from "./lot.ts";
 import { type Laid, layAction } from "./segments.ts";
+import { tinsOf } from "./tin.ts";
 import { unlistedWater } from "./unlisted-water.ts";
 import type { Portioned, Unit, Warmth, Work } from "./work.ts";
 
@@ -27,6 +28,7 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   const made = madeBy(flat);
   const grams = gramsByVersion(work, made);
   const outOf = new Map(versions.map((version) => [version, swappedOut(version, work)] as const));
+  const tins = tinsOf(dish);
   const actions = flat.map(({ action }) => action);
   const units: Unit[] = [];
   const missing: Units["missing"][number][] = [];
@@ -66,6 +68,7 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         contents,
         water: unlistedWater(action, step, contents),
         joint: jointAmong(dish, lines, actions),
+        tins: named?.id === "bake" ? tins : null,
       };
       // "Stand each one on a plate" is no wait: only what states its minutes waits at the pass.
       const plated = step.phase === "to-serve" && action.attention === "none" && action.station === "bench";
@@ -166,6 +169,7 @@ const smallest: Lot = {
   contents: [],
   water: 0,
   joint: null,
+  tins: null,
 };
 
 /** What stands in the vessel at each action. */

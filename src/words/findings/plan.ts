@@ -1,5 +1,5 @@
 import type { PlanFacts, TimeReason } from "#engine/index.ts";
-import { numberText } from "../number-text.ts";
+import { countText, numberText, percentText } from "../number-text.ts";
 import { durationText, massText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
 
@@ -74,6 +74,10 @@ export const planSentences: SentencesOf<PlanFacts> = {
   "time-carried": ({ title, verb, stated, minutes, by, factor, ...facts }) => ({
     says: `“${verb}” of ${title} is ${durationText(stated)} on the card; for ${numberText(factor, 1)} times as much about ${durationText(minutes)} was planned, by ${timeReasons[by]({ millimetres: 0, ...facts })}.`,
     write: null,
+  }),
+  "tins-taken": ({ title, tins, onCard, deeper }) => ({
+    says: `${title} goes into ${countText(tins, "tin", "tins")} where the card fills ${numberText(onCard)}, ${percentText(Math.abs(deeper - 1))} ${deeper > 1 ? "deeper" : "less deep"} than on the card.`,
+    write: "Take other tins, or other covers, if the depth matters.",
   }),
   "station-in-turns": ({ title, station, turns }) => ({
     says: `${title} does not fit the ${station} at once; it is done in ${turns} turns.`,
