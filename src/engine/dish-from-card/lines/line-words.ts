@@ -55,7 +55,7 @@ export const qualityWords = words(`
   untreated unflavored unflavoured unsweetened tough sweet spicy mild hot-or-mild cut each mixed
   homemade home-made shop-bought store-bought bought quick-cook handful
   medium-sized good-sized bite-sized bite-size thick thin heaped prepared prepped
-  non-uht uht long-life assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);
+  non-uht uht long-life farmhouse country homestyle everyday breakfast stoneground stone-ground assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);
 
 /** Words after a food's name that name no other food: cuts, shapes and forms. */
 export const formWords = words(`
