@@ -352,6 +352,7 @@ export const readLine = (line: string, region: Region): readonly Reading[] => {
   }
   const main = clauses[at];
   if (main === undefined) return [];
+  if (main.tokens[0]?.lower === "optional") optional = true;
   const phrase = readPhrase(line, main.tokens, 0, main.tokens.length, region);
   const readings: Reading[] = [];
   const eachLine = each(tokens);
