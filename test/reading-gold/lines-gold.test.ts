@@ -7,7 +7,7 @@ const lines = goldLines(`${folder}working/lines.yaml`);
 const score = scoreLines(lines);
 
 /** Least share read right, in percent: what the reader reached, so that no change makes it worse unseen. */
-const floor = { whole: 98, amounts: 99, food: 99 } as const;
+const floor = { whole: 99, amounts: 99.5, food: 99.5 } as const;
 
 describe("lines that the reader was tuned on", () => {
   it("holds enough of them to count", () => {
