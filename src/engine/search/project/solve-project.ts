@@ -5,6 +5,7 @@ import { isPlain, type Layout, layOut } from "./layout.ts";
 import { populationOf } from "./population.ts";
 import type { Project, ProjectAnswer, ProjectEffort } from "./project.ts";
 import { solveWithLags } from "./with-lags.ts";
+import { lagSearch } from "./with-lags-search.ts";
 
 /** Schedules bred before the first proof is tried, and between two looks at whether to go on. */
 const firstBreeding = 6000;
@@ -21,6 +22,8 @@ const longer = 3;
 export const solveProject = (project: Project, effort: ProjectEffort): ProjectAnswer => {
   const layout = isPlain(project) ? layOut(project) : null;
   if (layout === null || isTooDemanding(project)) return solveWithLags(project, effort);
+  const search = lagSearch(project, effort.seed);
+  if (search === null) return solveWithLags(project, effort);
   const path = criticalPath(layout);
   const builder = builderFor(layout);
   const population = populationOf(layout, path, builder, chanceFrom(effort.seed));
@@ -51,11 +54,8 @@ export const solveProject = (project: Project, effort: ProjectEffort): ProjectAn
       steps += slice;
     }
     if (makespan <= bound || !keepGoing()) break;
-    const answer = solveWithLags(
-      project,
-      { ...effort, steps: proof, keepGoing, tell: () => {} },
-      { starts: best, bound },
-    );
+    search.offer({ starts: best, bound });
+    const answer = search.run({ steps: proof, keepGoing, tell: () => {} });
     steps += proof;
     bound = Math.max(bound, answer.bound);
     if (answer.starts !== null && answer.makespan !== null && answer.makespan < makespan) take(answer.starts);

@@ -60,6 +60,9 @@ export const lagSearch = (project: Project, seed: number): LagSearch | null => {
   const improve = (found: readonly number[]): void => {
     best = found;
     upper = found[sink] as number;
+    starts.forEach((x, i) => {
+      solver.prefer(x, found[i] as number);
+    });
     solver.clause([atMost(upper - 1)]);
   };
   const raiseTo = (bound: number): void => {
@@ -69,9 +72,6 @@ export const lagSearch = (project: Project, seed: number): LagSearch | null => {
 
   /** One question; a schedule found, or the proof that there is none better, is taken in at once. */
   const ask = (assumed: readonly Literal[], conflicts: number): Verdict => {
-    best?.forEach((start, i) => {
-      solver.prefer(starts[i] ?? end, start);
-    });
     const verdict = solver.solve(assumed, {
       conflicts: Math.max(1, Math.min(conflicts, last - solver.conflicts())),
       keepGoing,
@@ -87,6 +87,9 @@ export const lagSearch = (project: Project, seed: number): LagSearch | null => {
 
   const lookNearby = (found: readonly number[]): void => {
     const limits = nearby(found, project.lengths, share, chance);
+    starts.forEach((x, i) => {
+      solver.prefer(x, found[i] as number);
+    });
     const assumed = starts.flatMap((x, i) => {
       if (i === sink) return [];
       const least = limits.least[i] as number;
