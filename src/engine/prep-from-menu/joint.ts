@@ -17,8 +17,13 @@ const fromTheFridge = celsius(7);
 /** The middle when it is done, where the card gives no core temperature, °C. Common practice, no source. */
 const usualCore = celsius(65);
 
+/** Pieces that a joint is carved into. */
+const cutOff: ReadonlySet<string> = new Set(["slice", "steak", "rasher", "portion"]);
+
 const isCut = (words: readonly string[]): boolean =>
-  words.some((word) => /dice|cube|chunk|slice|strip|mince|chop|piece|joint/.test(word));
+  words.some((word) =>
+    /dice|cube|chunk|slice|strip|mince|chop|piece|\bcut\b|bite|stew|steak|ground|portions/.test(word),
+  );
 
 /** Grams on the card of the heaviest joint among these lines; null when none is one. */
 export const jointAmong = (
@@ -32,7 +37,9 @@ export const jointAmong = (
     const food = line?.food == null ? null : foodById(line.food);
     if (line === undefined || food === null || (food.shelf !== "meat" && food.shelf !== "poultry")) continue;
     const weight = line.grams?.likely ?? 0;
-    const each = food.pieces[0]?.grams ?? Number.POSITIVE_INFINITY;
+    const [piece] = food.pieces;
+    // A thigh or a chop is a piece by itself; a slice is cut off a joint.
+    const each = piece === undefined || cutOff.has(piece.name) ? Number.POSITIVE_INFINITY : piece.grams;
     const counted = line.gramsBasis === "pieces" || line.amounts.some((a) => a.unit === "piece");
     if (weight < leastJoint || each < leastJoint || counted || food.hazards.includes("raw-mince")) continue;
     const worked = actions.some(

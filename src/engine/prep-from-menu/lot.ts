@@ -1,6 +1,9 @@
 import type { Content } from "../heat/composition.ts";
+import type { Tin } from "../heat/tins.ts";
 import type { Grams } from "../measure/units.ts";
-import type { Tins } from "./tin.ts";
+
+/** The tins that a card is baked in at its own size. */
+export type Tins = { readonly tin: Tin; readonly count: number };
 
 /** How much of one action there is. */
 export type Lot = {

@@ -4,10 +4,7 @@ import { deeperTimes, depthIn, type Tin } from "../heat/tins.ts";
 import { type Metres, metres } from "../measure/heat-units.ts";
 import { type Celsius, celsius } from "../measure/units.ts";
 import type { Dish } from "../model/dish.ts";
-import type { Lot } from "./lot.ts";
-
-/** The tins that a card is baked in at its own size. */
-export type Tins = { readonly tin: Tin; readonly count: number };
+import type { Lot, Tins } from "./lot.ts";
 
 const inch = 0.0254;
 const sides = /(\d+(?:\.\d+)?)\s*(?:cm|in|inch)?\s*[x×]\s*(\d+(?:\.\d+)?)\s*(cm|in|inch)/i;
