@@ -28,11 +28,14 @@ export const runNight = (
 ): void => {
   const { stages, into, span, ahead } = network;
   const { start, length, heldBy } = night;
-  // Stages of one run take their numbers from streams of their own, so that plans can be compared draw by draw.
-  const chance = chanceFrom(Math.imul(seed, 0x2545f491) + Math.imul(run + 1, 0x5bd1e995));
-  const pace = new Map(cooks.map((cook) => [cook, drawPace(chance)]));
-  for (const [k, { segment, cook }] of stages.entries()) {
+  const ofTonight = Math.imul(seed, 0x2545f491) + Math.imul(run + 1, 0x5bd1e995);
+  const paces = chanceFrom(ofTonight);
+  const pace = new Map(cooks.map((cook) => [cook, drawPace(paces)]));
+  for (const [k, stage] of stages.entries()) {
+    const { segment, cook } = stage;
     const factor = segment.attention !== "none" && cook !== null ? (pace.get(cook) ?? 1) : 1;
+    // Each stage has a stream of its own, so that plans can be compared draw by draw.
+    const chance = chanceFrom(ofTonight ^ streamOf(stage.task.id, stage.place));
     length[k] = factor * drawLength(segment.minutes, segment.attention, segment.station, chance);
   }
   for (const [k, { task, planned, place }] of stages.entries()) {
@@ -59,4 +62,12 @@ export const runNight = (
     }
     if (!moved) return;
   }
+};
+
+/** A number for each segment of each task, the same in every plan (FNV-1a of its name). */
+const streamOf = (task: string, place: number): number => {
+  const name = `${task}#${place}`;
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < name.length; i += 1) hash = Math.imul(hash ^ name.charCodeAt(i), 0x01000193);
+  return hash;
 };

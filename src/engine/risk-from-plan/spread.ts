@@ -27,8 +27,9 @@ const lognormal = (variation: number, chance: Chance): number => {
 export const drawPace = (chance: Chance): number => lognormal(ofCook, chance);
 
 /**
- * The length of a segment on one night. Where the words give a range, it is drawn from the triangle over low, likely and
- * high; where they give one figure, around it by who does the work.
+ * The length of a segment on one night. Where there are three figures it is drawn from the beta distribution of PERT over
+ * them, with mean (low + 4 × likely + high) / 6 (Malcolm, Roseboom, Clark, Fazar 1959); where the words give one figure,
+ * around it by who does the work.
  */
 export const drawLength = (
   { low, likely, high }: Estimate<Minutes>,
@@ -36,31 +37,29 @@ export const drawLength = (
   station: Station,
   chance: Chance,
 ): number => {
+  if (high <= low) return likely * lognormal(variationOf(attention, station), chance);
   // "At least three hours", left alone, is over when the three hours are.
-  if (attention === "none" && high > low && likely === low) {
-    chance.share();
-    chance.share();
-    return likely;
+  if (attention === "none" && likely === low) return likely;
+  const share = (likely - low) / (high - low);
+  const above = gamma(1 + 4 * share, chance);
+  const below = gamma(5 - 4 * share, chance);
+  return low + ((high - low) * above) / (above + below);
+};
+
+const variationOf = (attention: Attention, station: Station): number => {
+  if (attention === "hands") return ofHands;
+  if (attention === "mind") return ofMinding;
+  return cold.includes(station) ? ofCold : ofHeat;
+};
+
+/** A number of the gamma distribution with this shape, from 1 (Marsaglia and Tsang 2000). */
+const gamma = (shape: number, chance: Chance): number => {
+  const d = shape - 1 / 3;
+  const c = 1 / Math.sqrt(9 * d);
+  for (;;) {
+    const x = chance.normal();
+    const v = (1 + c * x) ** 3;
+    if (v <= 0) continue;
+    if (Math.log(chance.share() + 1e-300) < x * x * 0.5 + d - d * v + d * Math.log(v)) return d * v;
   }
-  // Two numbers are drawn in every case, so that one changed length leaves all other draws as they were.
-  if (high <= low)
-    return (
-      likely *
-      lognormal(
-        attention === "hands"
-          ? ofHands
-          : attention === "mind"
-            ? ofMinding
-            : cold.includes(station)
-              ? ofCold
-              : ofHeat,
-        chance,
-      )
-    );
-  const u = chance.share();
-  chance.share();
-  const split = (likely - low) / (high - low);
-  return u < split
-    ? low + Math.sqrt(u * (high - low) * (likely - low))
-    : high - Math.sqrt((1 - u) * (high - low) * (high - likely));
 };
