@@ -18,16 +18,19 @@ export const planNames = (evening: Evening) => {
   const title = (dish: string): string => titles.get(dish) ?? dish;
   const date = evening.menu.sitting.date;
   const starts = new Map(evening.plan.placed.map((placed) => [placed.task, placed.start]));
+  const named = (id: string, amount: boolean): string => {
+    const task = tasks.get(id);
+    if (task === undefined) return id;
+    const text = taskText(amount ? task : { ...task, amount: null });
+    const of = title(task.dish);
+    return text.toLowerCase().includes(of.toLowerCase()) ? text : `${text}, ${of}`;
+  };
   const names = {
     date,
     startOf: (id: string): number | null => starts.get(id) ?? null,
-    task: (id: string): string => {
-      const task = tasks.get(id);
-      if (task === undefined) return id;
-      const text = taskText(task);
-      const of = title(task.dish);
-      return text.toLowerCase().includes(of.toLowerCase()) ? text : `${text}, ${of}`;
-    },
+    task: (id: string): string => named(id, true),
+    /** Without its amount. */
+    brief: (id: string): string => named(id, false),
     course: (index: number): string => evening.menu.sitting.courses[index]?.name ?? String(index + 1),
   };
   return { tasks, title, names, date };
@@ -98,6 +101,6 @@ export const planJson = (evening: Evening) => {
     objective: plan.objective,
     load: plan.load,
     violations: plan.violations,
-    ...clashJson(plan, names),
+    ...clashJson(plan, { ...names, task: names.brief }),
   };
 };

@@ -48,6 +48,16 @@ describe("the words of a clash", () => {
     ]);
   });
 
+  it("say the hour of a course once when it may land neither before nor after it", () => {
+    const at = moment(19 * 60 + 30);
+    const dues: Clash["demands"] = [
+      { kind: "due", course: 3, side: "least", at },
+      { kind: "due", course: 3, side: "most", at },
+    ];
+    expect(demandTexts({ ...clash, demands: dues }, names)).toEqual(["Main lands at 19:30"]);
+    expect(demandTexts({ ...clash, demands: dues.slice(1) }, names)).toEqual(["Main lands by 19:30"]);
+  });
+
   it("say that a set is perhaps not the smallest, and which course it makes late", () => {
     expect(clashText({ ...clash, lateCourse: 3, smallest: false, tasks: ["carve"] }, names)).toBe(
       "Main cannot be on time, with “Carve” to do, while all of this holds (perhaps a part of it clashes already):",
@@ -61,8 +71,8 @@ describe("the words of a clash", () => {
       before: `wait ${lag}`,
     }));
     const texts = demandTexts({ ...clash, demands: waits as Clash["demands"] }, names);
-    expect(texts).toHaveLength(7);
-    expect(texts.at(-1)).toBe("and 3 more waits");
+    expect(texts).toHaveLength(5);
+    expect(texts.at(-1)).toBe("and 5 more waits");
   });
 
   it("put each way out as something to do, with what comes of it", () => {

@@ -3,7 +3,7 @@ import { clockText, momentText } from "./clock.ts";
 import { countText, listText, numberText } from "./number-text.ts";
 import { durationText } from "./quantity-text.ts";
 
-/** How tasks and courses are called by whoever shows a clash. */
+/** How tasks (briefly) and courses are called by whoever shows a clash. */
 export type ClashNames = {
   readonly task: (id: string) => string;
   readonly course: (index: number) => string;
@@ -11,7 +11,7 @@ export type ClashNames = {
 };
 
 /** Tasks that are named before the demands; of more than these only the number is told. */
-const mostTasks = 5;
+const mostTasks = 4;
 
 /** What cannot be, before the demands that clash: "Main cannot be on time, with these to do: …, while all of this holds:". */
 export const clashText = (clash: Clash, names: ClashNames): string => {
@@ -25,7 +25,7 @@ export const clashText = (clash: Clash, names: ClashNames): string => {
 };
 
 /** Waits that are named; of more than these only the number is told. */
-const mostWaits = 6;
+const mostWaits = 4;
 const order: readonly ClashDemand["kind"][] = [
   "hands",
   "shift",
@@ -39,12 +39,32 @@ const order: readonly ClashDemand["kind"][] = [
 
 /** The demands of a clash, one a line: what there is first, then when courses land, then the waits. */
 export const demandTexts = ({ demands }: Clash, names: ClashNames): readonly string[] => {
-  const sorted = demands.toSorted((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
-  const more = sorted.filter((demand) => demand.kind === "lag").length - mostWaits;
-  const shown = more > 0 ? sorted.slice(0, -more) : sorted;
-  const lines = [...new Set(shown.map((demand) => demandText(demand, names)))];
-  return more > 0 ? [...lines, `and ${countText(more, "more wait", "more waits")}`] : lines;
+  const sorted = demands
+    .filter((demand) => !isPaired(demand, demands))
+    .toSorted((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
+  const texts = (some: readonly ClashDemand[]): readonly string[] => [
+    ...new Set(
+      some.map((demand) =>
+        demand.kind === "due" && demands.some((other) => isSameDue(demand, other))
+          ? `${names.course(demand.course)} lands at ${clockText(demand.at)}`
+          : demandText(demand, names),
+      ),
+    ),
+  ];
+  const rest = texts(sorted.filter((demand) => demand.kind !== "lag"));
+  const waits = texts(sorted.filter((demand) => demand.kind === "lag"));
+  const more = waits.length - mostWaits;
+  if (more < 2) return [...rest, ...waits];
+  return [...rest, ...waits.slice(0, mostWaits), `and ${more} more waits`];
 };
+
+/** The two sides of one hour: not before it, and not after it. */
+const isSameDue = (a: ClashDemand, b: ClashDemand): boolean =>
+  a.kind === "due" && b.kind === "due" && a.course === b.course && a.side !== b.side && a.at === b.at;
+
+/** True for the second of the two sides of one hour, which is told with the first. */
+const isPaired = (demand: ClashDemand, among: readonly ClashDemand[]): boolean =>
+  demand.kind === "due" && demand.side === "least" && among.some((other) => isSameDue(demand, other));
 
 /** One demand of a clash, as a statement that holds. */
 export const demandText = (demand: ClashDemand, names: ClashNames): string => {

@@ -33,9 +33,10 @@ export const eveningCommand = sittingCommand({
 
 const eveningText = (evening: Evening, paint: Paint): string => {
   const { currency } = evening.cost;
+  const { names } = planNames(evening);
   const unpriced = evening.purchase.lines.filter((line) => line.packs.length === 0 && !line.free).length;
   return (
-    `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${clashesText(whyPlan(evening), planNames(evening).names, paint)}\n` +
+    `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${clashesText(whyPlan(evening), { ...names, task: names.brief }, paint)}\n` +
     tableText(
       [
         [

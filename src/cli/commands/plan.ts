@@ -75,7 +75,7 @@ const planText = (evening: Evening, paint: Paint, why: boolean): string => {
     plan.violations.length === 0
       ? ""
       : `\n${paint.stop("The plan breaks its own rules; do not cook from it")}\n${plan.violations.map((v) => `  ${v.rule}: ${v.detail}\n`).join("")}`;
-  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${why ? chainsText(evening, paint) : ""}${lists.join("")}${alone}${unplaced}${clashesText(whyPlan(evening), names, paint)}${broken}`;
+  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${why ? chainsText(evening, paint) : ""}${lists.join("")}${alone}${unplaced}${clashesText(whyPlan(evening), { ...names, task: names.brief }, paint)}${broken}`;
 };
 
 /** One cook's list, by day. */

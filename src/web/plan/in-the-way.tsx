@@ -33,35 +33,38 @@ export const InTheWay = ({ prep, plan, names }: { prep: Prep; plan: Plan; names:
   );
 };
 
-const Found = ({ plan: { clashes = [], waysOut = [] }, names }: { plan: Plan; names: PlanNames }) => (
-  <div class="plan-top">
-    <div>
-      {clashes.length === 0 && <p class="soft">No smallest cause was proved.</p>}
-      {clashes.map((clash) => (
-        <div key={JSON.stringify(clash.demands)}>
-          <p>{clashText(clash, names)}</p>
+const Found = ({ plan: { clashes = [], waysOut = [] }, names: all }: { plan: Plan; names: PlanNames }) => {
+  const names = { ...all, task: all.brief };
+  return (
+    <div class="plan-top">
+      <div>
+        {clashes.length === 0 && <p class="soft">No smallest cause was proved.</p>}
+        {clashes.map((clash) => (
+          <div key={JSON.stringify(clash.demands)}>
+            <p>{clashText(clash, names)}</p>
+            <ul>
+              {demandTexts(clash, names).map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+            </ul>
+          </div>
+        ))}
+      </div>
+      <div>
+        <h3>What would help</h3>
+        {waysOut.length === 0 ? (
+          <p class="soft">No single change that was tried helps.</p>
+        ) : (
           <ul>
-            {demandTexts(clash, names).map((text) => (
-              <li key={text}>{text}</li>
+            {waysOut.map((way) => (
+              <li key={JSON.stringify(way.change)}>
+                <b>{changeText(way.change, names)}</b>
+                <span class="soft"> {afterText(way, names)}</span>
+              </li>
             ))}
           </ul>
-        </div>
-      ))}
+        )}
+      </div>
     </div>
-    <div>
-      <h3>What would help</h3>
-      {waysOut.length === 0 ? (
-        <p class="soft">No single change that was tried helps.</p>
-      ) : (
-        <ul>
-          {waysOut.map((way) => (
-            <li key={JSON.stringify(way.change)}>
-              <b>{changeText(way.change, names)}</b>
-              <span class="soft"> {afterText(way, names)}</span>
-            </li>
-          ))}
-        </ul>
-      )}
-    </div>
-  </div>
-);
+  );
+};

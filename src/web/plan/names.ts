@@ -6,6 +6,8 @@ import { taskText } from "#words/plan-text.ts";
 export type PlanNames = {
   readonly date: string;
   readonly task: (id: string) => string;
+  /** Without its amount. */
+  readonly brief: (id: string) => string;
   /** When a task begins; null without a place. */
   readonly startOf: (id: string) => number | null;
   readonly taskOf: (id: string) => Task | null;
@@ -17,14 +19,19 @@ export type PlanNames = {
 /** Names of tasks, courses and dishes of an evening. */
 export const namesOf = ({ prep, plan, menu, dishes }: Evening): PlanNames => {
   const tasks = new Map(prep.tasks.map((t) => [t.id, t]));
+  const named = (id: string, amount: boolean): string => {
+    const task = tasks.get(id);
+    if (task === undefined) return id;
+    const text = taskText(amount ? task : { ...task, amount: null });
+    const of = titles.get(task.dish) ?? task.dish;
+    return text.toLowerCase().includes(of.toLowerCase()) ? text : `${text}, ${of}`;
+  };
   const starts = new Map(plan.placed.map((p) => [p.task, p.start]));
   const titles = new Map(dishes.map((d) => [d.source, d.title]));
   return {
     date: menu.sitting.date,
-    task: (id) => {
-      const task = tasks.get(id);
-      return task === undefined ? id : `${taskText(task)}, ${titles.get(task.dish) ?? task.dish}`;
-    },
+    task: (id) => named(id, true),
+    brief: (id) => named(id, false),
     startOf: (id) => starts.get(id) ?? null,
     taskOf: (id) => tasks.get(id) ?? null,
     course: (index) => menu.sitting.courses[index]?.name ?? "",
