@@ -152,7 +152,7 @@ export const sheetsOf = ({ menu, prep }: Pick<Evening, "menu" | "prep">): readon
   withFoods(menu.sitting.foods ?? [], () => sheetFromPrep(menu, prep));
 
 /** How hard the first plan is looked for, and proved; a face may ask for more. */
-export const firstEffort: PlanEffort = { tries: 200, proof: 12_000, seed: 1 };
+export const firstEffort: PlanEffort = { tries: 200, proof: 9_000, seed: 1 };
 
 /** A plan for what is left of a night. */
 export type Replanned = {

@@ -4,7 +4,7 @@ import { costOf } from "./objective.ts";
 import type { Schedule } from "./schedule.ts";
 
 /** Tries before a proof is begun, for each task: it goes the faster the better the schedule it starts from. */
-export const triesBeforeProof = 15;
+export const triesBeforeProof = 2;
 /** Larger problems are not tried: the proof would take more room than it is worth. */
 const mostTasks = 500;
 
