@@ -20,10 +20,13 @@ const smallestFirst = 300;
 /** Conflicts of the first try at a bound from below, and how much longer each round tries. */
 const firstProbe = 250;
 const longer = 1.4;
-/** Tries near the best schedule in one round, the conflicts of each, and the share of a round that they may take. */
+/** Tries near the best schedule in one round, and the conflicts of each. */
 const nearbyTries = 80;
 const nearbyConflicts = 100;
+/** The share of a round that they may take after a gain; each round without one makes it smaller, down to the least. */
 const nearbyShare = 2;
+const leastNearbyShare = 0.3;
+const shrinks = 0.7;
 
 const without: ProjectAnswer = { status: "none", makespan: null, bound: 0, starts: null };
 
@@ -45,6 +48,7 @@ export const lagSearch = (project: Project, seed: number): LagSearch | null => {
   let budget = firstProbe;
   let step = 0;
   let share = 0.3;
+  let part = nearbyShare;
   let impossible = false;
   let tell: ProjectEffort["tell"] = () => undefined;
   let goesOn: () => boolean = () => true;
@@ -109,9 +113,11 @@ export const lagSearch = (project: Project, seed: number): LagSearch | null => {
 
   const round = (): void => {
     while (open() && ask([], budget) === "yes");
-    const until = solver.conflicts() + budget * nearbyShare;
+    const until = solver.conflicts() + budget * part;
+    const before = upper;
     for (let tries = 0; tries < nearbyTries && open() && solver.conflicts() < until; tries++)
       if (best !== null) lookNearby(best);
+    part = upper < before ? nearbyShare : Math.max(leastNearbyShare, part * shrinks);
     if (!open()) return;
     if (step === 0) step = Math.max(1, Math.floor((upper - lower) / 8));
     const target = Math.min(upper - 2, lower + step - 1);
