@@ -41,11 +41,12 @@ export const planSentences: SentencesOf<PlanFacts> = {
   }),
   "course-late": ({ course, minutes }) => ({
     says: `${course} lands ${durationText(minutes)} late; no place was found to have it on time.`,
-    write: "Start earlier, add a pair of hands, move its time, or make more of it ahead.",
+    write: "The plan says what stands in its way, and which changes were tried and help.",
   }),
   "task-unplaced": ({ verb, title }) => ({
     says: `No place was found for “${verb}” of ${title}.`,
-    write: "Look at the shifts, the stations it needs and how long it may wait.",
+    write:
+      "The plan says what stands in its way; else look at the shifts, the stations it needs and how long it may wait.",
   }),
   "limits-clash": ({ title, tasks, minutes }) => ({
     says: `The times of ${title} cannot all be kept: ${tasks} need ${minutes} min more than they may have.`,
