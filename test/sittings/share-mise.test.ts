@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { readCard } from "#engine/index.ts";
+import { moment, readCard } from "#engine/index.ts";
 import { menuFromDishes } from "#engine/menu-from-dishes/menu-from-dishes.ts";
-import { sitting } from "../../../test/help/dishes.ts";
-import { moment } from "../measure/units.ts";
-import { prepFromMenu } from "./prep-from-menu.ts";
+import { prepFromMenu } from "#engine/prep-from-menu/prep-from-menu.ts";
+import { sitting } from "../help/dishes.ts";
 
 const card = (title: string, onions: string, cut: string) =>
   readCard(
