@@ -1,5 +1,6 @@
 import type { Core } from "./core.ts";
-import type { Use } from "./cumulative.ts";
+import { sortBy } from "./sort-by.ts";
+import type { Use } from "./use.ts";
 
 /** The compulsory parts of the uses of one resource, and what they add up to over time. */
 export type CumulativeProfile = {
@@ -174,17 +175,3 @@ export const profileOf = (core: Core, uses: readonly Use[]): CumulativeProfile =
 };
 
 const farAway = 1_000_000_000;
-
-/** Insertion sort: the order of the time before is nearly right. */
-const sortBy = (order: Int32Array, key: Int32Array, count: number): void => {
-  for (let i = 1; i < count; i++) {
-    const item = order[i] as number;
-    const value = key[item] as number;
-    let j = i - 1;
-    while (j >= 0 && (key[order[j] as number] as number) > value) {
-      order[j + 1] = order[j] as number;
-      j--;
-    }
-    order[j + 1] = item;
-  }
-};

@@ -2,16 +2,7 @@ import { addPropagator, type Core } from "./core.ts";
 import { profileOf } from "./cumulative-profile.ts";
 import { addEnergyCheck } from "./energy.ts";
 import { clashExplained, explain, explained, raise, startReason } from "./trail.ts";
-
-/** A use of a resource; presentSide −1: always present. */
-export type Use = {
-  readonly x: number;
-  readonly offset: number;
-  readonly length: number;
-  readonly amount: number;
-  readonly presentSide: number;
-  readonly presentBound: number;
-};
+import type { Use } from "./use.ts";
 
 /**
  * At no moment are more than `capacity` units in use, when the atom holds. Time-table filtering over the compulsory

@@ -1,5 +1,6 @@
 import { addPropagator, type Core } from "./core.ts";
 import type { CumulativeProfile } from "./cumulative-profile.ts";
+import { sortBy } from "./sort-by.ts";
 import { clashExplained, explain, startReason } from "./trail.ts";
 
 /** After so many runs in vain the check waits longer between two runs; a hit brings it back. */
@@ -88,8 +89,8 @@ export const addEnergyCheck = (
       spare[i] = profile.presence(i) === 1 ? (amounts[i] as number) * (length - part) : 0;
       atEarly[i] = takenUntil(early[i] as number);
     }
-    sortBy(byEarly, early);
-    sortBy(byLate, late);
+    sortBy(byEarly, early, n);
+    sortBy(byLate, late, n);
     let previous = -1_000_000_000;
     for (let k = n - 1; k >= 0; k--) {
       const last = byLate[k] as number;
@@ -115,17 +116,4 @@ export const addEnergyCheck = (
   };
 
   addPropagator(core, { run, slow: true }, sides);
-};
-
-const sortBy = (order: Int32Array, key: Int32Array): void => {
-  for (let i = 1; i < order.length; i++) {
-    const item = order[i] as number;
-    const value = key[item] as number;
-    let j = i - 1;
-    while (j >= 0 && (key[order[j] as number] as number) > value) {
-      order[j + 1] = order[j] as number;
-      j--;
-    }
-    order[j + 1] = item;
-  }
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { learningSolver } from "./learning-solver.ts";
+import type { LearningSolver } from "./solver.ts";
 
 const freely = { conflicts: null, keepGoing: () => true };
 
@@ -86,6 +87,32 @@ describe("what follows without any search", () => {
     );
     solver.solve([], freely);
     expect([solver.greatest(x), solver.greatest(y)]).toEqual([2, 4]);
+  });
+});
+
+describe("what cannot be", () => {
+  it.each<[string, (solver: LearningSolver) => void]>([
+    ["an unknown with nothing between its bounds", (s) => s.integer(5, 3)],
+    ["a clause of nothing", (s) => s.clause([])],
+    [
+      "a use above its capacity",
+      (s) => {
+        const start = s.integer(0, 9);
+        s.cumulative([{ start, offset: 0, length: 2, amount: 3, present: null }], 2, null);
+      },
+    ],
+    [
+      "an unknown above itself",
+      (s) => {
+        const x = s.integer(0, 9);
+        s.difference(x, x, 1, null);
+      },
+    ],
+  ])("%s is answered no, with nothing assumed to blame", (_, add) => {
+    const solver = learningSolver(1);
+    const other = solver.literal();
+    add(solver);
+    expect([solver.solve([other], freely), solver.core()]).toEqual(["no", []]);
   });
 });
 

@@ -1,13 +1,14 @@
 import { analyserFor } from "./analyse.ts";
 import { addClause } from "./clauses.ts";
 import { addUnknown, emptyCore } from "./core.ts";
-import { addCumulative, type Use } from "./cumulative.ts";
+import { addCumulative } from "./cumulative.ts";
 import { addDifference, refuse } from "./differences.ts";
 import { addLinear } from "./linear.ts";
 import { orderFor } from "./order.ts";
 import { pairsFor } from "./pairs.ts";
 import { searchFor } from "./search.ts";
 import type { LearningSolver, Literal } from "./solver.ts";
+import type { Use } from "./use.ts";
 
 /** A solver with nothing in it yet; the same calls with the same seed give the same answers on every machine. */
 export const learningSolver = (seed: number): LearningSolver => {

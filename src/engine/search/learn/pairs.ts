@@ -1,7 +1,7 @@
 import type { Core } from "./core.ts";
 import { addUnknown } from "./core.ts";
-import type { Use } from "./cumulative.ts";
 import { addDifference } from "./differences.ts";
+import type { Use } from "./use.ts";
 
 /** Pairs of uses that never overlap; each gets one yes-or-no for which comes first. */
 export type Pairs = {

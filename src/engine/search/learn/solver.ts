@@ -18,13 +18,21 @@ export type Verdict = "yes" | "no" | "unknown";
 /** When to stop: after so many conflicts (null: never), or when `keepGoing`, asked often, says no. */
 export type SearchLimit = { readonly conflicts: number | null; readonly keepGoing: () => boolean };
 
-/** Search over bounded whole numbers that learns from its conflicts (lazy clause generation). */
+/**
+ * Search over bounded whole numbers that learns from its conflicts (lazy clause generation: Ohrimenko, Stuckey, Codish
+ * 2009). Every number given is whole and within half a thousand million; unknowns with a short range are searched
+ * faster. Rules may be added between two questions; what was learned stays, for a rule is never taken back: what shall
+ * be taken back hangs on a literal (`when`) and is assumed.
+ */
 export type LearningSolver = {
+  /** An unknown from `least` to `greatest`; when there is nothing between them, every question is answered `no`. */
   readonly integer: (least: number, greatest: number) => Unknown;
+  /** A yes or no of its own. */
   readonly literal: () => Literal;
   readonly negate: (literal: Literal) => Literal;
   /** The literal [x ≥ value]; made on demand. */
   readonly atLeast: (x: Unknown, value: number) => Literal;
+  /** At least one of them holds. */
   readonly clause: (literals: readonly Literal[]) => void;
   /** y ≥ x + weight, whenever `when` holds (null: always). */
   readonly difference: (x: Unknown, y: Unknown, weight: number, when: Literal | null) => void;
@@ -36,6 +44,7 @@ export type LearningSolver = {
   ) => void;
   /** At no moment are more than `capacity` units in use, whenever `when` holds. */
   readonly cumulative: (uses: readonly ResourceUse[], capacity: number, when: Literal | null) => void;
+  /** Are there values that keep all rules and these assumptions? */
   readonly solve: (assumptions: readonly Literal[], limit: SearchLimit) => Verdict;
   /** After `yes`. */
   readonly value: (x: Unknown) => number;
