@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { minutes, type Plan, type Prep } from "#engine/index.ts";
 import { loadFromPlan } from "#engine/load-from-plan/load-from-plan.ts";
 import { planFromPrep } from "#engine/plan-from-prep/plan-from-prep.ts";
-import { networkOf } from "#engine/sequence/network.ts";
 import { type Night, runNight } from "#engine/risk-from-plan/night.ts";
 import { riskFromPlan } from "#engine/risk-from-plan/risk-from-plan.ts";
+import { networkOf } from "#engine/sequence/network.ts";
 import { goal, lag, prepOf, randomPrep, segment, task } from "../sittings/random-prep.ts";
 
 const planned = (prep: Prep): Plan => planFromPrep(prep, { tries: 0, seed: 3 }).value;
