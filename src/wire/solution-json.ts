@@ -63,7 +63,7 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
     ...(conflict === undefined
       ? {}
       : {
-          conflict: conflict.demands.map((d) => demandName(prep, d)),
+          conflict: conflict.demands.toSorted(byPlace).map((d) => demandName(prep, d)),
           relaxations: conflict.demands.flatMap((d, i) => {
             const leastChange = conflict.leastChange[i] ?? null;
             if (d.kind !== "lag" || leastChange === null) return [];
@@ -74,6 +74,13 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
         }),
     ...timing,
   };
+};
+
+/** Lags first, in the order of the file, the least side before the most; the rest as they come. */
+const byPlace = (a: ClashDemand, b: ClashDemand): number => {
+  const place = (d: ClashDemand): number =>
+    d.kind === "lag" ? d.lag * 2 + (d.side === "most" ? 1 : 0) : Number.MAX_SAFE_INTEGER;
+  return place(a) - place(b);
 };
 
 const byName = (levels: readonly LevelValue[], pick: (level: LevelValue) => number) =>

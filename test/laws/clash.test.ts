@@ -215,6 +215,29 @@ describe("a clash of demands", () => {
     );
   });
 
+  it("never offers to let food stand longer before it is cooled", () => {
+    // To be cooled within five minutes, and not before ten.
+    const prep = prepOf(
+      [
+        task("simmer", 0, [segment(10, "hands")]),
+        task("cool", 0, [segment(2, "hands", [], "ice-bath"), segment(20, "none", [], "ice-bath")]),
+        task("plate", 0, [segment(3, "hands")], { kind: "plate", finishing: true }),
+      ],
+      [lag("simmer", "cool", 10, 5), lag("cool", "plate", 0)],
+      [goal(0, opens + 120, ["plate"])],
+    );
+    const plan = whyPlan({ prep, plan: planFromPrep(prep, { tries: 10, seed: 1 }).value });
+    expect(plan.clashes?.[0]?.demands.map((d) => (d.kind === "lag" ? d.side : d.kind)).toSorted()).toEqual([
+      "least",
+      "most",
+    ]);
+    for (const way of plan.waysOut ?? []) {
+      expect(way.change.kind === "lag" && way.change.side === "most" && way.change.after === "cool").toBe(
+        false,
+      );
+    }
+  });
+
   it("says why a course is late, and by what least it would be on time", () => {
     // Two things at two heats in one oven, both served hot: the second waits for the oven.
     const items = [

@@ -21,7 +21,7 @@ const readiness = (prep: Prep, group: Group): number => {
   switch (group.kind) {
     case "lag": {
       const lag = prep.lags[group.lag];
-      if (lag && isSafety(lag, group.most)) return 5;
+      if (lag && isSafety(prep, lag, group.most ? "most" : "least")) return 5;
       return group.most ? 0 : 4;
     }
     case "due":

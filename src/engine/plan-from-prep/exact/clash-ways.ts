@@ -62,7 +62,7 @@ export const waysOf = (
     if (demand.kind === "lag") {
       const lag = search.prep.lags[demand.lag];
       const sized = lagChange(search.prep, demand.lag, demand.side, farOut);
-      if (!lag || !sized || isSafety(lag, demand.side === "most")) return null;
+      if (!lag || !sized || isSafety(search.prep, lag, demand.side)) return null;
       const least = leastForAll(search, sized);
       if (least && mayBeOffered(search.prep, least.change)) offer(least);
       return least ? minutes(least.size) : null;
