@@ -41,6 +41,10 @@ export type PlanEffort = {
 /** Conflicts for finding a place for what insertion left without one: so many a try, so many at most, and for each step of lateness. */
 const rescue = { each: 20, most: 4000, step: 2500 };
 
+/** Conflicts of the first turn of a long proof, and by how much more the search does between turns than before the first. */
+const firstTurn = 50_000;
+const triesEachTurn = 15;
+
 /** Places every task. The plan it returns has not been checked; the pipeline has the checker do that. */
 export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
   const { model: kept, rings } = clashingLags(compile(prep));
@@ -85,10 +89,18 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
     if (effort.proof === undefined) left = tries;
     if (!proof.impossible) better(effort.proof === undefined ? tries : some * 4);
   }
-  if (effort.proof !== undefined && !proof.impossible) proof = proved(effort.proof);
-  if (!proof.impossible && !levelsOf(schedule, proof.bounds).every((level) => level.proved)) better(left);
+  const isProved = (): boolean => levelsOf(schedule, proof.bounds).every((level) => level.proved);
+  // A proof that takes long takes turns with the search, and each turn is twice as long as the one before.
+  let conflicts = effort.proof ?? 0;
+  for (let turn = firstTurn; conflicts > 0 && !proof.impossible && !isProved() && keepGoing(); turn *= 2) {
+    const { bounds, impossible } = proved(Math.min(turn, conflicts));
+    proof = { bounds: bounds.map((bound, l) => Math.max(bound, proof.bounds[l] ?? 0)), impossible };
+    conflicts -= turn;
+    if (conflicts > 0 && !impossible && !isProved()) better(some * triesEachTurn);
+  }
+  if (!proof.impossible && !isProved()) better(left);
   settle(schedule);
-  if (effort.proof === undefined && tries > 0) {
+  if (tries > 0 && !isProved()) {
     guestsFirst(schedule);
     ease(schedule);
   }
