@@ -100,7 +100,8 @@ export const ovenChangeOf = (prep: Prep): Sized => {
 
 /** Longest that a shift is stretched by at one end, minutes. */
 const mostStretch = 240;
-/** Hours offered on a day that nobody works yet: so many minutes, until six in the evening. */
+/** Hours offered on the day before a cook begins: so many minutes at most, until six in the evening. */
+const mostBefore = 8 * 60;
 const dayBeforeEnds = 18 * 60;
 const day = 24 * 60;
 
@@ -133,7 +134,7 @@ export const shiftChanges = (prep: Prep, cook: string): readonly Sized[] => {
   if (!Number.isFinite(first)) return stretched;
   const ends = (Math.floor(first / day) - 1) * day + dayBeforeEnds;
   const before: Sized = {
-    most: mostStretch,
+    most: mostBefore,
     at: (size) => ({ kind: "day-before", cook, from: moment(ends - size), to: moment(ends) }),
   };
   return [...stretched, before];

@@ -10,7 +10,7 @@ import { courseChange, ovenChangeOf, resourceChange, type Sized, shiftChanges } 
 import { demandOf } from "./clash-demands.ts";
 import { type Found, findClash } from "./clash-find.ts";
 import type { Purse } from "./clash-oracle.ts";
-import { type Replan, type Search, tryOut, waysOf } from "./clash-ways.ts";
+import { type Replan, type Search, tryOut, waysForAll, waysOf } from "./clash-ways.ts";
 
 /** Clashes looked for in one plan; more would not be read. */
 const mostClashes = 3;
@@ -72,8 +72,15 @@ export const troubleOf = (
     clashes.push({ lateCourse, demands, tasks: own, smallest: found.sure, leastChange });
     ways.push(...own2);
   });
+  if (seen.length > 1 && plan.unplaced.length > 0) {
+    const question = { tasks: null, mostLate: () => mostSlip, anchored: true };
+    const solved = (after: Plan): boolean => after.unplaced.length === 0;
+    const rest = { ...purse.free, left: Math.max(purse.free.left, purse.find.left) };
+    const shared = { prep, plan, purse: rest, part: question, whole: question, replan, solved };
+    ways.push(...waysForAll({ ...shared, known: new Map(), lateAnyway }));
+  }
   if (ways.length === 0) ways.push(...usual(prep, plan, replan, purse.free, lateAnyway));
-  return { clashes, waysOut: [...ways].sort(byHelp).slice(0, mostWays) };
+  return { clashes, waysOut: onceEach([...ways].sort(byHelp)).slice(0, mostWays) };
 };
 
 type Seen = {
@@ -223,6 +230,17 @@ const kinds: readonly Easing["kind"][] = [
   "resource",
   "oven",
 ];
+
+/** The same change may free one clash and all of them; it is told once, where it helps most. */
+const onceEach = (ways: readonly WayOut[]): readonly WayOut[] => {
+  const seen = new Set<string>();
+  return ways.filter(({ change }) => {
+    const key = JSON.stringify(change);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+};
 
 const byHelp = (a: WayOut, b: WayOut): number =>
   a.after.unplaced - b.after.unplaced ||

@@ -149,6 +149,15 @@ const planWith = (search: Search, easing: Easing): Plan => {
   return search.replan(eased, known);
 };
 
+/** Longer hours of one cook that free several clashes at once; what frees one only is found with that one. */
+export const waysForAll = (search: Search): readonly WayOut[] =>
+  search.prep.crew
+    .flatMap((member) => shiftChanges(search.prep, member.name))
+    .flatMap((sized) => {
+      const least = leastSize(sized, 1, (easing) => fitsAll(search, easing));
+      return (least && tryOut(search, least, null)) ?? [];
+    });
+
 const moreHands = (search: Search): Least | null => {
   const shifts = search.prep.crew.flatMap((member) => member.shifts);
   const dues = search.prep.courses.map((goal) => goal.due as number);
