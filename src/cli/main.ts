@@ -93,7 +93,9 @@ const parse = (command: Command, args: readonly string[]): Parsed | string => {
       },
     });
   } catch (error) {
-    return (error instanceof Error ? error.message : String(error)).split(". ")[0]?.replace(/\.$/, "") ?? "";
+    return (
+      (error instanceof Error ? error.message : String(error)).split(/\.\s/)[0]?.replace(/\.$/, "") ?? ""
+    );
   }
 };
 

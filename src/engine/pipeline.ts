@@ -9,7 +9,7 @@ import { combineFindings } from "./findings/combine.ts";
 import type { Finding } from "./findings/finding.ts";
 import { withFoods } from "./larder/foods.ts";
 import { loadFromPlan } from "./load-from-plan/load-from-plan.ts";
-import { count } from "./measure/units.ts";
+import { type Count, count } from "./measure/units.ts";
 import { menuFromDishes } from "./menu-from-dishes/menu-from-dishes.ts";
 import type { Declaration, DishDeclaration } from "./model/declaration.ts";
 import type { Dish } from "./model/dish.ts";
@@ -133,7 +133,14 @@ const scaled = (
   const card = sittingOfOne(dish, region);
   const inKitchen: Sitting = kitchen === null ? card : { ...card, kitchen };
   const wanted = covers === null ? card.covers : count(Math.max(1, Math.floor(covers)));
-  const menu = menuFromDishes({ ...inKitchen, covers: wanted }, [dish]);
+  const menuFor = (many: Count) => menuFromDishes({ ...inKitchen, covers: many }, [dish]);
+  const asked = menuFor(wanted);
+  // A card that is silent on how many it feeds has the number that the menu takes it to have.
+  const silent = asked.findings.find((finding) => finding.code === "portions-assumed");
+  const menu =
+    covers === null && silent?.code === "portions-assumed"
+      ? menuFor(count(Math.max(1, Math.round(silent.facts.portions))))
+      : asked;
   const prep = prepFromMenu(menu.value);
   const [sheet = null] = sheetFromPrep(menu.value, prep.value);
   return {

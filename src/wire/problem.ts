@@ -45,7 +45,9 @@ export type Wanted =
   | "format"
   | "stretch"
   | "minutes"
-  | "not-below-least";
+  | "not-below-least"
+  | "late-minutes"
+  | "task-not-done";
 
 /** What a name in a problem file is the name of. */
 export type Named = "task" | "cook" | "oven" | "resource" | "course" | "food";

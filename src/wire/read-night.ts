@@ -8,7 +8,11 @@ import { strictMap } from "./schema-parts.ts";
 import { yamlFile } from "./yaml-file.ts";
 
 // The messages are words of `Wanted`, which src/words phrases.
-const minutesMap = z.record(z.string(), z.number("number"), "map");
+const minutesMap = z.record(
+  z.string(),
+  z.number("late-minutes").min(0, "late-minutes").max(1440, "late-minutes"),
+  "map",
+);
 const nightSchema = strictMap({
   now: z.string("course-time"),
   late: minutesMap.optional(),
@@ -65,10 +69,22 @@ export const readNight = (
       return id === null ? [] : [[id, minutes]];
     }),
   );
-  const named = (key: "not begun" | "done"): ReadonlySet<string> =>
-    new Set((value[key] ?? []).flatMap((words, i) => find(words, [key, i]) ?? []));
-  const notBegun = named("not begun");
-  const done = named("done");
+  const done = new Set((value.done ?? []).flatMap((words, i) => find(words, ["done", i]) ?? []));
+  const notBegun = new Set<string>();
+  for (const [i, words] of (value["not begun"] ?? []).entries()) {
+    const path = ["not begun", i];
+    const id = find(words, path);
+    if (id === null) continue;
+    notBegun.add(id);
+    if (done.has(id))
+      wrong.push(
+        makeProblem("value-bad", file.placeOf(path), {
+          key: "not begun",
+          found: words,
+          wanted: "task-not-done",
+        }),
+      );
+  }
   if (now === null || wrong.length > 0) return { progress: null, problems: wrong };
   return {
     progress: {

@@ -31,8 +31,11 @@ export const capital = (text: string): string => {
   return first.toUpperCase() + text.slice(1);
 };
 
-/** The words of the cook, in quotation marks; long ones are cut. */
+/** The words of the cook, in quotation marks; long ones are cut, codes that no one can see become dots. */
 export const quoted = (words: string, most = 60): string => {
-  const flat = words.replace(/\s+/g, " ").trim();
+  const flat = words
+    .replace(/\s+/g, " ")
+    .replace(/\p{Cc}/gu, "·")
+    .trim();
   return `"${flat.length > most ? `${flat.slice(0, most - 1)}…` : flat}"`;
 };

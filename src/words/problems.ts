@@ -34,6 +34,8 @@ const wantedWords: { readonly [W in Wanted]: string } = {
   stretch: "two whole minutes, the earlier first, such as [600, 1320]",
   minutes: "minutes such as 12, or the least, the likely and the most such as [10, 12, 20]",
   "not-below-least": "a number not below the lag's least",
+  "late-minutes": "minutes from 0 to 1440",
+  "task-not-done": 'a task that does not stand under "done" too',
   format: "the format's name, tamis-problem/1 or kitchen-bench/1",
   shelf: listText(shelves, "or"),
   density: "grams a millilitre, from 0.02 to 3",
@@ -86,7 +88,11 @@ const problemSentences: SentencesOf<ProblemFacts> = {
   "key-unknown": ({ key, near, known }) => ({
     says: `${quoted(key)} is not known here.`,
     write:
-      near === "" ? `Write one of ${listText(known, "or")}.` : `Write "${near}" if that is what you mean.`,
+      near !== ""
+        ? `Write "${near}" if that is what you mean.`
+        : known.length > 0
+          ? `Write one of ${listText(known, "or")}.`
+          : null,
   }),
   "key-missing": ({ key, wanted }) => ({
     says: `${quoted(key)} is missing.`,

@@ -8,6 +8,7 @@ export const replanHeadings = {
   changes: "What changes",
   overruns: "Has waited too long",
   nothing: "Nothing changes.",
+  over: "No course is left to serve.",
 } as const;
 
 /** How a task stands otherwise: "17:40 instead of 17:25, Tobias instead of Maud". */

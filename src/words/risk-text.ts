@@ -30,6 +30,7 @@ export const surenessText = (course: CourseRisk): string =>
 
 /** What starting sooner buys, over all courses. */
 export const spareText = ({ spare, courses }: Risk): string => {
+  if (courses.length === 0) return "No course lands whole in this plan: how sure it is cannot be told.";
   const worst = (of: readonly CourseRisk[]): number =>
     of.reduce((least, course) => Math.min(least, course.withinFive), 1);
   return `All but the plating begun ${durationText(spare.minutes)} sooner: the least sure course goes from ${chanceText(worst(courses))} to ${chanceText(worst(spare.courses))}.`;

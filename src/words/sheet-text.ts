@@ -96,13 +96,17 @@ export const stepTimeText = (step: SheetStep): string => {
     minutes === null
       ? ""
       : `${until > index ? `steps ${index + 1}–${until + 1}: ` : ""}${durationText(minutes.likely)}`,
-    handsMinutes >= 0.5 ? `${durationText(handsMinutes)} of it by hand` : "",
+    handsMinutes >= 0.5 ? handsText(handsMinutes, minutes?.likely ?? 0) : "",
     stated !== null ? `the card says ${stated} at its size` : "",
     batches > 1 ? `in ${numberText(batches)} batches` : "",
   ]
     .filter((text) => text !== "")
     .join(", ");
 };
+
+/** How much of a step is by hand, to the minute; "all" where nothing goes by itself. */
+const handsText = (hands: number, all: number): string =>
+  all - hands < 0.5 ? "all of it by hand" : `${durationText(Math.max(1, Math.round(hands)))} of it by hand`;
 
 const stationNames: { readonly [K in SheetEquipment["kind"]]: readonly [string, string] } = {
   pan: ["pan", "pans"],
@@ -114,10 +118,10 @@ const stationNames: { readonly [K in SheetEquipment["kind"]]: readonly [string, 
   fryer: ["fryer", "fryers"],
 };
 
-/** "3 × stockpot (there are 2: in turns)". */
-export const equipmentText = ({ kind, name, count, has }: SheetEquipment): string => {
+/** "3 × stockpot (there are 2: in turns)"; where no kitchen was named, only what is needed. */
+export const equipmentText = ({ kind, name, count, has }: SheetEquipment, kitchenKnown: boolean): string => {
   const [one, many] = stationNames[kind];
   const what = name === "" ? countText(count, one, many) : `${numberText(count)} × ${name}`;
-  if (has >= count) return what;
+  if (!kitchenKnown || has >= count) return what;
   return has === 0 ? `${what} (there is none)` : `${what} (there are ${numberText(has)}: in turns)`;
 };

@@ -61,6 +61,7 @@ describe("amounts", () => {
     [listText(["a", "b", "c"]), "a, b and c"],
     [capital("éclair"), "Éclair"],
     [quoted("a\n b"), '"a b"'],
+    [quoted("a\u001b[2Jb"), '"a·[2Jb"'],
   ])("%s", (text, expected) => {
     expect(text).toBe(expected);
   });

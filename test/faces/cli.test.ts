@@ -345,11 +345,43 @@ describe("commands on a sitting", () => {
       [`now: "${now}"\nlate: {nothing of the kind: 5}\n`, "nothing of the kind"],
       ['now: "soon"\n', "now"],
       ["late: {}\n", "now"],
+      [`now: "${now}"\nlate: {"${task.id}": -5}\n`, "minutes from 0 to 1440"],
+      [`now: "${now}"\nnot begun: ["${task.id}"]\ndone: ["${task.id}"]\n`, 'under "done" too'],
     ] as const) {
       const wrong = await run(["replan", "lunch", "night.yaml"], night(text));
       expect(wrong.stderr).toContain(said);
+      expect(wrong.stderr).not.toContain("one of .");
       expect(wrong.code).toBe(1);
     }
+    const over = await run(["replan", "lunch", "night.yaml"], night('now: "2030-01-01 12:00"\n'));
+    expect(over.stdout).toContain("No course is left to serve.");
+  });
+
+  it("says of a variant what it lacks, at no line that is not there", async () => {
+    const world = worldOf({ ...lunch, "v.yaml": "- name: nobody\n  crew: []\n" });
+    const { stderr, code } = await run(["compare", "lunch", "v.yaml"], world);
+    expect(stderr).toContain("nobody:\n  lunch/sitting.yaml, as changed: Nobody is on shift");
+    expect(code).toBe(1);
+  });
+
+  it("weighs nothing where no course lands whole", async () => {
+    const files = Object.entries(lunch).map(([name, text]): [string, string] => [
+      name,
+      name.endsWith("sitting.yaml") ? String(text).replace(/^crew:\n(?:[ -].*\n)*/m, "crew: []\n") : text,
+    ]);
+    const { stdout, code } = await run(["risk", "lunch"], worldOf(Object.fromEntries(files)));
+    expect(stdout).toContain("No course lands whole");
+    expect(stdout).not.toContain("over 99");
+    expect(code).toBe(1);
+  });
+
+  it("scales a card that is silent on portions by the number it takes it to have", async () => {
+    const world = worldOf({
+      "soup.txt": "Leek soup\n\n2 leeks\n1 l stock\n\nSimmer the leeks in the stock for 20 minutes.\n",
+    });
+    const { stdout } = await run(["scale", "soup.txt"], world);
+    expect(stdout).toContain("4 portions");
+    expect(stdout).not.toContain("there is none");
   });
 
   it.each([

@@ -177,3 +177,22 @@ describe("other files", () => {
     expect(() => cardsFromFile(path, text)).not.toThrow();
   });
 });
+
+describe("hostile files", () => {
+  it.each([
+    ["a list in a list in a list", Array.from({ length: 2000 }, (_, k) => `${"  ".repeat(k)}- x`).join("\n")],
+    ["marks in one line", `${"- ".repeat(5000)}x`],
+    ["quotations", `${"> ".repeat(5000)}x`],
+  ])("takes %s as it is, at once", (_, text) => {
+    expect(textOf("deep.md", text)).toContain("x");
+  });
+
+  it("takes out codes that steer a terminal", () => {
+    const text = textOf(
+      "a.json",
+      recipe({ name: "Plum\u001b[31m sponge\u0000", recipeIngredient: ["\u001b[2J2 eggs"] }),
+    );
+    expect(text).not.toMatch(/[^\P{Cc}\n]/u);
+    expect(text).toContain("2 eggs");
+  });
+});

@@ -7,8 +7,8 @@ import { countText } from "#words/number-text.ts";
 import { durationText } from "#words/quantity-text.ts";
 import { chanceText } from "#words/risk-text.ts";
 import { type Command, commonOptions } from "../command.ts";
-import { type LoadedSitting, loadSitting, readInput, troubleText } from "../load-sitting.ts";
-import { remarkOfProblem, showRemarks } from "../show/remarks.ts";
+import { loadSitting, readInput, troubleText } from "../load-sitting.ts";
+import { type Remark, remarkOfProblem, showRemarks } from "../show/remarks.ts";
 import { tableText } from "../show/table.ts";
 import { exitCodes } from "../world.ts";
 
@@ -47,8 +47,17 @@ export const compareCommand: Command = {
         return { stdout: "", stderr: `tamis: ${loaded}\n`, code: exitCodes.unusable };
       if (loaded.evening === null) {
         stopped = true;
-        stderr += `${variant.name}:\n${whyNot(loaded)}`;
-      } else rows.push(rowOf(variant.name, loaded.evening));
+        stderr += `${variant.name}:\n${whyNot(loaded.remarks, k > 0)}`;
+      } else {
+        // Work without a place is counted in the table; whatever else stops, such as a missing oven, is said.
+        const why = whyNot(
+          loaded.remarks.filter(({ code }) => code !== "task-unplaced"),
+          k > 0,
+        );
+        if (why !== "") stderr += `${variant.name}:\n${why}`;
+        stopped ||= why !== "";
+        rows.push(rowOf(variant.name, loaded.evening));
+      }
     }
     world.tell("\r\u001b[K");
     return {
@@ -59,10 +68,15 @@ export const compareCommand: Command = {
   },
 };
 
-const whyNot = ({ remarks }: LoadedSitting): string =>
+/** What stops a variant; in a file that was changed for it, lines and columns are not those of the file as it is. */
+const whyNot = (remarks: readonly Remark[], changed: boolean): string =>
   remarks
     .filter((remark) => remark.severity === "stop")
-    .map(({ place, message }) => `  ${place.file}:${place.line}:${place.column}: ${message}\n`)
+    .map(({ place, message }) =>
+      changed && /\.ya?ml$/.test(place.file)
+        ? `  ${place.file}, as changed: ${message}\n`
+        : `  ${place.file}:${place.line}:${place.column}: ${message}\n`,
+    )
     .join("");
 
 /** One variant in figures: minutes, shares from 0 to 1, minor units of the currency. */

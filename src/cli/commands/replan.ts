@@ -85,7 +85,7 @@ export const replanCommand: Command = {
     const overruns = value.overruns.map((overrun) => wrap(overrunText(overrun, names.task), "  ", "    "));
     return {
       stdout:
-        `${paint.bold(replanHeadings.courses)}\n${courses}` +
+        `${paint.bold(replanHeadings.courses)}\n${courses === "" ? `  ${replanHeadings.over}\n` : courses}` +
         `\n${paint.bold(replanHeadings.changes)}\n${changes.length === 0 ? `  ${replanHeadings.nothing}\n` : changes.join("")}` +
         (overruns.length === 0 ? "" : `\n${paint.bold(replanHeadings.overruns)}\n${overruns.join("")}`),
       stderr: "",

@@ -29,6 +29,7 @@ export const riskCommand = sittingCommand({
 
 const riskText = (evening: Evening, paint: Paint): string => {
   const { risk } = weighPlan(evening);
+  if (risk.courses.length === 0) return `${heading(evening, paint)}\n${wrap(spareText(risk), "  ")}`;
   const { names } = planNames(evening);
   const rows = risk.courses.map((course) => [
     course.name,

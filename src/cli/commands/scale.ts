@@ -97,13 +97,19 @@ export const scaleCommand: Command = {
       ? printJson({ sheet, findings: findings.map(findingJson) })
       : sheet === null || stopped
         ? ""
-        : sheetText(sheet, paint, flag("why"), region as Region);
+        : sheetText(sheet, paint, flag("why"), region as Region, kitchen !== null);
     return { stdout, stderr, code: stopped ? exitCodes.stopped : exitCodes.fine };
   },
 };
 
 /** A sheet for a cook: what to weigh, then the method with what each step is done in. */
-export const sheetText = (sheet: Sheet, paint: Paint, why: boolean, region: Region): string => {
+export const sheetText = (
+  sheet: Sheet,
+  paint: Paint,
+  why: boolean,
+  region: Region,
+  kitchenKnown: boolean,
+): string => {
   const parts = [...new Set(sheet.lines.map((line) => line.part))];
   const list = parts.map((part) => {
     const own = sheet.lines.filter((line) => line.part === part);
@@ -149,6 +155,6 @@ export const sheetText = (sheet: Sheet, paint: Paint, why: boolean, region: Regi
     (toServe === "" ? "" : `\n${paint.bold(sheetHeadings.toServe)}\n${toServe}`) +
     (sheet.equipment.length === 0
       ? ""
-      : `\n${paint.bold(sheetHeadings.equipment)}\n${sheet.equipment.map((e) => `  ${equipmentText(e)}\n`).join("")}`)
+      : `\n${paint.bold(sheetHeadings.equipment)}\n${sheet.equipment.map((e) => `  ${equipmentText(e, kitchenKnown)}\n`).join("")}`)
   );
 };

@@ -28,6 +28,14 @@ export const canBring = (path: string): boolean => ending.test(path);
  * or with only its text, Markdown, plain text. The kind is told by what stands in it, then by its ending.
  */
 export const cardsFromFile = (path: string, text: string): Brought => {
+  const { cards, trouble } = cardsAsWritten(path, text);
+  return { cards: cards.map((card) => ({ name: card.name, text: printable(card.text) })), trouble };
+};
+
+/** Codes that steer a terminal are no words of a card; a page may carry them to trick its reader. */
+const printable = (text: string): string => text.replace(/[^\P{Cc}\t\n\r]/gu, "");
+
+const cardsAsWritten = (path: string, text: string): Brought => {
   const placeOf = placesIn(path, text);
   const trouble = (code: BringTrouble["code"], at = 0): BringTrouble => ({ code, place: placeOf(at, at) });
   const baseName = cardNameOf(path).replace(ending, "");

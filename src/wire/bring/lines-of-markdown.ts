@@ -28,12 +28,26 @@ export const linesOfMarkdown = (text: string): readonly string[] => {
 
 /** The marks of a text; null when they nest deeper than they can be followed, and the text is taken as it is. */
 const tokensOf = (text: string): readonly Token[] | null => {
+  if (nestsTooDeep(text)) return null;
   try {
     return lexer(text);
   } catch {
     return null;
   }
 };
+
+/** Columns of margin and marks before the words of a line; a text beyond it takes minutes to follow and is no recipe. */
+const deepest = 120;
+
+const margin = /^[ \t]*(?:(?:[-*+>]|\d{1,9}[.)])[ \t]*)*/;
+
+const nestsTooDeep = (text: string): boolean =>
+  text
+    .split(/\r\n?|\n/)
+    .some(
+      (line) =>
+        line.length > deepest && /[^-*_\s]/.test(line) && (margin.exec(line)?.[0].length ?? 0) > deepest,
+    );
 
 /** The servings stand below the title where the body has one, else at the top. */
 const placeAfterTitle = (lines: string[], servings: string, hasTitle: boolean): readonly string[] => {
