@@ -298,7 +298,7 @@ describe("the engine in the browser", () => {
       ask: "evening" as const,
       sitting: "sitting.yaml",
       files: Object.entries(smallSitting).map(([path, text]) => ({ path, text })),
-      tries: null,
+      quick: false,
     };
     const { page, close } = await openPage("cards");
     const inBrowser = await page.evaluate(

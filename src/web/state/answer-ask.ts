@@ -23,7 +23,7 @@ export const answerAsk = (ask: Ask): Told => {
       return { id: ask.id, told: "sitting", answer: { sitting, remarks, cardPaths } };
     }
     case "evening":
-      return { id: ask.id, told: "evening", answer: eveningOf(ask.sitting, ask.files, ask.tries) };
+      return { id: ask.id, told: "evening", answer: eveningOf(ask.sitting, ask.files, ask.quick) };
     case "why":
       return { id: ask.id, told: "why", answer: whyPlan(ask) };
   }
@@ -60,13 +60,16 @@ const readFiles = (sittingPath: string, files: readonly BookFile[]) => {
   return { sitting, cards, remarks, cardPaths, folder, placeOf };
 };
 
-const eveningOf = (sittingPath: string, files: readonly BookFile[], tries: number | null): EveningAnswer => {
+/** So little that the page has a plan to show before the cook looks up. */
+const quickEffort = { tries: 40, seed: firstEffort.seed };
+
+const eveningOf = (sittingPath: string, files: readonly BookFile[], quick: boolean): EveningAnswer => {
   const { sitting, cards, remarks: ofFiles, cardPaths, folder, placeOf } = readFiles(sittingPath, files);
   if (sitting === null) return { evening: null, risk: null, findings: [], remarks: ofFiles, cardPaths };
   const { value, findings } = runEvening(
     sitting,
     cards.map(({ source, text }) => ({ source, text })),
-    tries === null ? firstEffort : { ...firstEffort, tries },
+    quick ? quickEffort : firstEffort,
   );
   const ofSitting = findings.flatMap((finding): FileRemark[] => {
     if (finding.source !== sitting.source || finding.path === null) return [];

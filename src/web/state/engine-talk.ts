@@ -64,7 +64,8 @@ export type Ask =
       readonly ask: "evening";
       readonly sitting: string;
       readonly files: readonly BookFile[];
-      readonly tries: number | null;
+      /** The first plan that stands, at once; otherwise as good a one as the usual effort finds. */
+      readonly quick: boolean;
     }
   | {
       readonly id: number;

@@ -59,22 +59,26 @@ export const useEvening = (desk: Desk, book: string, wanted: boolean): void => {
     const timer = setTimeout(() => {
       asked = files;
       onItsWay = true;
-      eveningLine.ask(
-        {
-          ask: "evening",
-          sitting: sitting.path,
-          files: documents.map(({ path, text }) => ({ path, text })),
-          tries: null,
-        },
-        (answer) => {
-          onItsWay = false;
-          eveningStore.update(() => ({ book, answer, working: false, failure: null }));
-        },
-        (failure) => {
-          onItsWay = false;
-          eveningStore.update((now) => ({ ...now, working: false, failure }));
-        },
-      );
+      const ask = (quick: boolean): void =>
+        eveningLine.ask(
+          {
+            ask: "evening",
+            sitting: sitting.path,
+            files: documents.map(({ path, text }) => ({ path, text })),
+            quick,
+          },
+          (answer) => {
+            onItsWay = quick;
+            eveningStore.update(() => ({ book, answer, working: quick, failure: null }));
+            if (quick) ask(false);
+          },
+          (failure) => {
+            onItsWay = false;
+            eveningStore.update((now) => ({ ...now, working: false, failure }));
+          },
+        );
+      // A plan at once, and a better one when it is there.
+      ask(true);
     }, 300);
     return () => clearTimeout(timer);
   }, [desk, book, wanted]);
