@@ -181,7 +181,7 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
     write: "Boil it first, or keep some aside before the food goes in.",
   }),
   "garlic-in-oil-kept": ({ days }) => ({
-    says: `Garlic or herbs under oil are kept longer than ${numberText(days)} days; botulism needs neither air nor warmth that you would notice.`,
+    says: `Garlic or herbs under oil are kept longer than ${numberText(days)} days or out of the fridge; botulism needs neither air nor warmth that you would notice.`,
     write: "Keep it in the fridge for a few days at most, or freeze it. Local advice decides.",
   }),
   "salt-doubtful": ({ name, share }) => ({

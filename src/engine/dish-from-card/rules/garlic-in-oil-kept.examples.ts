@@ -37,4 +37,31 @@ Keeping
 Keeps for 4 days in the fridge.
 `,
   },
+  {
+    card: `Garlic confit
+
+Makes 500 ml
+
+20 cloves of garlic, peeled
+500 ml olive oil
+
+Method
+
+1. Cook the garlic in the oil at 90°C for 2 hours.
+2. Keep in the oil at room temperature for up to a month.
+`,
+    says: ["a month"],
+    fixed: `Garlic confit
+
+Makes 500 ml
+
+20 cloves of garlic, peeled
+500 ml olive oil
+
+Method
+
+1. Cook the garlic in the oil at 90°C for 2 hours.
+2. Keep in the oil in the fridge for up to 4 days.
+`,
+  },
 ];
