@@ -66,7 +66,7 @@ export const run = async (argv: readonly string[], world: World): Promise<Result
     return unusable(
       `tamis ${verb}: ${positionals.length} given where ${command.takes} was looked for. tamis ${verb} --help says more.\n`,
     );
-  return command.run({
+  const result = await command.run({
     args: positionals,
     flag: (name) => parsed.values[name] === true,
     value: (name) => {
@@ -77,7 +77,16 @@ export const run = async (argv: readonly string[], world: World): Promise<Result
     paint: paintFor(world.terminal.stdout, world.env),
     errPaint: paintFor(world.terminal.stderr, world.env),
   });
+  const { terminal } = world;
+  return {
+    ...result,
+    stdout: terminal.stdout ? forTerminal(result.stdout) : result.stdout,
+    stderr: terminal.stderr ? forTerminal(result.stderr) : result.stderr,
+  };
 };
+
+/** A card may hold codes that steer a terminal; on a terminal they become dots, colours apart. Pipes get what is there. */
+const forTerminal = (text: string): string => text.replace(/(?!\p{Cc}\[[\d;]*m)[^\P{Cc}\t\n]/gu, "·");
 
 type Parsed = { readonly values: Readonly<Record<string, unknown>>; readonly positionals: readonly string[] };
 

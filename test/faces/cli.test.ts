@@ -364,6 +364,15 @@ describe("commands on a sitting", () => {
     expect(code).toBe(1);
   });
 
+  it("lets no card steer the terminal", async () => {
+    const world = worldOf({
+      "soup.txt": "Soup\u001b[2J\u001b]0;x\u0007\r of leeks\n\n2 leeks\n\nBoil the leeks.\n",
+    });
+    const seen = await run(["read", "soup.txt"], { ...world, terminal: { stdout: true, stderr: true } });
+    expect(seen.stdout + seen.stderr).not.toMatch(/(?!\p{Cc}\[[\d;]*m)[^\P{Cc}\n]/u);
+    expect(seen.stdout).toContain("·[2J");
+  });
+
   it("weighs nothing where no course lands whole", async () => {
     const files = Object.entries(lunch).map(([name, text]): [string, string] => [
       name,
