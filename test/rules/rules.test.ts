@@ -12,6 +12,13 @@ const table = [...examplesOf].flatMap(([code, examples]) =>
   examples.map((example, k) => [code, k + 1, example] as const),
 );
 
+/** Rules that offer no edit, and why: what to write is known to the cook alone. */
+const withoutFix: Readonly<Record<string, string>> = {
+  "more-used-than-listed": "which of the shares is wrong, or whether the list is, the words do not say",
+  "ratio-broken": "whether the ratio or an amount is meant, the words do not say",
+  "technique-unknown": "what the verb means is what is asked",
+};
+
 const applied = (text: string, edits: Finding["fixes"][number]["edits"]): string =>
   [...edits]
     .sort((a, b) => b.span.start - a.span.start)
@@ -46,6 +53,16 @@ describe("rules", () => {
         expect(of(text, code).length, text).toBeLessThan(of(example.card, code).length);
       }
   });
+
+  it.each(rules.map((rule) => rule.code))(
+    "%s offers a fix in some example, or says why it cannot",
+    (code) => {
+      const fixes = (examplesOf.get(code) ?? [])
+        .flatMap((example) => of(example.card, code))
+        .flatMap((f) => f.fixes);
+      expect(fixes.length > 0).toBe(withoutFix[code] === undefined);
+    },
+  );
 
   it.each(table)("%s, example %i: is said in a sentence", (code, _, example) => {
     for (const finding of of(example.card, code)) {

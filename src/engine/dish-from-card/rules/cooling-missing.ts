@@ -4,6 +4,7 @@ import { techniqueById } from "../../larder/techniques.ts";
 import type { Dish, Ingredient } from "../../model/dish.ts";
 import { actionsOn, type Placed } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
+import { sayBefore } from "./sentence-edits.ts";
 
 const kept = new Set(["chill", "store", "freeze"]);
 const quick =
@@ -33,6 +34,12 @@ export const coolingMissing: Rule = {
           { name: i.name },
           {
             related: [{ source: dish.source, span: i.span }],
+            fixes: [
+              {
+                kind: "add-caution",
+                edits: [sayBefore(found.step, "Spread it out and cool it within 90 minutes.")],
+              },
+            ],
           },
         ),
       ];

@@ -17,6 +17,19 @@ const kept = new WeakMap<Dish, readonly Placed[]>();
 
 /** The actions that work on an ingredient, at once or as a part of what an earlier one made; in the order of the method. */
 export const actionsOn = (dish: Dish, ingredient: number): readonly Placed[] => {
+  const own = followed.get(dish) ?? new Map<number, readonly Placed[]>();
+  followed.set(dish, own);
+  const known = own.get(ingredient);
+  if (known !== undefined) return known;
+  const found = follow(dish, ingredient);
+  own.set(ingredient, found);
+  return found;
+};
+
+// Several rules follow the same foods.
+const followed = new WeakMap<Dish, Map<number, readonly Placed[]>>();
+
+const follow = (dish: Dish, ingredient: number): readonly Placed[] => {
   const made = new Set<string>();
   return placedActions(dish).filter(({ action }) => {
     const touches = action.uses.some(

@@ -1,17 +1,21 @@
 import { makeFinding } from "../../findings/make-finding.ts";
+import type { Ingredient } from "../../model/dish.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
 /** The very same line twice in one part of the list. */
 export const listedTwice: Rule = {
   code: "listed-twice",
-  check: (dish) =>
-    dish.ingredients.flatMap((i, k) => {
-      const same = (text: string): string => text.toLowerCase().replace(/\s+/g, " ").trim();
-      const first = dish.ingredients
-        .slice(0, k)
-        .find((o) => o.part === i.part && o.span.start !== i.span.start && same(o.text) === same(i.text));
-      if (first === undefined || i.amounts.length === 0) return [];
+  check: (dish) => {
+    const before = new Map<string, Ingredient>();
+    return dish.ingredients.flatMap((i) => {
+      if (i.amounts.length === 0) return [];
+      const own = `${i.part ?? ""}|${i.text.toLowerCase().replace(/\s+/g, " ").trim()}`;
+      const first = before.get(own);
+      if (first === undefined || first.span.start === i.span.start) {
+        before.set(own, i);
+        return [];
+      }
       const start = dish.text.lastIndexOf("\n", i.span.start - 1);
       return [
         makeFinding(
@@ -30,5 +34,6 @@ export const listedTwice: Rule = {
           },
         ),
       ];
-    }),
+    });
+  },
 };

@@ -1,6 +1,6 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import type { Dish } from "../../model/dish.ts";
-import { actionsOn, type Placed } from "./dish-graph.ts";
+import { actionsOn, type Placed, placedActions } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
@@ -21,12 +21,20 @@ const pairs: readonly { readonly first: RegExp; readonly last: RegExp; readonly 
 export const orderDoubtful: Rule = {
   code: "order-doubtful",
   check: (dish) => {
+    // Most cards have no pair that could stand the wrong way round, and then no food is followed.
+    const all = placedActions(dish);
+    const open = pairs.filter(({ first, last }) => {
+      const late = all.find((p) => last.test(verbOf(p)));
+      const early = all.findLast((p) => first.test(verbOf(p)));
+      return late !== undefined && early !== undefined && late.step.index < early.step.index;
+    });
+    if (open.length === 0) return [];
     const said = new Set<string>();
     return dish.ingredients.flatMap((i) => {
       const touched = actionsOn(dish, i.index).filter(({ action }) =>
         action.uses.some((u) => u.ingredient === i.index || u.product !== null),
       );
-      return pairs.flatMap(({ first, last, unless }) => {
+      return open.flatMap(({ first, last, unless }) => {
         const late = touched.find((p) => last.test(verbOf(p)));
         const early = touched.find((p) => first.test(verbOf(p)));
         if (late === undefined || early === undefined || late.step === early.step) return [];

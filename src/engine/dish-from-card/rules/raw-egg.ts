@@ -3,6 +3,9 @@ import { isCookedThrough } from "../../larder/cooked-through.ts";
 import { foodById } from "../../larder/foods.ts";
 import { actionsOn } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
+import { replaceWords } from "./sentence-edits.ts";
+
+const pasteurised = /pasteuri[sz]ed/i;
 
 /**
  * Egg, yolk or white that no step cooks through. Eggs carry Salmonella; who may be served them raw depends on the eggs
@@ -16,7 +19,7 @@ export const rawEgg: Rule = {
       if (food === null || !food.hazards.includes("raw-egg") || i.optional) return [];
       const touched = actionsOn(dish, i.index);
       const first = touched[0];
-      if (first === undefined || isCookedThrough(dish, i.index)) return [];
+      if (first === undefined || pasteurised.test(i.text) || isCookedThrough(dish, i.index)) return [];
       return [
         makeFinding(
           "raw-egg",
@@ -25,6 +28,12 @@ export const rawEgg: Rule = {
           { name: i.name },
           {
             related: [{ source: dish.source, span: first.action.span }],
+            fixes: [
+              {
+                kind: "add-caution",
+                edits: [replaceWords({ start: i.nameSpan.start, end: i.nameSpan.start }, "pasteurised ")],
+              },
+            ],
           },
         ),
       ];

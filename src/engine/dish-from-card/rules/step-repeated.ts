@@ -1,4 +1,5 @@
 import { makeFinding } from "../../findings/make-finding.ts";
+import type { Step } from "../../model/dish.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
@@ -8,13 +9,16 @@ const leastLength = 25;
 /** The very same step twice, as pasting leaves it. */
 export const stepRepeated: Rule = {
   code: "step-repeated",
-  check: (dish) =>
-    dish.steps.flatMap((step, k) => {
-      const same = (text: string): string => text.toLowerCase().replace(/\W+/g, " ").trim();
-      const own = same(step.text);
-      const first =
-        own.length < leastLength ? undefined : dish.steps.slice(0, k).find((s) => same(s.text) === own);
-      if (first === undefined) return [];
+  check: (dish) => {
+    const first = new Map<string, Step>();
+    return dish.steps.flatMap((step) => {
+      if (step.text.length < leastLength) return [];
+      const own = step.text.toLowerCase().replace(/\W+/g, " ").trim();
+      const before = first.get(own);
+      if (before === undefined) {
+        first.set(own, step);
+        return [];
+      }
       const start = dish.text.lastIndexOf("\n", step.span.start - 1);
       return [
         makeFinding(
@@ -23,7 +27,7 @@ export const stepRepeated: Rule = {
           step.span,
           {},
           {
-            related: [{ source: dish.source, span: first.span }],
+            related: [{ source: dish.source, span: before.span }],
             fixes: [
               {
                 kind: "add-step",
@@ -33,5 +37,6 @@ export const stepRepeated: Rule = {
           },
         ),
       ];
-    }),
+    });
+  },
 };
