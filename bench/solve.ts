@@ -149,12 +149,12 @@ for (const name of ["k12", "k25", "k50", "k200", "x1", "x2"]) {
   console.log(kitchens.at(-1));
 }
 
-if (values.only === undefined && every === 1)
+if (values.only === undefined)
   writeFileSync(
     "bench/solve-table.md",
     `# The planner on research problems
 
-Written by \`npm run bench -- solve PATH\`; one thread, Node ${process.versions.node}. The problems are not part of this project.
+Written by \`npm run bench -- solve PATH\`; one thread, Node ${process.versions.node}${every > 1 ? `; one in ${every} of each set` : ""}. The problems are not part of this project.
 
 PSPLIB: R. Kolisch, A. Sprecher, European Journal of Operational Research 96 (1997) 205–216; the first instance of each class.
 RCPSP/max: C. Schwindt 1996 (ProGen/max), B. Franck and others 2001; instances 1 to 30.

@@ -46,7 +46,9 @@ export const solveCommand: Command = {
     const path = args[0] ?? "";
     const found = await readInput(path, world);
     if (typeof found === "string") return wrong(troubleText(path, found));
-    const left = Math.max(0.05, seconds - reserve);
+    // The clock runs from the start of the process, so that the whole of it stays within what was asked for.
+    const begun = world.now();
+    const left = Math.max(seconds / 2, seconds - reserve - begun);
     const refused = (problems: readonly Problem[]): Result => ({
       stdout: "",
       stderr: showRemarks(problems.map(remarkOfProblem), () => found.text, true, errPaint),
