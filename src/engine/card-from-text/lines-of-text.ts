@@ -1,3 +1,4 @@
+import { remembered } from "../larder/remembered.ts";
 import { tokensOf } from "../measure/tokens.ts";
 import type { Words } from "../model/span.ts";
 import { type HeadingRead, isRule, readHeading } from "./headings.ts";
@@ -66,6 +67,25 @@ const readLine = (raw: RawLine, underlined: boolean, number: number | null): Lin
   };
 };
 
+/** What a line looks like wherever it stands: its number before, whether it is underlined, and its words. */
+const looks = remembered((key) => {
+  const [number = "", underlined = "", ...text] = key.split("|");
+  const words = text.join("|");
+  const raw: RawLine = { text: words, start: 0, end: words.length, indent: 0, afterBlank: false };
+  return readLine(raw, underlined === "1", number === "" ? null : Number(number));
+});
+
+const lineAt = (raw: RawLine, underlined: boolean, number: number | null): Line => {
+  const line = looks(`${number ?? ""}|${underlined ? 1 : 0}|${raw.text}`);
+  const { start, end } = line.words.span;
+  return {
+    ...line,
+    words: { text: line.words.text, span: { start: raw.start + start, end: raw.start + end } },
+    indent: raw.indent,
+    afterBlank: raw.afterBlank,
+  };
+};
+
 /** A heading of the dish itself behind what readers say: the page goes on. */
 const backAgain = (line: string): boolean => {
   const role = readHeading(line, false)?.role ?? null;
@@ -92,7 +112,7 @@ export const linesOfText = (text: string, limit: number): readonly Line[] => {
     over = opensAfterwards(line.text) && lines.some((l) => l.step >= 3 || l.heading?.role === "method");
     if (over) return;
     const underlined = below !== undefined && !below.afterBlank && /^(?:-{3,}|={3,})$/.test(below.text);
-    lines.push(readLine(line, underlined, number));
+    lines.push(lineAt(line, underlined, number));
     number = null;
   });
   return lines;

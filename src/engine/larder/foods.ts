@@ -62,6 +62,9 @@ export const withFoods = <T>(list: readonly Food[] | undefined, work: () => T): 
   }
 };
 
+/** True while a cook's own foods stand beside the table. */
+export const hasOwnFoods = (): boolean => own !== null;
+
 /** The food of an id; null when neither the table nor the cook has it. */
 export const foodById = (id: FoodId): Food | null => byId.get(id) ?? own?.byId.get(id) ?? null;
 

@@ -1,6 +1,7 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { findUnit } from "../../larder/measures.ts";
+import { remembered } from "../../larder/remembered.ts";
 import { addEstimates, type Estimate } from "../../measure/estimate.ts";
 import { type Grams, grams } from "../../measure/units.ts";
 import type { Card } from "../../model/card.ts";
@@ -16,6 +17,14 @@ import type { Phrase } from "./read-phrase.ts";
 import type { Reading } from "./reading.ts";
 import { shifted, shiftedAmounts } from "./shift.ts";
 import { type Weight, weigh, weighExtra, weighSilent } from "./weigh.ts";
+
+// Typing changes one line at a time; the others are read as they were.
+const readIn = {
+  uk: remembered((line) => readLine(line, "uk")),
+  us: remembered((line) => readLine(line, "us")),
+  eu: remembered((line) => readLine(line, "eu")),
+  au: remembered((line) => readLine(line, "au")),
+} as const;
 
 const alternativeOf = (phrase: Phrase, reading: Reading, place: Place): Alternative => {
   const amounts = phrase.amounts.length > 0 ? phrase.amounts : reading.amounts;
@@ -134,7 +143,7 @@ export const readIngredients = (
       );
     const minus = minusOf(card.text, line, glued);
     if (minus !== null) findings.push(makeFinding("amount-doubtful", card.source, minus.span, minus.facts));
-    const readings = readLine(doubtful?.line ?? line.text, region);
+    const readings = readIn[region](doubtful?.line ?? line.text);
     if (readings.length === 0 && /\p{L}/u.test(line.text))
       findings.push(
         makeFinding("line-not-understood", card.source, line.span, { words: line.text.slice(0, 80) }),
