@@ -374,7 +374,7 @@ describe("commands on a sitting", () => {
   });
 
   it("weighs nothing where no course lands whole", async () => {
-    const files = Object.entries(lunch).map(([name, text]): [string, string] => [
+    const files = Object.entries(lunch).map(([name, text]): [string, string | Uint8Array] => [
       name,
       name.endsWith("sitting.yaml") ? String(text).replace(/^crew:\n(?:[ -].*\n)*/m, "crew: []\n") : text,
     ]);
