@@ -18,6 +18,7 @@ describe("temperatures in words", () => {
     ["375 F", "setting 191"],
     ["gas mark 4", "setting 180"],
     ["gas 7", "setting 220"],
+    ["Gas Mark 3, 170°C", "setting 170"],
     ["gas mark ½", "setting 120"],
     ["180C/350F/gas 4", "setting 180"],
     ["200C (fan 180C)", "setting 200"],

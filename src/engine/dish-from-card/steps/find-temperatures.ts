@@ -113,7 +113,8 @@ export const findTemperatures = (tokens: readonly Token[], region: Region): read
         .slice(last.to, one.from)
         .every((t) => /^([/(),]|[-‐-―]|or|fan|gas|mark|a|oven|and)$/.test(t.text));
     // "Into a hot oven, 220": the figure says what the word meant.
-    const worded = last !== undefined && /^ovens?$/.test(text(tokens, last.from));
+    // "Gas mark 3, 170 °C": a mark stands for a band, the degrees for themselves.
+    const worded = last !== undefined && /^(?:ovens?|gas|mark)$/.test(text(tokens, last.from));
     if (joined) found[found.length - 1] = worded ? { ...one, from: last.from } : { ...last, to: one.to };
     else found.push(one);
     i = Math.max(one.to, i + 1);

@@ -1,5 +1,6 @@
 import type { Estimate } from "../../measure/estimate.ts";
 import { type Minutes, minutes } from "../../measure/units.ts";
+import { numberAt } from "./number-at.ts";
 import { isDash, isTimeWord, type Length, night, readLength, text } from "./read-length.ts";
 import type { Token } from "./tokens.ts";
 
@@ -37,11 +38,17 @@ const sides = /^(side|sides)$/;
 /** Every time in a run of tokens, in order. Sizes, ages ("3-day-old") and counts are not times. */
 export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
   const found: TimePhrase[] = [];
-  if (!tokens.some((t) => isTimeWord(t.text))) return found;
+  if (!tokens.some((t) => isTimeWord(t.text) || again.test(t.text))) return found;
   let i = 0;
   while (i < tokens.length) {
     const span = readLength(tokens, i);
     if (span === null) {
+      const bare = bareMore(tokens, i);
+      if (bare !== null) {
+        found.push(phrase("more", bare, i));
+        i = bare.next;
+        continue;
+      }
       if (text(tokens, i) === "next" && text(tokens, i + 1) === "day")
         found.push(phrase("wait", night(i + 2), i));
       i += 1;
@@ -72,6 +79,19 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
   return found;
 };
 
+const again = /^(another|further)$/;
+
+/** "Bake for another 15": a number at the end of its words, without a unit, is minutes. */
+const bareMore = (tokens: readonly Token[], i: number): Length | null => {
+  if (!again.test(text(tokens, i - 1)) || !/^(for|it|them|a)$/.test(text(tokens, i - 2))) return null;
+  const figure = numberAt(tokens, i);
+  if (figure === null || figure.value < 1 || figure.value > 90) return null;
+  const after = tokens[figure.next];
+  if (after !== undefined && after.kind !== "mark" && !/^(or|until|till|and|then)$/.test(after.text))
+    return null;
+  return { low: figure.value, likely: figure.value, high: figure.value, next: figure.next };
+};
+
 const phrase = (kind: TimeKind, span: Length, from: number): TimePhrase => ({
   kind,
   minutes: { low: minutes(span.low), likely: minutes(span.likely), high: minutes(span.high) },
@@ -84,6 +104,7 @@ const phrase = (kind: TimeKind, span: Length, from: number): TimePhrase => ({
 const bounded = (tokens: readonly Token[], from: number, span: Length): Length => {
   const one = text(tokens, from - 1);
   const two = text(tokens, from - 2);
+  if (one === "than" && two === "more" && text(tokens, from - 3) === "no") return span;
   if (
     /^(least|minimum)$/.test(one) ||
     (one === "of" && two === "minimum") ||

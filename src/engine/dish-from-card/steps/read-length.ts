@@ -158,6 +158,11 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
   if (lead === null) return null;
   const unit = unitAt(tokens, lead.next);
   if (unit === null) {
+    // "½ an hour", "3/4 of an hour"
+    let part = lead.next;
+    while (/^(of|an?)$/.test(text(tokens, part))) part += 1;
+    const of = lead.value < 1 && part > lead.next ? unitMinutes[text(tokens, part)] : undefined;
+    if (of !== undefined && of >= 1) return exact(lead.value * of, part + 1);
     // "two and one-half hours"
     const more = text(tokens, lead.next) === "and" ? numberAt(tokens, lead.next + 1) : null;
     if (more !== null && more.value < 1) {
