@@ -132,9 +132,10 @@ describe("the work of a menu", () => {
   it("peels by the kilo", () => {
     const mash = cooked("mash", 4, [1000], [{ id: "a", technique: "peel", takes: [0] }]);
     const at = (covers: number): number => length(find(worked([mash], covers).prep, "peel"));
-    // Set-up 1 min, then 5.5 min a kilo of the 750 g that are left of a kilo of potatoes.
-    expect(at(4)).toBeCloseTo(5.125, 5);
-    expect(at(8)).toBeCloseTo(9.25, 5);
+    // Set-up 1 min, then the PERT mean of 4, 5.5 and 7.5 min a kilo, for the 750 g that are left of a kilo of potatoes.
+    const rate = (4 + 4 * 5.5 + 7.5) / 6;
+    expect(at(4)).toBeCloseTo(1 + 0.75 * rate, 5);
+    expect(at(8)).toBeCloseTo(1 + 1.5 * rate, 5);
   });
 
   it("waits by itself: a chill takes hands only to put it in, and what follows comes after", () => {

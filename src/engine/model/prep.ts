@@ -21,7 +21,7 @@ export type StationUse = {
 
 /** Segments of a task run back to back. All attended segments of one task are done by one cook. */
 export type Segment = {
-  /** Low, likely, high; the plan is made with the likely length, rounded up to a whole minute. */
+  /** Low, likely, high; the plan is made with the likely length, rounded up to a whole minute. Within a range it is the mean that stands there. */
   readonly minutes: Estimate<Minutes>;
   readonly attention: Attention;
   readonly station: Station;

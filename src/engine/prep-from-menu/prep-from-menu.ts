@@ -9,6 +9,7 @@ import { ovensOf, resourcesOf } from "./equipment.ts";
 import { freeFromPairs } from "./free-from.ts";
 import { waits } from "./kitchen-rates.ts";
 import { loosen } from "./loosen.ts";
+import { prudent } from "./prudent.ts";
 import { shareMise } from "./share-mise.ts";
 import { worksOf } from "./work.ts";
 
@@ -29,7 +30,7 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
       return at === undefined || !plated.has(task.dish) ? null : Math.floor(at / 1440);
     },
   );
-  const { tasks } = shared;
+  const tasks = shared.tasks.map(prudent);
   const plates = new Map<number, string[]>();
   works.forEach((work, w) => {
     const plate = made[w]?.plate;
