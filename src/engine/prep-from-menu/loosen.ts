@@ -1,6 +1,7 @@
 import type { Minutes } from "../measure/units.ts";
 import { minutes } from "../measure/units.ts";
 import type { Lag, Task } from "../model/prep.ts";
+import { ringAboveNothing } from "../search/ring-above-nothing.ts";
 import type { DraftLag } from "./draft-lag.ts";
 
 /** Rounds of letting out before what is left is handed on as it is. */
@@ -26,9 +27,9 @@ export const loosen = (tasks: readonly Task[], lags: readonly DraftLag[]): reado
   );
   const most: (Minutes | null)[] = lags.map((lag) => lag.most);
   for (let round = 0; round < mostRounds; round++) {
-    const ring = findRing(tasks.length, arcsOf(lags, most, index, length));
+    const ring = ringAboveNothing(tasks.length, arcsOf(lags, most, index, length));
     if (!ring) break;
-    const soft = ring.find((arc) => arc.most && lags[arc.lag]?.soft);
+    const soft = ring.findLast((arc) => arc.most && lags[arc.lag]?.soft);
     if (!soft) break;
     const excess = ring.reduce((sum, arc) => sum + arc.weight, 0);
     most[soft.lag] = minutes((most[soft.lag] ?? 0) + Math.max(1, excess));
@@ -53,33 +54,3 @@ const arcsOf = (
     if (limit === null || limit === undefined) return [least];
     return [least, { from: to, to: from, weight: -(Math.floor(limit) + shift), lag: l, most: true }];
   });
-
-/** One ring of arcs whose weights sum to more than nothing; null when there is none. */
-const findRing = (count: number, arcs: readonly Arc[]): readonly Arc[] | null => {
-  const far = new Array<number>(count).fill(0);
-  const by: (Arc | null)[] = new Array<Arc | null>(count).fill(null);
-  let touched = -1;
-  for (let round = 0; round <= count; round++) {
-    touched = -1;
-    for (const arc of arcs) {
-      const reach = (far[arc.from] ?? 0) + arc.weight;
-      if (reach > (far[arc.to] ?? 0)) {
-        far[arc.to] = reach;
-        by[arc.to] = arc;
-        touched = arc.to;
-      }
-    }
-    if (touched < 0) return null;
-  }
-  let at = touched;
-  for (let i = 0; i < count; i++) at = by[at]?.from ?? at;
-  const ring: Arc[] = [];
-  let walk = at;
-  do {
-    const arc = by[walk];
-    if (!arc) return null;
-    ring.push(arc);
-    walk = arc.from;
-  } while (walk !== at && ring.length <= count);
-  return ring;
-};

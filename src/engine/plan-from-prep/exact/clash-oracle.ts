@@ -1,7 +1,7 @@
 import { learningSolver } from "../../search/learn/learning-solver.ts";
 import type { Literal } from "../../search/learn/solver.ts";
+import { ringAboveNothing } from "../../search/ring-above-nothing.ts";
 import type { Arc, Model } from "../model.ts";
-import { clashingRing } from "./clash-ring.ts";
 import type { Answer } from "./clash-smallest.ts";
 import { type Encoded, encode } from "./encode.ts";
 import type { Choice } from "./encode-calendar.ts";
@@ -55,7 +55,7 @@ export const oracleFor = (model: Model, asked: Asked, purse: Purse): Oracle => {
     ask: (groups) => {
       const on = new Set(groups.map(keyOf));
       const held = arcs.filter((arc) => isOrder(model, arc) || on.has(keyOf(groupOfArc(arc))));
-      const ring = clashingRing(model.nodes.length, held);
+      const ring = ringAboveNothing(model.nodes.length, held);
       if (ring) {
         core = ring.filter((arc) => !isOrder(model, arc)).map(groupOfArc);
         return "clash";

@@ -1,12 +1,17 @@
-import type { Arc } from "../model.ts";
+/** From one point to another, at least so much later. */
+type WeightedArc = { readonly from: number; readonly to: number; readonly weight: number };
 
 /**
- * A ring of arcs whose least minutes cannot fit, in order; null when there is none
- * (Bellman and Ford's longest paths; from memory). Each of its arcs is needed for the clash.
+ * A ring of arcs whose weights sum to more than nothing, in order, so that no times can keep them all; null when there
+ * is none (Bellman and Ford's longest paths; from memory). Each of its arcs is needed for the clash.
+ * Points are numbered from 0 to `count` - 1.
  */
-export const clashingRing = (count: number, arcs: readonly Arc[]): readonly Arc[] | null => {
+export const ringAboveNothing = <A extends WeightedArc>(
+  count: number,
+  arcs: readonly A[],
+): readonly A[] | null => {
   const far = new Float64Array(count);
-  const by: (Arc | null)[] = new Array<Arc | null>(count).fill(null);
+  const by: (A | null)[] = new Array<A | null>(count).fill(null);
   let touched = -1;
   for (let round = 0; round <= count; round++) {
     touched = -1;
@@ -21,7 +26,7 @@ export const clashingRing = (count: number, arcs: readonly Arc[]): readonly Arc[
   }
   let at = touched;
   for (let i = 0; i < count; i++) at = by[at]?.from ?? at;
-  const ring: Arc[] = [];
+  const ring: A[] = [];
   let walk = at;
   do {
     const arc = by[walk];
