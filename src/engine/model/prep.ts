@@ -21,8 +21,10 @@ export type StationUse = {
 
 /** Segments of a task run back to back. All attended segments of one task are done by one cook. */
 export type Segment = {
-  /** Low, likely, high; the plan is made with the likely length, rounded up to a whole minute. Within a range it is the mean that stands there. */
+  /** Low, likely, high; the plan is made with the likely length, rounded up to a whole minute. Within a range it is the mean that stands there, or the longest of a wait that costs no hands. */
   readonly minutes: Estimate<Minutes>;
+  /** The likeliest length, where the plan counts on another; absent: `minutes.likely`. */
+  readonly usual?: Minutes;
   readonly attention: Attention;
   readonly station: Station;
   readonly uses: readonly StationUse[];

@@ -11,7 +11,7 @@ import { waits } from "./kitchen-rates.ts";
 import { loosen } from "./loosen.ts";
 import { prudent } from "./prudent.ts";
 import { shareMise } from "./share-mise.ts";
-import { worksOf } from "./work.ts";
+import { type Work, worksOf } from "./work.ts";
 
 /** The work of the menu, as tasks with segments, stations and lags. */
 export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
@@ -30,22 +30,14 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
       return at === undefined || !plated.has(task.dish) ? null : Math.floor(at / 1440);
     },
   );
-  const tasks = shared.tasks.map(prudent);
+  const between = [...shared.lags, ...componentLags(menu, works, made)];
+  const tasks = prudent(shared.tasks, between);
   const plates = new Map<number, string[]>();
   works.forEach((work, w) => {
     const plate = made[w]?.plate;
     if (plate) plates.set(work.course, [...(plates.get(work.course) ?? []), plate]);
   });
-  const bySource = new Map<string, DishTasks[]>();
-  works.forEach(({ dish }, w) => {
-    const own = made[w];
-    if (own) bySource.set(dish.source, [...(bySource.get(dish.source) ?? []), own]);
-  });
-  const lags = loosen(tasks, [
-    ...shared.lags,
-    ...componentLags(menu, bySource),
-    ...[...plates.values()].flatMap((ids) => together(ids, tasks)),
-  ]);
+  const lags = loosen(tasks, [...between, ...[...plates.values()].flatMap((ids) => together(ids, tasks))]);
   const courses: CourseGoal[] = sitting.courses.flatMap((course, c) => {
     const plateTasks = plates.get(c);
     return plateTasks ? [{ course: c, name: course.name, due: course.at, plateTasks }] : [];
@@ -70,9 +62,15 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
 /** A component is done before whatever takes it, and keeps as its own card says. */
 const componentLags = (
   menu: Menu,
-  bySource: ReadonlyMap<string, readonly DishTasks[]>,
-): readonly DraftLag[] =>
-  menu.components.flatMap((component) =>
+  works: readonly Work[],
+  made: readonly DishTasks[],
+): readonly DraftLag[] => {
+  const bySource = new Map<string, DishTasks[]>();
+  works.forEach(({ dish }, w) => {
+    const own = made[w];
+    if (own) bySource.set(dish.source, [...(bySource.get(dish.source) ?? []), own]);
+  });
+  return menu.components.flatMap((component) =>
     component.usedBy.flatMap((user) =>
       // A component comes first, also where its card is served as a dish besides.
       (bySource.get(component.dish.source)?.slice(0, 1) ?? []).flatMap((own) =>
@@ -80,6 +78,7 @@ const componentLags = (
       ),
     ),
   );
+};
 
 const lagsToTakers = (own: DishTasks, other: DishTasks, ingredient: number | null): readonly DraftLag[] => {
   const all = ingredient === null ? [] : (other.takers.get(ingredient) ?? []);

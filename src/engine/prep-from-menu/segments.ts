@@ -250,11 +250,18 @@ export const joinSegments = (segments: readonly Segment[]): readonly Segment[] =
   return joined;
 };
 
-const sum = (a: Estimate<Minutes>, b: Estimate<Minutes>): Estimate<Minutes> => ({
-  low: minutes(a.low + b.low),
-  likely: minutes(a.likely + b.likely),
-  high: minutes(a.high + b.high),
-});
+/**
+ * One after the other: the means add, and so do the variances, since the one does not run over because the other does.
+ * Ranges that were added would say that everything goes wrong at once.
+ */
+const sum = (a: Estimate<Minutes>, b: Estimate<Minutes>): Estimate<Minutes> => {
+  const [low, likely, high] = [a.low + b.low, a.likely + b.likely, a.high + b.high];
+  if (high <= low) return exactly(minutes(likely));
+  const mean = (low + 4 * likely + high) / 6;
+  const share = Math.hypot(a.high - a.low, b.high - b.low) / (high - low);
+  const drawn = (n: number): Minutes => minutes(mean + share * (n - mean));
+  return { low: drawn(low), likely: drawn(likely), high: drawn(high) };
+};
 
 const sameUses = (a: readonly StationUse[], b: readonly StationUse[]): boolean =>
   a.length === b.length &&

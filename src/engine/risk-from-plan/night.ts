@@ -33,10 +33,9 @@ export const runNight = (
   const pace = new Map(cooks.map((cook) => [cook, drawPace(paces)]));
   for (const [k, stage] of stages.entries()) {
     const { segment, cook } = stage;
-    const factor = segment.attention !== "none" && cook !== null ? (pace.get(cook) ?? 1) : 1;
     // Each stage has a stream of its own, so that plans can be compared draw by draw.
     const chance = chanceFrom(ofTonight ^ streamOf(stage.task.id, stage.place));
-    length[k] = factor * drawLength(segment.minutes, segment.attention, segment.station, chance);
+    length[k] = drawLength(segment, cook === null ? 1 : (pace.get(cook) ?? 1), chance);
   }
   for (const [k, { task, planned, place }] of stages.entries()) {
     // Only the first stage of a task has an hour of its own; the others follow on.

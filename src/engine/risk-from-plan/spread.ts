@@ -1,21 +1,24 @@
-import type { Estimate } from "../measure/estimate.ts";
 import type { Minutes } from "../measure/units.ts";
-import type { Attention, Station } from "../model/food.ts";
+import type { Station } from "../model/food.ts";
+import type { Segment } from "../model/prep.ts";
 import type { Chance } from "../search/chance.ts";
 
 /**
- * Coefficients of variation of a length that the words give as one figure, by who does it: hands are the least even,
- * an oven or a fridge keeps time. Common practice, no source.
+ * Coefficients of variation of a length that the words give as one figure, by what ends it. Hands are the least even.
+ * What a clock or the heat ends is stated closer: from the oven within a tenth on nineteen nights of twenty, from the
+ * stove or a machine within a fifth, whoever stands by; the cold keeps time. Common practice, no source.
  */
 const ofHands = 0.25;
 const ofMinding = 0.2;
-const ofHeat = 0.08;
+const ofStove = 0.1;
+const ofOven = 0.05;
 const ofCold = 0.03;
 
-/** How much faster or slower a cook is on one night than on another, in all they do. Common practice, no source. */
+/** How much faster or slower a cook is on one night than on another, in all they do by hand. Common practice, no source. */
 const ofCook = 0.1;
 
 const cold: readonly Station[] = ["fridge", "freezer", "ice-bath"];
+const stove: readonly Station[] = ["burner", "grill", "fryer", "machine"];
 
 /** A factor of mean 1 with this coefficient of variation: lognormal, so that work runs over further than it runs short. */
 const lognormal = (variation: number, chance: Chance): number => {
@@ -26,30 +29,55 @@ const lognormal = (variation: number, chance: Chance): number => {
 /** A cook's pace for one night, 1 on the mean. */
 export const drawPace = (chance: Chance): number => lognormal(ofCook, chance);
 
+/** True when hands end it and no clock: then a quick cook is done sooner. */
+export const isPaced = ({ attention, station }: Segment): boolean =>
+  attention !== "none" && (station === "hands" || station === "bench");
+
+/** The mean and the standard deviation of a length over many nights, a cook's pace included. */
+export const momentsOf = (segment: Segment): { readonly mean: number; readonly deviation: number } => {
+  const { low, high } = segment.minutes;
+  const likely = segment.usual ?? segment.minutes.likely;
+  if (high <= low) {
+    const pace = isPaced(segment) ? ofCook : 0;
+    return { mean: likely, deviation: likely * Math.hypot(variationOf(segment), pace) };
+  }
+  if (isOver(segment)) return { mean: likely, deviation: 0 };
+  return { mean: (low + 4 * likely + high) / 6, deviation: (high - low) / 6 };
+};
+
+/** "At least three hours", left alone, is over when the three hours are. */
+const isOver = ({ minutes, attention, usual }: Segment): boolean =>
+  attention === "none" && (usual ?? minutes.likely) === minutes.low;
+
 /**
  * The length of a segment on one night. Where there are three figures it is drawn from the beta distribution of PERT over
  * them, with mean (low + 4 × likely + high) / 6 (Malcolm, Roseboom, Clark, Fazar 1959); where the words give one figure,
- * around it by who does the work.
+ * around it by what ends it. The pace of a cook comes on top of a figure; a range has it in it already, so that there
+ * the pace takes its part of the range and the rest is drawn.
  */
-export const drawLength = (
-  { low, likely, high }: Estimate<Minutes>,
-  attention: Attention,
-  station: Station,
-  chance: Chance,
-): number => {
-  if (high <= low) return likely * lognormal(variationOf(attention, station), chance);
-  // "At least three hours", left alone, is over when the three hours are.
-  if (attention === "none" && likely === low) return likely;
+export const drawLength = (segment: Segment, pace: number, chance: Chance): number => {
+  const { low, high } = segment.minutes;
+  const likely: Minutes = segment.usual ?? segment.minutes.likely;
+  const paced = isPaced(segment) ? pace : 1;
+  if (high <= low) return likely * paced * lognormal(variationOf(segment), chance);
+  if (isOver(segment)) return likely;
   const share = (likely - low) / (high - low);
   const above = gamma(1 + 4 * share, chance);
   const below = gamma(5 - 4 * share, chance);
-  return low + ((high - low) * above) / (above + below);
+  const drawn = low + ((high - low) * above) / (above + below);
+  if (paced === 1) return drawn;
+  const mean = (low + 4 * likely + high) / 6;
+  const ofRange = (high - low) / 6;
+  const own = Math.sqrt(Math.max(0, 1 - ((ofCook * mean) / ofRange) ** 2));
+  return Math.max(0, mean * paced + own * (drawn - mean));
 };
 
-const variationOf = (attention: Attention, station: Station): number => {
-  if (attention === "hands") return ofHands;
-  if (attention === "mind") return ofMinding;
-  return cold.includes(station) ? ofCold : ofHeat;
+const variationOf = ({ attention, station }: Segment): number => {
+  if (cold.includes(station)) return ofCold;
+  if (station === "oven") return ofOven;
+  if (stove.includes(station)) return ofStove;
+  if (attention === "none") return ofCold;
+  return attention === "hands" ? ofHands : ofMinding;
 };
 
 /** A number of the gamma distribution with this shape, from 1 (Marsaglia and Tsang 2000). */
