@@ -1,8 +1,9 @@
+import { panHolds, pansFor } from "../larder/pans.ts";
 import { count } from "../measure/units.ts";
 import type { Action, Dish } from "../model/dish.ts";
 import type { Batches } from "../model/menu.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import { gramsATray, namedPan, panHolds, pansFor } from "./choose-vessel.ts";
+import { gramsATray, namedPan } from "./choose-vessel.ts";
 import { type Load, loadsOf, timesLoad } from "./vessel-loads.ts";
 
 /** Litres that the pan holds which the words name, or the largest. Zero when the kitchen has none. */
