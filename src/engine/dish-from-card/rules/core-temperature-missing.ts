@@ -16,6 +16,9 @@ const longWet = 30;
 const longOven = 150;
 const wet = new Set(["simmer", "stew", "boil", "braise", "pressure-cook", "confit", "make-stock", "reduce"]);
 
+// Browned mince that cooks on for so long is done through. Common practice, no source.
+const broken = 10;
+
 const doneCue =
   /clear|pink|cooked|done|falls?|falling|tender|internal|through|opaque|juices|reads?\b|no blood/i;
 
@@ -33,7 +36,7 @@ export const coreTemperatureMissing: Rule = {
         food === null ||
         i.optional ||
         i.state.some((s) => /cooked|smoked|roast/.test(s)) ||
-        /\b(cooked|left-?over|smoked|cured|bacon|lardons?|pancetta|guanciale|ham|chorizo|prosciutto|salami|gammon)\b/i.test(
+        /\b(cooked|left-?over|smoked|cured|bacon|lardons?|pancetta|guanciale|ham|chorizo|prosciutto|salami|gammon|lobster|crab|(?:nut|walnut|pecan|almond)s? ?meats?)\b/i.test(
           i.text,
         )
       )
@@ -43,8 +46,12 @@ export const coreTemperatureMissing: Rule = {
       if (hazard === undefined) return [];
       const touched = actionsOn(dish, i.index);
       const cooking = touched.filter((p) => cooks(p));
-      const last = cooking.at(-1);
+      const last =
+        cooking.findLast(({ action }) =>
+          action.uses.some((u) => u.ingredient === i.index || u.named === i.index),
+        ) ?? cooking.at(-1);
       if (last === undefined || touched.some((p) => isShownDone(p)) || simmersLong(cooking)) return [];
+      if (hazard === "raw-mince" && isBrokenUp(touched)) return [];
       const figure = figureFor(region, hazard);
       if (figure <= 0) return [];
       const end = last.action.span.end;
@@ -88,7 +95,29 @@ const simmersLong = (cooking: readonly Placed[]): boolean => {
   );
 };
 
-const isShownDone = ({ action }: Placed): boolean => {
-  if (action.core !== null) return true;
-  return action.cue !== null && doneCue.test(action.cue);
+/** Mince that is browned in bits and then cooked on in its sauce or under its top: nothing in it is thicker than a pea. */
+const isBrokenUp = (touched: readonly Placed[]): boolean => {
+  const shaped =
+    /\b(?:patt(?:y|ies)|burgers?|meat ?balls?|balls|koftas?|loaf|cakes|rissoles|sausages?|stuff(?:ed|ing)?|fill(?:ed)?|cutlets?)\b/i;
+  if (touched.some(({ step }) => shaped.test(step.text))) return false;
+  const browned = touched.findIndex(
+    ({ action, step }) =>
+      /^(?:brown|fry|sear|saute|stir-fry|cook|sweat)$/.test(action.technique ?? "") &&
+      /\bbrown|crumbl|break(?:ing)? (?:it|up)|chopping it/i.test(step.text),
+  );
+  if (browned < 0) return false;
+  return (
+    touched
+      .slice(browned + 1)
+      .filter((p) => cooks(p) || p.action.station === "oven")
+      .reduce((sum, p) => sum + (p.action.minutes?.likely ?? 0), 0) >= broken
+  );
 };
+
+const isShownDone = ({ action, step }: Placed): boolean => {
+  if (action.core !== null) return true;
+  return (action.cue !== null && doneCue.test(action.cue)) || toldDone.test(step.text);
+};
+
+const toldDone =
+  /cooked (?:all the way )?through|cooked until done|(?:juices?|liquid) (?:run|is|are)s? clear|no (?:longer )?pink|internal temperature|until (?:the )?(?:chicken|meat|pork|sausages?|mince|it|they)(?: is| are)? (?:well |fully )?(?:cooked|done|tender)/i;

@@ -39,3 +39,19 @@ const follow = (dish: Dish, ingredient: number): readonly Placed[] => {
     return touches;
   });
 };
+
+/** What the method tells from the sentence of an action on. */
+export const toldFrom = (dish: Dish, { action, step }: Placed): string => {
+  const at = Math.max(0, action.span.start - step.span.start);
+  const from = Math.max(0, step.text.slice(0, at).search(/[^.!?]*$/));
+  return [step.text.slice(from), ...dish.steps.slice(dish.steps.indexOf(step) + 1).map((s) => s.text)].join(
+    "\n",
+  );
+};
+
+const base = /\b(?:dough|pastry|batter|pasta|starter|leaven|levain)\b/i;
+const eaten = /\b(?:serve|eat|eaten|spoons?|bowls? to|glasses)\b/i;
+
+/** A card that makes what is baked on another: a dough, a pastry, a batter, and nothing is said of eating it. */
+export const isBase = (dish: Dish): boolean =>
+  base.test(dish.title) && !dish.steps.some((step) => step.phase === "to-serve" || eaten.test(step.text));

@@ -1,8 +1,12 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import { isEveryday } from "../../larder/everyday.ts";
+import { foodById, foodByName } from "../../larder/foods.ts";
 import type { Dish, Ingredient } from "../../model/dish.ts";
+import type { Shelf } from "../../model/food.ts";
 import { nameAt } from "../steps/find-mentions.ts";
 import { nameIndexOf } from "../steps/name-index.ts";
+import { stem } from "../steps/stem.ts";
+import { nearlyListed } from "./listed-words.ts";
 import type { Rule } from "./rule.ts";
 import { stepTokens } from "./step-tokens.ts";
 
@@ -16,8 +20,20 @@ export const listedNotUsed: Rule = {
     const taken = dish.ingredients.filter((i) => used.has(i.index)).length;
     if (taken * 2 < dish.ingredients.length) return [];
     const named = namedInMethod(dish);
+    const isTaken = (i: Ingredient): boolean => used.has(i.index) || named.has(i.index);
+    const method = methodOf(dish);
+    const nearly = new Set(
+      [...nearlyListed(dish)].flatMap(([food, lines]) => (method.foods.has(food) ? lines : [])),
+    );
+    const said = new Set<number>();
     return dish.ingredients
-      .filter((i) => !used.has(i.index) && !named.has(i.index) && !excused(i))
+      .filter((i) => {
+        if (isTaken(i) || excused(i) || nearly.has(i.index) || said.has(i.span.start)) return false;
+        if (isMeant(dish, i, method) || dish.ingredients.some((o) => isEither(i, o) && isTaken(o)))
+          return false;
+        said.add(i.span.start);
+        return true;
+      })
       .map((i) =>
         makeFinding(
           "listed-not-used",
@@ -31,6 +47,78 @@ export const listedNotUsed: Rule = {
       );
   },
 };
+
+type Method = {
+  readonly words: readonly string[];
+  readonly joined: string;
+  readonly foods: ReadonlySet<string>;
+};
+
+const methodOf = (dish: Dish): Method => {
+  const words = dish.steps.flatMap((step) =>
+    stepTokens(step)
+      .filter((t) => t.kind === "word")
+      .map((t) => t.stem),
+  );
+  const foods = new Set(words.flatMap((w, k) => [foodByName.get(w), foodByName.get(`${w} ${words[k + 1]}`)]));
+  foods.delete(undefined);
+  return { words, joined: words.join(""), foods: foods as ReadonlySet<string> };
+};
+
+/** What cooks call by what it does, and by which foods it is meant. */
+const byUse: readonly (readonly [word: string, meant: RegExp])[] = [
+  ["flavouring", /extract|essence|vanilla|zest|rind|liqueur|rum|brandy/],
+  ["flavoring", /extract|essence|vanilla|zest|rind|liqueur|rum|brandy/],
+  ["liquor", /wine|brandy|rum|whisk|sherry|liqueur/],
+  ["noodle", /noodle|pasta/],
+  ["seed", /seed|sesame|linseed/],
+  ["seasoning", /mustard|lemon|onion juice|anchov|vinegar|sugar|honey|cheese|sauce/],
+];
+
+const byShelf: readonly (readonly [word: string, shelf: Shelf])[] = [
+  ["vegetable", "vegetables"],
+  ["veg", "vegetables"],
+  ["seafood", "fish"],
+  ["fruit", "fruit"],
+];
+
+/**
+ * A line that the words may mean without its name: by what it does, by a kind that is said of all ("the spices"), or by
+ * the head of its name where no other line of that head is named in full.
+ */
+const isMeant = (dish: Dish, i: Ingredient, { words, joined }: Method): boolean => {
+  const has = (word: string): boolean => words.includes(word);
+  const name = `${i.name} ${i.food === null ? "" : (foodById(i.food)?.name ?? "")}`.toLowerCase();
+  const shelf = i.food === null ? null : (foodById(i.food)?.shelf ?? null);
+  if (/\b(?:any|your choice|desired|optional|choose)\b/i.test(i.text)) return true;
+  const small = shelf === "spices" || shelf === "herbs";
+  if (small && ["spice", "seasoning", "herb", "aromatic"].some(has)) return true;
+  if (byShelf.some(([word, at]) => has(word) && shelf === at)) return true;
+  if (byUse.some(([word, meant]) => has(word) && meant.test(name))) return true;
+  const own = i.name
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .map(stem);
+  // "Bayleaf", "corn flour", "bicarbonate".
+  const close = own.join("");
+  if (close.length >= 6 && joined.includes(close)) return true;
+  const head = own.at(-1) ?? "";
+  if (head.length < 4 || own.length < 2) return false;
+  const others = dish.ingredients
+    .filter((o) => o !== i)
+    .map((o) =>
+      o.name
+        .toLowerCase()
+        .split(/[^\p{L}]+/u)
+        .map(stem),
+    )
+    .filter((o) => o.at(-1) === head && o.length > 1);
+  return words.some((w, k) => w === head && !others.some((o) => o.at(-2) === words[k - 1]));
+};
+
+/** Two foods of one line, or of one text: "lard or butter", "wine and brandy, mixed". */
+const isEither = (a: Ingredient, b: Ingredient): boolean =>
+  a !== b && a.span.start === b.span.start && /\bor\b|\/|\bmixed\b|\be\.g/i.test(a.text);
 
 const excused = (i: Ingredient): boolean =>
   i.optional || i.equipment || i.purpose !== null || i.name.trim() === "" || isEveryday(i.food);

@@ -1,15 +1,56 @@
 import type { Dish } from "../../model/dish.ts";
 import { stem } from "../steps/stem.ts";
 
-// Words that are as often the dish in hand as a food of its own.
+// What a card makes of its foods, whatever they are: the dish in hand as often as a food of its own.
 const mixtures =
-  "dough batter sauce filling mixture mix syrup custard pastry dressing marinade icing glaze gravy soup jam caramel meringue cake bread salad stew roux stock broth crust topping base paste cream crumb meat fish vegetable veg fruit herb spice seasoning fat liquid bun roll biscuit cookie pie tart pasta noodle rice cheese nut berry steak burger patty dumpling meatball skin bone leaf juice peel zest rind stuffing spread dip pizza pancake waffle muffin tortilla toast roast casserole curry chip mash pudding jelly ganache frosting mousse sandwich egg yolk white colour color garnish drink coffee tea wine beer seed kernel pulp shell head tail stalk root lot bit bird brine ice".split(
+  "dough batter sauce filling mixture mix syrup custard pastry dressing vinaigrette marinade icing glaze gravy soup jam caramel meringue cake salad stew roux crust topping base paste crumb seasoning liquid bun roll biscuit cookie pie tart burger patty dumpling meatball skin bone leaf peel zest rind stuffing spread dip pizza pancake waffle muffin tortilla roast casserole curry mash pudding jelly ganache frosting mousse sandwich colour color garnish drink pulp shell head tail stalk root lot bit bird brine ice whey bechamel béchamel white".split(
     " ",
   );
 
+const meatWords =
+  /meat|beef|lamb|pork|veal|venison|mutton|kid|chicken|turkey|duck|goose|hen|rabbit|hare|steak|chop|loin|shank|shoulder|brisket|oxtail|cheek|rib|joint|mince|sausage|bacon|ham|gammon|chorizo|pancetta|liver|kidney|tongue/;
+
+/** Words for a kind of food that name another line of the list, or what came of one; by what must be on the list. */
+const kinds: Readonly<Record<string, RegExp>> = {
+  egg: /egg|yolk|white/,
+  yolk: /egg|yolk/,
+  cheese:
+    /chees|cheddar|parmesan|parmigiano|gruy|comt|mozzarella|feta|pecorino|emmental|stilton|halloumi|ricotta|mascarpone|gorgonzola|paneer|brie|camembert|taleggio|fontina|manchego|quark/,
+  cream: /cream|crème|creme|cr.me|mascarpone/,
+  bread: /bread|loaf|baguette|sourdough|bun|roll|toast|ciabatta|focaccia|brioche|pitta|crumb|flour/,
+  toast: /bread|loaf|baguette|sourdough|toast|bun|muffin|brioche/,
+  stock: /stock|broth|bouillon|bone|carcass|consomm|giblet|trimming|shell|wing|cube/,
+  broth: /stock|broth|bouillon|bone|carcass|consomm|giblet|trimming|shell|wing|cube/,
+  wine: /wine|sherry|port|marsala|madeira|vermouth|champagne|prosecco/,
+  beer: /beer|ale|lager|stout|porter/,
+  rice: /rice|risotto/,
+  pasta:
+    /pasta|spaghetti|penne|macaroni|fusilli|rigatoni|linguine|tagliatelle|lasagne|lasagna|orzo|fettuccine|farfalle|noodle|vermicelli|ravioli|pappardelle|bucatini|orecchiette|conchiglie|flour/,
+  noodle: /noodle|pasta|spaghetti|ramen|udon|soba|vermicelli|flour/,
+  nut: /nut|almond|pecan|pistachio|cashew|macadamia/,
+  steak: meatWords,
+  fish: /fish|cod|haddock|salmon|trout|hake|pollock|mackerel|sea bass|bream|tuna|sole|halibut|turbot|monk|sardine|anchov|herring|plaice|skate|char|snapper|tilapia/,
+  juice:
+    /juice|lemon|lime|orange|grapefruit|apple|tomato|berr|fruit|pineapple|pomegranate|rhubarb|plum|cherr|passion/,
+  coffee: /coffee|espresso/,
+  tea: /tea\b/,
+  chip: /potato|chip/,
+  berry: /berr|currant/,
+  fruit:
+    /apple|pear|plum|peach|apricot|berr|cherr|fig|date|raisin|sultana|currant|orange|lemon|lime|mango|pineapple|rhubarb|banana|melon|grape|quince|fruit|prune|cranberr|nectarine|kiwi/,
+};
+// Kinds so wide that nearly any list has one, and words that are parts of any food.
+const wide = "vegetable veg herb spice seasoning kernel seed meat fat".split(" ");
+const makesStock: ReadonlySet<string> = new Set(["make-stock", "poach"]);
+
 /** Stemmed words that name what the card itself makes: mixtures, its parts, its title. */
 export const madeHere = (dish: Dish): ReadonlySet<string> => {
-  const made = new Set<string>(mixtures);
+  const made = new Set<string>([...mixtures, ...wide]);
+  const list = dish.ingredients.map((i) => `${i.text} ${i.name}`.toLowerCase()).join(" ; ");
+  for (const [kind, members] of Object.entries(kinds)) if (members.test(list)) made.add(kind);
+  // Whatever was boiled in water gives a stock.
+  if (dish.steps.some((step) => step.actions.some((a) => makesStock.has(a.technique ?? ""))))
+    for (const kind of ["stock", "broth"]) made.add(kind);
   const put = (words: string | null): void => {
     for (const word of (words ?? "").toLowerCase().split(/[^\p{L}]+/u))
       if (word.length > 2) made.add(stem(word));

@@ -23,6 +23,8 @@ export const moreUsedThanListed: Rule = {
       const share = uses.reduce((sum, u) => sum + u.share, 0);
       const last = uses.at(-1);
       if (share <= tolerance || last === undefined) return [];
+      // Words that take all of it twice name it twice; only a part that is told makes a sum.
+      if (uses.every((u) => u.share === 1)) return [];
       return [
         makeFinding(
           "more-used-than-listed",

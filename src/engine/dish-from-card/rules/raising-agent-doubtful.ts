@@ -1,23 +1,37 @@
 import { makeFinding } from "../../findings/make-finding.ts";
+import type { Dish } from "../../model/dish.ts";
 import { type AgentShare, overdosed } from "./agent-share.ts";
 import { withGrams } from "./line-rewrite.ts";
 import type { Rule } from "./rule.ts";
-import { isFlour, isFood } from "./whole-weights.ts";
+import { gramsWhere, isFood } from "./whole-weights.ts";
+
+/** What stands in for flour counts with it: "meal" of any grain, oats, ground nuts, crumbs, starch, mixes. */
+const isMeal = isFood(
+  /\b(?:flours?|\w*meal|oats?|polenta|semolina|bran|ground \w+|starch|cornflour|crumbs?|mix|cocoa)\b/i,
+);
+
+/** Less than this share of flour is no dough or batter, and the agent has other work (to sharpen, to soften). Common practice, no source. */
+const leastMeal = 0.1;
+
+/** Flour of a known weight that makes a dough or a batter. */
+const isDough = (dish: Dish): boolean =>
+  !dish.ingredients.some((i) => isMeal(i) && (i.grams === null || i.gramsBasis === "vague")) &&
+  gramsWhere(dish, isMeal) >= leastMeal * gramsWhere(dish, () => true);
 
 const agents: readonly AgentShare[] = [
-  { agent: isFood(/\bbaking powder\b/i), base: isFlour, usual: 0.04, most: 0.09 },
-  { agent: isFood(/\b(?:bicarbonate|baking soda)\b/i), base: isFlour, usual: 0.01, most: 0.03 },
+  { agent: isFood(/\bbaking powder\b/i), base: isMeal, usual: 0.04, most: 0.09 },
+  { agent: isFood(/\b(?:bicarbonate|baking soda)\b/i), base: isMeal, usual: 0.01, most: 0.045 },
 ];
 
 /**
- * Baking powder over 9 % or bicarbonate over 3 % of the flour, which tastes of soap. Three to five, and about one, are
+ * Baking powder over 9 % or bicarbonate over 4.5 % of the flour, which tastes of soap. Three to five, and about one, are
  * common practice, no source.
  */
 export const raisingAgentDoubtful: Rule = {
   code: "raising-agent-doubtful",
   check: (dish) =>
     agents
-      .flatMap((agent) => overdosed(dish, agent))
+      .flatMap((agent) => (isDough(dish) ? overdosed(dish, agent) : []))
       .map(({ line, share, grams }) =>
         makeFinding(
           "raising-agent-doubtful",

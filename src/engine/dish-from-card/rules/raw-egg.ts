@@ -1,11 +1,46 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import { isCookedThrough } from "../../larder/cooked-through.ts";
 import { foodById } from "../../larder/foods.ts";
-import { actionsOn } from "./dish-graph.ts";
+import { techniqueById } from "../../larder/techniques.ts";
+import type { Action, Dish } from "../../model/dish.ts";
+import { actionsOn, isBase, type Placed, placedActions, toldFrom } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
-const pasteurised = /pasteuri[sz]ed/i;
+const readyMade = /pasteuri[sz]ed|(?:hard|soft)?-?boiled|poached|cooked/i;
+
+// Heat told in the sentence that takes the egg up, as a state of the pot and not as an action of its own.
+const inHeat =
+  /\b(?:boil(?:s|ing)|simmer(?:s|ing)|bubbling|hot (?:pan|oil|soup|broth|stock|fat)|over (?:hot|simmering) water|coagulate|start cooking|(?:whites?|tops?) (?:of the eggs )?(?:are|is|start to|starts to)? ?set)\b/i;
+
+const isToldCooked = (dish: Dish, first: Placed): boolean => {
+  const told = toldFrom(dish, first);
+  return inHeat.test(/^[^.!?]*/.exec(told)?.[0] ?? "");
+};
+
+/** Egg that meets flour or mince before some heat: batters, doughs and mixtures are cooked, whatever the words call them. */
+const isInDough = (dish: Dish, touched: readonly Placed[]): boolean => {
+  const all = placedActions(dish);
+  const met = touched.filter((p) =>
+    dish.ingredients.some((o) => {
+      const hazards = o.food === null ? [] : (foodById(o.food)?.hazards ?? []);
+      return (
+        (hazards.includes("raw-flour") || hazards.includes("raw-mince")) &&
+        actionsOn(dish, o.index).includes(p)
+      );
+    }),
+  )[0];
+  if (met === undefined) return false;
+  return (
+    /\bbrown(?:s|ed|ing)?\b|\bgolden\b/i.test(toldFrom(dish, met)) ||
+    all.slice(all.indexOf(met)).some(({ action }) => heats(action))
+  );
+};
+
+const heats = (action: Action): boolean =>
+  action.technique !== "preheat" &&
+  ((action.technique !== null && techniqueById(action.technique)?.kills === true) ||
+    /^(?:oven|grill|fryer)$/.test(action.station));
 
 /**
  * Egg, yolk or white that no step cooks through. Eggs carry Salmonella; who may be served them raw depends on the eggs
@@ -19,7 +54,8 @@ export const rawEgg: Rule = {
       if (food === null || !food.hazards.includes("raw-egg") || i.optional) return [];
       const touched = actionsOn(dish, i.index);
       const first = touched[0];
-      if (first === undefined || pasteurised.test(i.text) || isCookedThrough(dish, i.index)) return [];
+      if (first === undefined || readyMade.test(i.text) || isCookedThrough(dish, i.index)) return [];
+      if (isBase(dish) || isToldCooked(dish, first) || isInDough(dish, touched)) return [];
       return [
         makeFinding(
           "raw-egg",

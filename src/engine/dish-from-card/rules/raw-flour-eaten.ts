@@ -1,9 +1,12 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import { foodById } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
-import { actionsOn, placedActions } from "./dish-graph.ts";
+import { actionsOn, isBase, placedActions, toldFrom } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
+
+const inHeat =
+  /\b(?:saucepan|frying pan|skillet|griddle|wok|deep fat|hot oil|bubbl\w+|thickens?|thickened|browned|golden|bake[sd]?|baking (?:tray|sheet|tin)|fry|fried|boil\w*|cook\w*)\b/i;
 
 /** Flour that nothing heats. Flour is raw: it may carry E. coli and Salmonella. Source: FDA, "Flour is a raw food". */
 export const rawFlourEaten: Rule = {
@@ -12,7 +15,7 @@ export const rawFlourEaten: Rule = {
     dish.ingredients.flatMap((i) => {
       const food = i.food === null ? null : foodById(i.food);
       if (food === null || !food.hazards.includes("raw-flour") || i.optional || i.purpose !== null) return [];
-      if (/heat[- ]treated|toasted|cooked|roasted/i.test(i.text)) return [];
+      if (/heat[- ]treated|toasted|cooked|roasted/i.test(i.text) || isBase(dish)) return [];
       const touched = actionsOn(dish, i.index);
       if (touched.length === 0 || touched.some(({ action }) => heats(action.technique, action.station)))
         return [];
@@ -26,6 +29,8 @@ export const rawFlourEaten: Rule = {
         )
       )
         return [];
+      // "Put the butter in a saucepan; when it bubbles, add the flour": told as a state of the pan.
+      if (touched[0] !== undefined && inHeat.test(toldFrom(dish, touched[0]))) return [];
       return [
         makeFinding(
           "raw-flour-eaten",

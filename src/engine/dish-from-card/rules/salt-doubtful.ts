@@ -10,7 +10,7 @@ const salt: AgentShare = {
   most: 0.03,
 };
 const onPurpose =
-  /brin|cur(?:e|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|spice mix|pasta|boil/i;
+  /brin|seasoning|rub\b(?! the)|cur(?:e|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|spice mix|pasta|boil/i;
 
 /**
  * More salt than can be eaten: over 3 % of all that goes in. About 1 % is usual. Brines, cures, crusts, pickles and salted
@@ -21,13 +21,16 @@ export const saltDoubtful: Rule = {
   check: (dish) =>
     onPurpose.test(dish.text)
       ? []
-      : overdosed(dish, salt).map(({ line, share, grams }) =>
-          makeFinding(
-            "salt-doubtful",
-            dish.source,
-            line.span,
-            { name: line.name, share },
-            { fixes: [{ kind: "correct-amount", edits: [withGrams(line, grams)] }] },
+      : overdosed(dish, salt)
+          // What no figure stands with was put in by a usual one; a lone dry thing is a seasoning.
+          .filter(({ line }) => line.gramsBasis !== "vague" && line.amounts.length > 0)
+          .map(({ line, share, grams }) =>
+            makeFinding(
+              "salt-doubtful",
+              dish.source,
+              line.span,
+              { name: line.name, share },
+              { fixes: [{ kind: "correct-amount", edits: [withGrams(line, grams)] }] },
+            ),
           ),
-        ),
 };

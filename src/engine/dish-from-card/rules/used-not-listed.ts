@@ -9,6 +9,7 @@ import { isTool } from "../steps/find-details.ts";
 import { type NameIndex, nameIndexOf } from "../steps/name-index.ts";
 import { stem } from "../steps/stem.ts";
 import type { Token } from "../steps/tokens.ts";
+import { listedWords, nearlyListed } from "./listed-words.ts";
 import { madeHere } from "./made-here.ts";
 import type { Rule } from "./rule.ts";
 import { stepTokens } from "./step-tokens.ts";
@@ -34,7 +35,7 @@ export const usedNotListed: Rule = {
     for (const step of dish.steps) {
       if (step.phase === "to-serve") continue;
       for (const one of unlistedIn(step, names, listed, made))
-        if (!found.has(one.food.id)) found.set(one.food.id, one);
+        if (!found.has(one.food.id) && !isOnList(dish, one)) found.set(one.food.id, one);
     }
     const all = [...found.values()];
     // What is in every kitchen is often left off a list: one note for all of it.
@@ -81,7 +82,11 @@ const unlistedIn = (
       const hit = foodAt(tokens, i);
       if (hit === null) continue;
       const last = tokens[hit.to - 1];
-      if (last !== undefined && !excused(tokens, i, hit, action, names, listed, made))
+      if (
+        last !== undefined &&
+        !excused(tokens, i, hit, action, names, listed, made) &&
+        !isAside(tokens, i, hit.to)
+      )
         found.push({
           name: step.text.slice(token.at, last.end),
           food: hit.food,
@@ -92,6 +97,39 @@ const unlistedIn = (
     }
   }
   return found;
+};
+
+/** On the list after all: in a line that was read otherwise, misspelt, or by the name of its kind ("the pork" of "pork loin"). */
+const isOnList = (dish: Dish, { name, food }: Unlisted): boolean => {
+  const words = listedWords(dish);
+  if (nearlyListed(dish).has(food.id)) return true;
+  const stems = name
+    .toLowerCase()
+    .split(/[\s-]+/)
+    .map(stem);
+  if (stems.every((w) => words.has(w))) return true;
+  const only = stems.length === 1 ? (stems[0] ?? "") : "";
+  if (!/^(?:pork|chicken|beef|lamb|fish)$/.test(only)) return false;
+  return dish.ingredients.some(
+    (i) =>
+      new RegExp(`${only}\\w`, "i").test(i.text) ||
+      (i.food !== null && foodById(i.food)?.diet.some((fact) => fact === only) === true),
+  );
+};
+
+const asideWords =
+  /^(optional|optionally|e\.g|eg|example|alternatively|instead|customi[sz]e|omit|improved|variation|variations|desired|choose|whatever|prefer|preferred|substitute|leftovers?)$/;
+
+/** In a sentence that speaks of other ways to make the dish, or the first word of a name that goes on ("chocolate frosting"). */
+const isAside = (tokens: readonly Token[], from: number, to: number): boolean => {
+  let start = from;
+  while (start > 0 && tokens[start - 1]?.text !== "." && tokens[start - 1]?.text !== "!") start -= 1;
+  let end = to;
+  while (end < tokens.length && tokens[end]?.text !== "." && tokens[end]?.text !== "!") end += 1;
+  if (tokens.slice(start, end).some((t) => asideWords.test(t.text))) return true;
+  return /^(sauce|frosting|ice|icing|ganache|custard|glaze|mousse|jelly|gravy|dressing|vinaigrette|compote|curd|mixture|batter|dough|spread)$/.test(
+    stem(tokens[to]?.text ?? ""),
+  );
 };
 
 type Hit = { readonly food: Food; readonly to: number };
@@ -136,9 +174,12 @@ const excused = (
   if (isTool(next) || words.some((w) => isTool(w))) return true;
   if (
     /^(like|as|or|resembles?|no|without|not|if|of)$/.test(prev) &&
-    (prev !== "of" || /^(size|colour|color|consistency|instead|shape|texture)$/.test(prev2))
+    (prev !== "of" ||
+      /^(size|colour|color|consistency|consistence|thickness|instead|shape|texture)$/.test(prev2))
   )
     return true;
+  // "Stir the butter and sugar to a cream".
+  if (/^creams?$/.test(words.at(-1) ?? "") && prev === "a" && /^(to|into|form)$/.test(prev2)) return true;
   // "Three cloves of garlic": a clove of something.
   if (next === "of" && /^cloves?$/.test(words.at(-1) ?? "")) return true;
   if (/^(or|instead|optional|if)$/.test(next) || /^(or|instead)$/.test(prev2)) return true;

@@ -1,0 +1,57 @@
+import { nearFoods } from "../../larder/foods.ts";
+import type { Dish, Ingredient } from "../../model/dish.ts";
+import type { FoodId } from "../../model/food.ts";
+import { stem } from "../steps/stem.ts";
+
+const stemsOf = (text: string): readonly string[] =>
+  text
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .filter((w) => w.length > 2)
+    .map(stem);
+
+const methodHeading = /^\W*(?:method|directions|instructions|preparation|steps)\W*$/im;
+
+const keptWords = new WeakMap<Dish, ReadonlySet<string>>();
+
+/**
+ * Stemmed words that stand in the list, from its first line to the first step, outside the lines that were read as foods
+ * of the table: what was read otherwise may still be meant.
+ */
+export const listedWords = (dish: Dish): ReadonlySet<string> => {
+  const known = keptWords.get(dish);
+  if (known !== undefined) return known;
+  const from = Math.min(...dish.ingredients.map((i) => i.span.start), dish.text.length);
+  const heading = dish.text.slice(from).search(methodHeading);
+  const to =
+    heading >= 0
+      ? from + heading
+      : Math.min(...dish.steps.map((s) => s.span.start).filter((at) => at > from), dish.text.length);
+  let text = dish.text.slice(from, to);
+  for (const { food, span } of dish.ingredients)
+    if (food !== null && span.end <= to)
+      text =
+        text.slice(0, span.start - from) + " ".repeat(span.end - span.start) + text.slice(span.end - from);
+  const words = new Set(stemsOf(text));
+  keptWords.set(dish, words);
+  return words;
+};
+
+// How many of the likest names a slip of the pen may have meant.
+const likest = 2;
+
+const keptNear = new WeakMap<Dish, ReadonlyMap<FoodId, readonly number[]>>();
+
+/** Foods that a listed name may mean that is in no table ("gerkins"), with the lines so written. */
+export const nearlyListed = (dish: Dish): ReadonlyMap<FoodId, readonly number[]> => {
+  const known = keptNear.get(dish);
+  if (known !== undefined) return known;
+  const found = new Map<FoodId, number[]>();
+  const put = (i: Ingredient): void => {
+    for (const food of nearFoods(i.name, likest))
+      found.set(food.id, [...(found.get(food.id) ?? []), i.index]);
+  };
+  for (const i of dish.ingredients) if (i.food === null && !i.equipment && i.name.length > 3) put(i);
+  keptNear.set(dish, found);
+  return found;
+};
