@@ -16,7 +16,7 @@ import { tinTimes } from "./tin.ts";
 export type Setting = {
   /** Rounds, one after the other. */
   readonly rounds: number;
-  /** Burners it has at once. */
+  /** Burners it has at once; a part of one where the pots are not all as full as the fullest. */
   readonly burners: number;
   /** Shelves of each load in the oven; empty elsewhere. */
   readonly loads: readonly number[];

@@ -35,6 +35,17 @@ const powerOf = (kitchen: Kitchen, burners: number): Kilowatts =>
 /** Kilos in the pots, water included that no line lists. */
 export const kilosInPots = (lot: Lot): number => lot.kilos + lot.water;
 
+/** Kilos that a pot holds, and that one burner boils before a cook takes a second pot. */
+const potLimits = (kitchen: Kitchen): { readonly holds: number; readonly boils: number } => {
+  const pan = largestPan(kitchen);
+  const boils =
+    (powerOf(kitchen, 1) * burnerEfficiency.unknown.likely * longestToBoil * 60) / (4 * (100 - cold));
+  return { holds: pan === null ? kilosPerPot : pan * 0.8, boils };
+};
+
+/** Pots that a cook takes for speed alone: up to half of the burners. */
+const mostForSpeed = (kitchen: Kitchen): number => Math.max(1, Math.floor(kitchen.burners / 2));
+
 /**
  * Pots on the stove for so much: as many as hold it, and a second and third one where one would take too long to boil,
  * up to half of the burners.
@@ -42,13 +53,22 @@ export const kilosInPots = (lot: Lot): number => lot.kilos + lot.water;
 export const potsFor = (lot: Lot, kitchen: Kitchen): number => {
   // A kitchen without burners is one of which nothing is known: nothing splits the pot.
   if (kitchen.burners < 1) return 1;
-  const pan = largestPan(kitchen);
+  const { holds, boils } = potLimits(kitchen);
   const kilos = kilosInPots(lot);
-  const full = Math.ceil(kilos / (pan === null ? kilosPerPot : pan * 0.8));
-  const boils =
-    (powerOf(kitchen, 1) * burnerEfficiency.unknown.likely * longestToBoil * 60) / (4 * (100 - cold));
-  const quick = Math.min(Math.ceil(kilos / boils), Math.max(1, Math.floor(kitchen.burners / 2)));
-  return Math.max(1, full, quick);
+  const quick = Math.min(Math.ceil(kilos / boils), mostForSpeed(kitchen));
+  return Math.max(1, Math.ceil(kilos / holds), quick);
+};
+
+/**
+ * Over how many burners so much really spreads. The first pot is filled before a second one is taken, and the fullest
+ * tells when all are done: more food never boils sooner because it went into one pot more.
+ */
+export const spreadOver = (lot: Lot, burners: number, kitchen: Kitchen): number => {
+  const kilos = kilosInPots(lot);
+  if (kitchen.burners < 1 || !(kilos > 0)) return burners;
+  const { holds, boils } = potLimits(kitchen);
+  const fullest = Math.min(kilos, holds, Math.max(boils, kilos / mostForSpeed(kitchen)));
+  return Math.min(burners, kilos / fullest);
 };
 
 const heatFor = (action: Action, technique: Technique | null, lot: Lot): Kilojoules => {

@@ -3,6 +3,7 @@ import { type Estimate, exactly } from "../measure/estimate.ts";
 import { type Minutes, minutes } from "../measure/units.ts";
 import type { Hold, Segment, Task, TaskKind } from "../model/prep.ts";
 import type { Kitchen } from "../model/sitting.ts";
+import { withoutPass } from "./at-the-pass.ts";
 import { potsFor } from "./burner-time.ts";
 import { soils, thenCleaned } from "./clean-down.ts";
 import { icedTime } from "./cold-time.ts";
@@ -25,6 +26,8 @@ import { plateSegments, plateTouches } from "./plating.ts";
 import type { Cut } from "./share-mise.ts";
 import { spanOf } from "./span-of.ts";
 import { unitsOf } from "./units.ts";
+import { type VesselChain, vesselChains } from "./vessel-chains.ts";
+import type { Vessels } from "./vessels.ts";
 import { asWritten, type Portioned, type Work } from "./work.ts";
 
 /** The work of one dish. */
@@ -39,15 +42,18 @@ export type DishTasks = {
   readonly lasts: readonly { readonly task: string; readonly limit: Limit }[];
   /** Jobs of cutting that stand alone, which other dishes may share. */
   readonly cuts: readonly Cut[];
+  /** What stands in which vessel, and for how long. */
+  readonly chains: readonly VesselChain[];
   readonly findings: readonly Finding[];
 };
 
 /** Lays out one dish: its tasks, what must follow what, and how long each thing may wait. */
-export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
+export const dishTasks = (work: Work, kitchen: Kitchen, vessels: Vessels): DishTasks => {
   const { dish } = work;
   const { units, missing } = unitsOf(work, kitchen);
-  const drafts = draftsOf(units);
-  const kept = keptDrafts(drafts, work.plated);
+  const laid = withoutPass(units, work.plated);
+  const drafts = draftsOf(laid);
+  const kept = keptDrafts(drafts);
   const tasks: Task[] = [];
   const lags: DraftLag[] = [];
   const ids = new Map<number, readonly string[]>();
@@ -63,11 +69,13 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     );
   });
   const coolings = new Map<number, string>();
+  const cold = new Set<string>();
   drafts.forEach((draft, d) => {
     for (const [b, link] of throughDropped(drafts, kept, d)) {
       const before = drafts[b];
       if (!before || !kept.has(d)) continue;
       const limit = inTurns(limitBetween(work, before, draft), before, draft, kitchen);
+      if (limit.where === "fridge") cold.add(`${b} ${d}`);
       const from = coolFirst(before, limit)
         ? cooling(work, kitchen, before, b, ids.get(b) ?? [], coolings, tasks, lags, id)
         : (ids.get(b) ?? []);
@@ -89,7 +97,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
       const stays = limitToPlate(work, draft, warmthOf(draft));
       const turns = (turnsOf(draft, kitchen) - 1) * (totalMinutes(segmentsOf(draft)) + 10);
       const limit = lastMinute(draft, { ...stays, most: stays.most + turns });
-      return (ids.get(d) ?? []).map((task) => ({ task, limit, draft }));
+      return (ids.get(d) ?? []).map((task) => ({ task, limit, draft, place: d }));
     });
   const holds: Hold[] = [];
   if (plate !== null) {
@@ -120,6 +128,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     takers,
     lasts: lasts.map(({ task, limit }) => ({ task, limit })),
     cuts: mise.cuts,
+    chains: vesselChains(work, laid, vessels, { drafts, ids, plate, plated: platedHot(lasts), cold }),
     findings: [
       ...turnFindings(work, drafts, kitchen),
       ...missingFindings(work, missing),
@@ -131,22 +140,15 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
   };
 };
 
-/** Drafts that become tasks; what hands do at the pass is part of plating. */
-const keptDrafts = (drafts: readonly Draft[], plated: boolean): ReadonlySet<number> => {
-  const kept = new Set<number>();
-  const works = (draft: Draft): boolean => totalMinutes(segmentsOf(draft)) > 0;
-  for (let d = drafts.length - 1; d >= 0; d--) {
-    const draft = drafts[d];
-    if (!draft || !works(draft)) continue;
-    const byHandOnly = draft.units.every((u) => u.action.station === "hands");
-    const atThePass = draft.toServe || draft.units.every((u) => passVerbs.has(u.technique?.id ?? ""));
-    const leads = drafts.some((other, o) => kept.has(o) && other.before.has(d));
-    if (!plated || !atThePass || !byHandOnly || leads) kept.add(d);
-  }
-  return kept;
-};
+/** Drafts whose food is plated from what it was cooked in. */
+const platedHot = (
+  lasts: readonly { readonly limit: Limit; readonly place: number }[],
+): ReadonlySet<number> =>
+  new Set(lasts.filter(({ limit }) => limit.where === "hot").map(({ place }) => place));
 
-const passVerbs = new Set(["plate", "serve", "garnish"]);
+/** Drafts that become tasks: those with work in them. */
+const keptDrafts = (drafts: readonly Draft[]): ReadonlySet<number> =>
+  new Set(drafts.flatMap((draft, d) => (totalMinutes(segmentsOf(draft)) > 0 ? [d] : [])));
 
 /**
  * "To serve" words belong to the last stretch before the course, unless what they say goes by itself; so does what is

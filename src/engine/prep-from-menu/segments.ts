@@ -5,7 +5,7 @@ import type { Station, Technique } from "../model/food.ts";
 import type { Segment, StationUse } from "../model/prep.ts";
 import type { Kitchen } from "../model/sitting.ts";
 import { actionTime, moderate, type Setting } from "./action-minutes.ts";
-import { potsFor } from "./burner-time.ts";
+import { potsFor, spreadOver } from "./burner-time.ts";
 import { machineFor } from "./equipment.ts";
 import {
   fridgeLitresPerKilo,
@@ -133,7 +133,8 @@ const onBurner = (action: Action, technique: Technique | null, lot: Lot, kitchen
   const rounds = inBatches
     ? Math.ceil(batches / burners)
     : Math.ceil(Math.max(pots, lot.batches ?? 1) / burners);
-  const timed = sized(action, technique, lot, kitchen, { rounds, burners });
+  const spread = inBatches ? burners : spreadOver(lot, burners, kitchen);
+  const timed = sized(action, technique, lot, kitchen, { rounds, burners: spread });
   const length = timed.minutes;
   const uses = kitchen.burners > 0 ? [useOf("burner", burners)] : [];
   const missing = kitchen.burners > 0 ? [] : ["burner"];
