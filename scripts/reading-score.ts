@@ -15,10 +15,12 @@ const files =
     ? asked
     : [
         "working/lines.yaml",
+        "working/lines-third.yaml",
         "working/steps.txt",
         "working/steps-more.txt",
         "working/steps-third.txt",
         "working/steps-fourth.txt",
+        "working/steps-fifth.txt",
       ].map((file) => folder + file);
 
 for (const file of files) {

@@ -2,26 +2,44 @@ import { describe, expect, it } from "vitest";
 import { goldDishes } from "./steps-gold.ts";
 import { kinds, scoreSteps } from "./steps-score.ts";
 
-const folder = `${new URL(".", import.meta.url).pathname}working/`;
-const dishes = ["steps.txt", "steps-more.txt", "steps-third.txt", "steps-fourth.txt"].flatMap((file) =>
-  goldDishes(folder + file),
-);
-const score = scoreSteps(dishes);
+const folder = new URL(".", import.meta.url).pathname;
 
-/** Least share read right, in percent: what the reader reached, so that no change makes it worse unseen. */
-const floor: Readonly<Record<(typeof kinds)[number], number>> = {
-  technique: 99,
-  time: 99,
-  temperature: 99,
-  place: 99,
-  uses: 96,
-  held: 92,
-  details: 98,
-};
+/**
+ * Sets of dishes, and the least share read right of each kind, in percent: what the reader reached, so that no change
+ * makes it worse unseen. For a set that is held out it is what the reader reached when it first saw it, less a point.
+ */
+const sets: readonly {
+  readonly name: string;
+  readonly files: readonly string[];
+  readonly orders: number;
+  readonly floor: Readonly<Record<(typeof kinds)[number], number>>;
+}[] = [
+  {
+    name: "that the reader was tuned on",
+    files: ["steps.txt", "steps-more.txt", "steps-third.txt", "steps-fourth.txt"].map((f) => `working/${f}`),
+    orders: 150,
+    floor: { technique: 99, time: 99, temperature: 99, place: 99, uses: 96, held: 92, details: 98 },
+  },
+  {
+    name: "as cooks of several trades tell them",
+    files: ["working/steps-fifth.txt"],
+    orders: 200,
+    floor: { technique: 91, time: 82, temperature: 75, place: 90, uses: 73, held: 52, details: 99 },
+  },
+  {
+    name: "that the reader was never worked on",
+    files: ["held-out/steps-second.txt"],
+    orders: 300,
+    floor: { technique: 94, time: 91, temperature: 79, place: 93, uses: 85, held: 71, details: 99 },
+  },
+];
 
-describe("steps of dishes that the reader was tuned on", () => {
+describe.each(sets)("steps of dishes $name", ({ files, orders, floor }) => {
+  const dishes = files.flatMap((file) => goldDishes(folder + file));
+  const score = scoreSteps(dishes);
+
   it("holds enough of them to count", () => {
-    expect(dishes.reduce((sum, d) => sum + d.actions.length, 0)).toBeGreaterThan(150);
+    expect(dishes.reduce((sum, d) => sum + d.actions.length, 0)).toBeGreaterThan(orders);
   });
 
   it.each(kinds)("reads %s as well as it did", (kind) => {

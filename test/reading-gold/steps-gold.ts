@@ -3,10 +3,11 @@ import type { Region } from "#engine/index.ts";
 
 /**
  * What a line of the gold says about one order. "label: ?sweat/fry | use onion, butter*0.5, @, @boil, @boil[thighs] |
- * skip salt | min 8-10 | c 180 | core 75 | at burner mind | heat low | cue soft | every 5 | batches 3": "?" is an order
+ * skip salt | min 8-10 | c 180 | core 75 | to 80 | at burner mind | heat low | cue soft | every 5 | batches 3": "?" is an order
  * that a reader may leave out, slashes part techniques that are as right, "@" is what the order before made, "@boil" the
  * last one of that technique or label, "[thighs]" only that of it. Without "use" it is "@", without "at" the usual place
- * of the technique. What stands behind "skip" is not judged here and in what follows.
+ * of the technique. What stands behind "skip" is not judged here and in what follows. "to" is what a liquid is brought to,
+ * which is as well read as a setting as a core temperature.
  */
 export type GoldAction = {
   readonly line: string;
@@ -19,6 +20,7 @@ export type GoldAction = {
   readonly minutes: readonly [number | null, number, number | null] | null;
   readonly celsius: number | null;
   readonly core: number | null;
+  readonly to: number | null;
   readonly place: { readonly station: string; readonly attention: string } | null;
   readonly heat: string | null;
   readonly cue: string | null;
@@ -50,7 +52,7 @@ const actionOf = (line: string): GoldAction => {
     if (found.length > 1) throw new Error(`two fields "${name}" in: ${line}`);
     return found[0]?.slice(name.length + 1).trim() ?? null;
   };
-  const known = /^(use|skip|min|c|core|at|heat|cue|every|batches|makes) /;
+  const known = /^(use|skip|min|c|core|to|at|heat|cue|every|batches|makes) /;
   for (const f of fields) if (!known.test(f)) throw new Error(`unknown field "${f}" in: ${line}`);
   const list = (name: string): readonly string[] | null =>
     field(name)
@@ -72,6 +74,7 @@ const actionOf = (line: string): GoldAction => {
     minutes: min === null ? null : minutesOf(min),
     celsius: number("c"),
     core: number("core"),
+    to: number("to"),
     place: at === undefined ? null : { station: at[0] ?? "", attention: at[1] ?? "" },
     heat: field("heat"),
     cue: field("cue"),

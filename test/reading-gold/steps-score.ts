@@ -240,7 +240,7 @@ export const scoreSteps = (dishes: readonly GoldDish[]): Score => {
         if (g.optional) continue;
         count("technique", false);
         if (g.minutes !== null) count("time", false);
-        if (g.celsius !== null || g.core !== null) count("temperature", false);
+        if (g.celsius !== null || g.core !== null || g.to !== null) count("temperature", false);
         count("place", false);
         if (!steering.has(g.techniques[0] ?? "")) {
           count("uses", false);
@@ -254,7 +254,12 @@ export const scoreSteps = (dishes: readonly GoldDish[]): Score => {
       // A setting that is only carried on from the oven's is judged where the gold names it.
       if (g.celsius !== null)
         count("temperature", action.celsius !== null && Math.abs(action.celsius - g.celsius) <= 1);
-      if (g.core !== null || action.core !== null)
+      if (g.to !== null)
+        count(
+          "temperature",
+          [action.celsius, action.core].some((at) => at !== null && Math.abs(at - (g.to ?? 0)) <= 1),
+        );
+      else if (g.core !== null || action.core !== null)
         count("temperature", g.core !== null && action.core !== null && Math.abs(action.core - g.core) <= 1);
       const usual = techniqueById(
         g.techniques.includes(action.technique ?? "") ? (action.technique ?? "") : (g.techniques[0] ?? ""),
