@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { minutes, type Plan, type Prep } from "#engine/index.ts";
 import { loadFromPlan } from "#engine/load-from-plan/load-from-plan.ts";
 import { planFromPrep } from "#engine/plan-from-prep/plan-from-prep.ts";
-import { type Night, runNight } from "#engine/risk-from-plan/night.ts";
 import { riskFromPlan } from "#engine/risk-from-plan/risk-from-plan.ts";
 import { networkOf } from "#engine/sequence/network.ts";
+import { drawLengths, emptyNight, eveningsOf, runNight } from "#engine/sequence/night.ts";
 import { goal, lag, prepOf, randomPrep, segment, task } from "../sittings/random-prep.ts";
 
 const planned = (prep: Prep): Plan => planFromPrep(prep, { tries: 0, seed: 3 }).value;
@@ -34,11 +34,10 @@ describe("how sure a plan is", () => {
           expect(course.expectedLate).toBeGreaterThanOrEqual(0);
           expect(course.nineInTen).toBeGreaterThanOrEqual(0);
         }
-        // The draws are the same, so that beginning sooner never makes anything later.
-        for (const [k, course] of risk.courses.entries()) {
-          expect(risk.spare.courses[k]?.expectedLate).toBeLessThanOrEqual(course.expectedLate + 1e-6);
-          expect(risk.spare.courses[k]?.withinFive).toBeGreaterThanOrEqual(course.withinFive);
-        }
+        // Who takes what next is settled on the night, so that a sooner start now and then meets other work; on the
+        // whole it never makes a course less sure. Four standard errors of a share of 200 nights.
+        for (const [k, course] of risk.courses.entries())
+          expect(risk.spare.courses[k]?.withinFive).toBeGreaterThanOrEqual(course.withinFive - 0.14);
         expect(risk.watch.length).toBeLessThanOrEqual(5);
       }),
       { numRuns: 20 },
@@ -51,20 +50,18 @@ describe("how sure a plan is", () => {
         const network = networkOf(prep, planned(prep));
         const { stages, span } = network;
         const n = stages.length;
-        const night: Night = {
-          start: new Float64Array(n),
-          length: new Float64Array(n),
-          heldBy: new Int32Array(n),
-        };
-        runNight(
+        const night = emptyNight(n);
+        drawLengths(
           network,
-          new Set(),
           prep.crew.map((c) => c.name),
           1,
           run,
-          0,
-          night,
+          night.length,
         );
+        const soonest = Float64Array.from(stages, ({ place, planned }, k) =>
+          place === 0 ? planned - network.ahead[k]! : Number.NEGATIVE_INFINITY,
+        );
+        runNight(eveningsOf(prep, network), soonest, night);
         const at = (k: number): number => night.start[k]!;
         const end = (k: number): number => night.start[k]! + night.length[k]!;
         const { hands, mind, capacity } = prep.attention;
@@ -72,9 +69,9 @@ describe("how sure a plan is", () => {
           const there = stages
             .map((s, j) => ({ s, j }))
             .filter(({ j }) => at(j) <= at(k) + 1e-6 && at(k) + 2e-6 < end(j));
-          for (const cook of prep.crew) {
+          for (const [c] of prep.crew.entries()) {
             const units = there
-              .filter(({ s }) => s.cook === cook.name)
+              .filter(({ j }) => night.cook[j] === c)
               .reduce((sum, { s }) => sum + { hands, mind, none: 0 }[s.segment.attention], 0);
             expect(units).toBeLessThanOrEqual(capacity);
           }
@@ -104,6 +101,25 @@ describe("how sure a plan is", () => {
         }
       }),
       { numRuns: 40 },
+    );
+  });
+
+  it("lands as planned on a night on which everything takes as long as planned", () => {
+    fc.assert(
+      fc.property(randomPrep, (prep) => {
+        const network = networkOf(prep, planned(prep));
+        const { stages } = network;
+        const night = emptyNight(stages.length);
+        stages.forEach((stage, k) => {
+          night.length[k] = stage.plannedEnd - stage.planned;
+        });
+        const soonest = Float64Array.from(stages, ({ place, planned: at }) =>
+          place === 0 ? at : Number.NEGATIVE_INFINITY,
+        );
+        runNight(eveningsOf(prep, network), soonest, night);
+        for (const [k, stage] of stages.entries()) expect(night.start[k]).toBeCloseTo(stage.planned, 6);
+      }),
+      { numRuns: 60 },
     );
   });
 

@@ -160,6 +160,11 @@ export type Prep = {
   /** Groups of tasks of which each is done by one cook. */
   readonly sameCook?: readonly (readonly TaskId[])[];
   readonly freeFrom?: readonly FreeFrom[];
+  /**
+   * Spare is placed where it makes courses surer, for which hot food may be ready so much sooner; 0: only where it costs
+   * nothing. Absent: none is placed.
+   */
+  readonly spareTime?: Minutes;
   /** What the plan is compared by, the weightiest first; absent: all levels, in the order of their list. */
   readonly levels?: readonly GoalLevel[];
 };

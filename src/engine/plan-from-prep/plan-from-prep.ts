@@ -17,6 +17,7 @@ import { compareCosts, costOf } from "./objective.ts";
 import { planFindings } from "./plan-findings.ts";
 import { prove, triesBeforeProof } from "./prove.ts";
 import { emptySchedule, type Schedule } from "./schedule.ts";
+import { placeSpare } from "./spare.ts";
 import { levelsOf, summary } from "./summary.ts";
 
 /** What is known while a plan is looked for: how many tasks have no place, and each level. */
@@ -104,6 +105,7 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
     guestsFirst(schedule);
     ease(schedule);
   }
+  if (tries > 0) placeSpare(prep, schedule);
   const plan = summary(prep, schedule, proof.bounds);
   return { value: plan, findings: planFindings(prep, plan, rings) };
 };

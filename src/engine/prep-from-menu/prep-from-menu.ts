@@ -54,6 +54,7 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
       attention: { capacity: 4, hands: 3, mind: 1 },
       kitchen,
       freeFrom: freeFromPairs(menu, tasks),
+      spareTime: minutes(10),
     },
     findings: made.flatMap((m) => m.findings),
   };

@@ -3,7 +3,7 @@ import type { CourseLanding, Plan } from "../model/plan.ts";
 import type { CourseGoal, Prep, TaskId } from "../model/prep.ts";
 import type { CourseRisk, Risk, WatchedTask } from "../model/risk.ts";
 import { type Network, networkOf } from "../sequence/network.ts";
-import { type Night, runNight } from "./night.ts";
+import { drawLengths, emptyNight, eveningsOf, type Night, runNight } from "../sequence/night.ts";
 
 /** How many nights are run, and from which seed; the same seed gives the same nights for every plan. */
 export type RiskEffort = { readonly runs: number; readonly seed: number };
@@ -59,16 +59,20 @@ const runNights = (
   const { stages } = network;
   const plates = new Set(prep.courses.flatMap((goal) => goal.plateTasks));
   const cooks = prep.crew.map((cook) => cook.name);
-  const night: Night = {
-    start: new Float64Array(stages.length),
-    length: new Float64Array(stages.length),
-    heldBy: new Int32Array(stages.length),
-  };
+  const night = emptyNight(stages.length);
+  const evenings = eveningsOf(prep, network);
+  // Only the first stage of a task has an hour of its own; the others follow on.
+  const soonest = Float64Array.from(stages, ({ task, planned, place }, k) =>
+    place === 0
+      ? planned - (network.ahead[k] ?? 0) - (plates.has(task.id) ? 0 : sooner)
+      : Number.NEGATIVE_INFINITY,
+  );
   const late = goals.map(() => new Float64Array(runs));
   const brings = new Map<TaskId, number>();
   const onChain = new Map<TaskId, number>();
   for (let run = 0; run < runs; run += 1) {
-    runNight(network, plates, cooks, seed, run, sooner, night);
+    drawLengths(network, cooks, seed, run, night.length);
+    runNight(evenings, soonest, night);
     const seen = new Set<TaskId>();
     for (const [g, { goal, plates: ends }] of goals.entries()) {
       let last = -1;

@@ -1,8 +1,8 @@
 import type { Prep } from "../model/prep.ts";
 import type { Stage } from "./stage.ts";
 
-/** `to` takes over, `lag` minutes after its end, what `from` held. */
-type Handover = { readonly from: number; readonly to: number; readonly lag: number };
+/** `to` takes over, `lag` minutes after its end, what `from` held: the hands of a cook, or a place. */
+type Handover = { readonly from: number; readonly to: number; readonly lag: number; readonly hands?: true };
 
 /** A part of a resource, and the stage that held it last; -1 when nobody has yet. */
 type Part = { readonly amount: number; readonly free: number; readonly last: number };
@@ -15,7 +15,14 @@ type Part = { readonly amount: number; readonly free: number; readonly last: num
 export const holders = (prep: Prep, stages: readonly Stage[]): readonly Handover[] => {
   const handovers: Handover[] = [];
   const pools = new Map<string, Part[]>();
-  const take = (pool: string, capacity: number, amount: number, k: number, stage: Stage): void => {
+  const take = (
+    pool: string,
+    capacity: number,
+    amount: number,
+    k: number,
+    stage: Stage,
+    hands?: true,
+  ): void => {
     const parts = pools.get(pool) ?? [{ amount: capacity, free: Number.NEGATIVE_INFINITY, last: -1 }];
     pools.set(pool, parts);
     let wanted = amount;
@@ -29,7 +36,8 @@ export const holders = (prep: Prep, stages: readonly Stage[]): readonly Handover
       parts.splice(parts.indexOf(part), 1);
       if (part.amount - taken > 1e-9) parts.push({ ...part, amount: part.amount - taken });
       parts.push({ amount: taken, free: stage.plannedEnd, last: k });
-      if (part.last >= 0 && part.last !== k) handovers.push({ from: part.last, to: k, lag: 0 });
+      if (part.last >= 0 && part.last !== k)
+        handovers.push({ from: part.last, to: k, lag: 0, ...(hands ? { hands } : {}) });
     }
   };
   const ovens = new Map(prep.ovens.map((oven) => [oven.id, oven.shelves as number]));
@@ -39,7 +47,7 @@ export const holders = (prep: Prep, stages: readonly Stage[]): readonly Handover
   for (const [k, stage] of stages.entries()) {
     const { attention, uses } = stage.segment;
     if (stage.cook !== null && attention !== "none")
-      take(`cook ${stage.cook}`, capacity, attention === "hands" ? hands : mind, k, stage);
+      take(`cook ${stage.cook}`, capacity, attention === "hands" ? hands : mind, k, stage, true);
     for (const use of uses) {
       const oven = use.resource === "oven" || ovens.has(use.resource) ? stage.oven : null;
       if (oven === null) {

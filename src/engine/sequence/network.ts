@@ -10,6 +10,8 @@ export type Wait = {
   readonly to: number;
   readonly lag: number;
   readonly untilEnd: boolean;
+  /** True when it waits for nothing but the hands of its cook. */
+  readonly hands?: true;
 };
 
 /** The plan as what must wait for what: the plan's own order of cooks, ovens and equipment is kept. */
@@ -24,7 +26,7 @@ export type Network = {
 };
 
 /** Links every segment to those it must wait for: the one before it, the lags, and whoever held its place before. */
-export const networkOf = (prep: Prep, plan: Plan): Network => {
+export const networkOf = (prep: Prep, plan: Pick<Plan, "placed">): Network => {
   const tasks = new Map(prep.tasks.map((task) => [task.id, task]));
   const stages: Stage[] = plan.placed
     .flatMap((placed): Stage[] => {
@@ -72,7 +74,10 @@ export const networkOf = (prep: Prep, plan: Plan): Network => {
     const ofEnd = lag.beforeEdge === "end";
     wait(ofEnd ? source.last : source.first, ofEnd, target.first, lag.least, lag.afterEdge === "end");
   }
-  for (const { from, to, lag } of holders(prep, stages)) wait(from, true, to, lag);
+  for (const { from, to, lag, hands } of holders(prep, stages)) {
+    if (from !== to)
+      into[to]?.push({ from, ofEnd: true, to, lag, untilEnd: false, ...(hands ? { hands } : {}) });
+  }
   return { stages, into, span, ahead: mayGetAhead(prep, stages, span) };
 };
 

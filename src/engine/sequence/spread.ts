@@ -20,6 +20,31 @@ const ofCook = 0.1;
 const cold: readonly Station[] = ["fridge", "freezer", "ice-bath"];
 const stove: readonly Station[] = ["burner", "grill", "fryer", "machine"];
 
+/** True when hands end it and no clock: then a quick cook is done sooner. */
+const isPaced = ({ attention, station }: Segment): boolean =>
+  attention !== "none" && (station === "hands" || station === "bench");
+
+/** The variance of a length over many nights, a cook's pace included; square minutes. */
+export const varianceOf = (segment: Segment): number => {
+  const { low, high } = segment.minutes;
+  if (high > low) return isOver(segment) ? 0 : ((high - low) / 6) ** 2;
+  const likely = segment.usual ?? segment.minutes.likely;
+  return (likely * Math.hypot(variationOf(segment), isPaced(segment) ? ofCook : 0)) ** 2;
+};
+
+/** "At least three hours", left alone, is over when the three hours are. */
+const isOver = ({ minutes, attention, usual }: Segment): boolean =>
+  attention === "none" && (usual ?? minutes.likely) === minutes.low;
+
+/** The coefficient of variation of a length that is one figure, without the pace of a cook. */
+const variationOf = ({ attention, station }: Segment): number => {
+  if (cold.includes(station)) return ofCold;
+  if (station === "oven") return ofOven;
+  if (stove.includes(station)) return ofStove;
+  if (attention === "none") return ofCold;
+  return attention === "hands" ? ofHands : ofMinding;
+};
+
 /** A factor of mean 1 with this coefficient of variation: lognormal, so that work runs over further than it runs short. */
 const lognormal = (variation: number, chance: Chance): number => {
   const s2 = Math.log(1 + variation * variation);
@@ -28,26 +53,6 @@ const lognormal = (variation: number, chance: Chance): number => {
 
 /** A cook's pace for one night, 1 on the mean. */
 export const drawPace = (chance: Chance): number => lognormal(ofCook, chance);
-
-/** True when hands end it and no clock: then a quick cook is done sooner. */
-export const isPaced = ({ attention, station }: Segment): boolean =>
-  attention !== "none" && (station === "hands" || station === "bench");
-
-/** The mean and the standard deviation of a length over many nights, a cook's pace included. */
-export const momentsOf = (segment: Segment): { readonly mean: number; readonly deviation: number } => {
-  const { low, high } = segment.minutes;
-  const likely = segment.usual ?? segment.minutes.likely;
-  if (high <= low) {
-    const pace = isPaced(segment) ? ofCook : 0;
-    return { mean: likely, deviation: likely * Math.hypot(variationOf(segment), pace) };
-  }
-  if (isOver(segment)) return { mean: likely, deviation: 0 };
-  return { mean: (low + 4 * likely + high) / 6, deviation: (high - low) / 6 };
-};
-
-/** "At least three hours", left alone, is over when the three hours are. */
-const isOver = ({ minutes, attention, usual }: Segment): boolean =>
-  attention === "none" && (usual ?? minutes.likely) === minutes.low;
 
 /**
  * The length of a segment on one night. Where there are three figures it is drawn from the beta distribution of PERT over
@@ -70,14 +75,6 @@ export const drawLength = (segment: Segment, pace: number, chance: Chance): numb
   const ofRange = (high - low) / 6;
   const own = Math.sqrt(Math.max(0, 1 - ((ofCook * mean) / ofRange) ** 2));
   return Math.max(0, mean * paced + own * (drawn - mean));
-};
-
-const variationOf = ({ attention, station }: Segment): number => {
-  if (cold.includes(station)) return ofCold;
-  if (station === "oven") return ofOven;
-  if (stove.includes(station)) return ofStove;
-  if (attention === "none") return ofCold;
-  return attention === "hands" ? ofHands : ofMinding;
 };
 
 /** A number of the gamma distribution with this shape, from 1 (Marsaglia and Tsang 2000). */
