@@ -12,6 +12,9 @@ const stemsOf = (text: string): readonly string[] =>
 
 const methodHeading = /^\W*(?:method|directions|instructions|preparation|steps)\W*$/im;
 
+// Words of a line that has no figure, from which on it is talk.
+const talk = 6;
+
 const keptWords = new WeakMap<Dish, ReadonlySet<string>>();
 
 /**
@@ -32,7 +35,9 @@ export const listedWords = (dish: Dish): ReadonlySet<string> => {
     if (food !== null && span.end <= to)
       text =
         text.slice(0, span.start - from) + " ".repeat(span.end - span.start) + text.slice(span.end - from);
-  const words = new Set(stemsOf(text));
+  // Talk between the lines ("It's three of milk to one of cream") lists nothing.
+  const lines = text.split("\n").filter((line) => /\d/.test(line) || line.trim().split(/\s+/).length < talk);
+  const words = new Set(stemsOf(lines.join("\n")));
   keptWords.set(dish, words);
   return words;
 };

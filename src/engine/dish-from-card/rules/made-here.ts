@@ -10,6 +10,8 @@ const mixtures =
 const meatWords =
   /meat|beef|lamb|pork|veal|venison|mutton|kid|chicken|turkey|duck|goose|hen|rabbit|hare|steak|chop|loin|shank|shoulder|brisket|oxtail|cheek|rib|joint|mince|sausage|bacon|ham|gammon|chorizo|pancetta|liver|kidney|tongue/;
 
+const poultry = /chicken|turkey|duck|goose|hen|poussin|guinea/;
+
 /** Words for a kind of food that name another line of the list, or what came of one; by what must be on the list. */
 const kinds: Readonly<Record<string, RegExp>> = {
   egg: /egg|yolk|white/,
@@ -19,8 +21,8 @@ const kinds: Readonly<Record<string, RegExp>> = {
   cream: /cream|crème|creme|cr.me|mascarpone/,
   bread: /bread|loaf|baguette|sourdough|bun|roll|toast|ciabatta|focaccia|brioche|pitta|crumb|flour/,
   toast: /bread|loaf|baguette|sourdough|toast|bun|muffin|brioche/,
-  stock: /stock|broth|bouillon|bone|carcass|consomm|giblet|trimming|shell|wing|cube/,
-  broth: /stock|broth|bouillon|bone|carcass|consomm|giblet|trimming|shell|wing|cube/,
+  stock: /stock|broth|bouillon|\bbones\b|carcass|consomm|giblet|trimmings|\bshells\b/,
+  broth: /stock|broth|bouillon|\bbones\b|carcass|consomm|giblet|trimmings|\bshells\b/,
   wine: /wine|sherry|port|marsala|madeira|vermouth|champagne|prosecco/,
   beer: /beer|ale|lager|stout|porter/,
   rice: /rice|risotto/,
@@ -36,30 +38,56 @@ const kinds: Readonly<Record<string, RegExp>> = {
   tea: /tea\b/,
   chip: /potato|chip/,
   berry: /berr|currant/,
+  thigh: poultry,
+  breast: poultry,
+  leg: poultry,
+  wing: poultry,
+  drumstick: poultry,
+  sausage: /sausage|chipolata|chorizo|merguez|salsiccia/,
+  bean: /bean/,
+  pea: /peas?\b/,
   fruit:
     /apple|pear|plum|peach|apricot|berr|cherr|fig|date|raisin|sultana|currant|orange|lemon|lime|mango|pineapple|rhubarb|banana|melon|grape|quince|fruit|prune|cranberr|nectarine|kiwi/,
 };
 // Kinds so wide that nearly any list has one, and words that are parts of any food.
 const wide = "vegetable veg herb spice seasoning kernel seed meat fat".split(" ");
 const makesStock: ReadonlySet<string> = new Set(["make-stock", "poach"]);
+const makesBroth: ReadonlySet<string> = new Set(["boil", "stew", "bring-to-boil", "simmer"]);
 
-/** Stemmed words that name what the card itself makes: mixtures, its parts, its title. */
-export const madeHere = (dish: Dish): ReadonlySet<string> => {
+/** What the card itself makes, as stemmed words: whatever its foods are, and by the names that it gives. */
+export type MadeHere = {
+  /** Mixtures, and kinds of food that stand for another line. */
+  readonly kinds: ReadonlySet<string>;
+  /** Its title's main word, its parts, its products. They may bear the name of a raw food that went in. */
+  readonly names: ReadonlySet<string>;
+};
+
+/** What the title calls the dish, without what comes with it: "Mussels" of "Mussels in cider". */
+export const titleHead = (dish: Dish): string =>
+  (dish.title.split(/\b(?:with|without|and|in|on|for|from|of|at|as)\b|[,(&/:]/i)[0] ?? "")
+    .trim()
+    .toLowerCase();
+
+/** Finds the words that name what a card makes. */
+export const madeHere = (dish: Dish): MadeHere => {
   const made = new Set<string>([...mixtures, ...wide]);
   const list = dish.ingredients.map((i) => `${i.text} ${i.name}`.toLowerCase()).join(" ; ");
   for (const [kind, members] of Object.entries(kinds)) if (members.test(list)) made.add(kind);
-  // Whatever was boiled in water gives a stock.
-  if (dish.steps.some((step) => step.actions.some((a) => makesStock.has(a.technique ?? ""))))
-    for (const kind of ["stock", "broth"]) made.add(kind);
+  // Whatever was boiled in water gives a broth, and bones a stock.
+  const does = (techniques: ReadonlySet<string>): boolean =>
+    dish.steps.some((step) => step.actions.some((a) => techniques.has(a.technique ?? "")));
+  if (does(makesStock)) made.add("stock");
+  if (does(makesStock) || does(makesBroth)) made.add("broth");
+  const names = new Set<string>();
   const put = (words: string | null): void => {
     for (const word of (words ?? "").toLowerCase().split(/[^\p{L}]+/u))
-      if (word.length > 2) made.add(stem(word));
+      if (word.length > 2) names.add(stem(word));
   };
-  put(dish.title);
+  put(titleHead(dish).split(/\s+/).at(-1) ?? null);
   for (const i of dish.ingredients) put(i.part);
   for (const step of dish.steps) {
     put(step.part);
     for (const action of step.actions) put(action.makes);
   }
-  return made;
+  return { kinds: made, names };
 };

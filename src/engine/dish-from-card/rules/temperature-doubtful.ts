@@ -1,38 +1,74 @@
+import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
-import { techniqueById } from "../../larder/techniques.ts";
+import { type Celsius, celsius } from "../../measure/units.ts";
+import type { Dish, Step } from "../../model/dish.ts";
+import type { Span } from "../../model/span.ts";
 import { placedActions } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 import { findIn, replaceWords } from "./sentence-edits.ts";
+import { contradicts, type HeatRange, usualHeat } from "./usual-heat.ts";
 
-/** What ovens can be set to, °C; stone ovens are hotter and are called so. Common practice, no source. */
-const anyOven = { low: 40, high: 300 };
-
-/** A setting that is not usual for what is done: a scale mixed up, a figure mistyped. */
+/** A setting that is not usual for what is done: a scale mixed up, a figure mistyped, an oven turned down to more. */
 export const temperatureDoubtful: Rule = {
   code: "temperature-doubtful",
-  check: (dish) =>
-    placedActions(dish).flatMap(({ action, step }) => {
-      const usual = action.technique === null ? null : (techniqueById(action.technique)?.celsius ?? null);
-      const range = usual ?? (action.technique === "preheat" ? anyOven : null);
-      const celsius = action.celsius;
-      if (range === null || celsius === null || (celsius >= range.low && celsius <= range.high)) return [];
-      const nearest = celsius > range.high ? range.high : range.low;
-      const figure = findIn(step, new RegExp(`\\b${Math.round(celsius)}(?=\\s*(?:°|º|˚|degrees?)?\\s*C\\b)`));
-      return [
-        makeFinding(
-          "temperature-doubtful",
-          dish.source,
-          action.span,
-          {
-            verb: action.verb,
-            celsius,
-            low: range.low,
-            high: range.high,
-          },
-          figure === null
-            ? {}
-            : { fixes: [{ kind: "write-temperature", edits: [replaceWords(figure, String(nearest))] }] },
-        ),
-      ];
-    }),
+  check: (dish) => {
+    const said = placedActions(dish).flatMap((placed) => {
+      const { action, step } = placed;
+      const stated = action.celsius;
+      if (stated === null) return [];
+      const was = contradicts(dish, placed);
+      const usual = usualHeat(dish, placed);
+      const range =
+        was === null
+          ? usual
+          : stated >= was
+            ? { low: usual?.low ?? 40, high: was - 10 }
+            : { low: was + 10, high: usual?.high ?? 300 };
+      if (range === null || (stated >= range.low && stated <= range.high)) return [];
+      return [finding(dish, step, action.span, action.verb, stated, range)];
+    });
+    const steps = new Set(
+      said.map((f) => dish.steps.find((s) => s.span.start <= f.span.start && s.span.end >= f.span.end)),
+    );
+    return [
+      ...said,
+      ...dish.steps.filter((step) => !steps.has(step)).flatMap((step) => beyondAny(dish, step)),
+    ];
+  },
+};
+
+const finding = (
+  dish: Dish,
+  step: Step,
+  span: Span,
+  verb: string,
+  stated: Celsius,
+  range: HeatRange,
+): Finding => {
+  const nearest = stated > range.high ? range.high : range.low;
+  const figure = findIn(step, new RegExp(`\\b${Math.round(stated)}(?=\\s*(?:°|º|˚|degrees?)?\\s*C\\b)`));
+  return makeFinding(
+    "temperature-doubtful",
+    dish.source,
+    span,
+    { verb, celsius: stated, low: range.low, high: range.high },
+    figure === null
+      ? {}
+      : { fixes: [{ kind: "write-temperature", edits: [replaceWords(figure, String(nearest))] }] },
+  );
+};
+
+// No oven, pan or fryer of a kitchen comes to this, °C; above it a figure is not taken for a setting at all.
+const hottest = 320;
+const hotOven = /\b(?:pizza|tandoor|stone|wood|blowtorch|kamado)\b/i;
+
+/** Figures in °C that nothing in a kitchen comes to. */
+const beyondAny = (dish: Dish, step: Step): readonly Finding[] => {
+  const found = /\b(\d{3,4})\s*(?:°|º|˚|degrees?)?\s*C\b/.exec(step.text);
+  const stated = Number(found?.[1] ?? 0);
+  if (found === null || stated <= hottest || hotOven.test(dish.text)) return [];
+  const start = step.span.start + found.index;
+  const action = step.actions.find((a) => a.span.start <= start && a.span.end >= start) ?? step.actions[0];
+  const span = action?.span ?? { start, end: start + found[0].length };
+  return [finding(dish, step, span, action?.verb ?? "heat", celsius(stated), { low: 40, high: 280 })];
 };

@@ -10,15 +10,15 @@ import { type NameIndex, nameIndexOf } from "../steps/name-index.ts";
 import { stem } from "../steps/stem.ts";
 import type { Token } from "../steps/tokens.ts";
 import { listedWords, nearlyListed } from "./listed-words.ts";
-import { madeHere } from "./made-here.ts";
+import { type MadeHere, madeHere, titleHead } from "./made-here.ts";
 import type { Rule } from "./rule.ts";
 import { stepTokens } from "./step-tokens.ts";
 
 type Unlisted = { readonly name: string; readonly food: Food; readonly start: number; readonly end: number };
 
-// Techniques that take food up; "serve with rice" names company, not an ingredient.
-const takes = new Set(
-  "add pour mix stir whisk beat cream melt heat fry saute sprinkle season brush drizzle grease fold top toss layer spread rub rub-in put deglaze dress fill blend dissolve soak marinate dip bread sweat brown sear boil simmer cook poach roast bake chop slice dice grate cut peel crush squeeze zest mince deep-fry stir-fry sift line dust fill-glass braise stew infuse knead bring-to-boil garnish".split(
+// What is done to the dish in hand; "serve with rice" names company, not an ingredient.
+const takesNothing: ReadonlySet<string> = new Set(
+  "serve plate repeat preheat adjust-heat bring-to-simmer cool cool-quickly chill rest prove stand set-aside take-out remove-from-heat keep-warm warm-plates reheat store freeze drain turn".split(
     " ",
   ),
 );
@@ -68,12 +68,12 @@ const unlistedIn = (
   step: Step,
   names: NameIndex,
   listed: ReadonlySet<string | null>,
-  made: ReadonlySet<string>,
+  made: MadeHere,
 ): readonly Unlisted[] => {
   const tokens = stepTokens(step);
   const found: Unlisted[] = [];
   for (const action of step.actions) {
-    if (action.technique === null || !takes.has(action.technique)) continue;
+    if (action.technique === null || takesNothing.has(action.technique)) continue;
     const from = action.span.start - step.span.start;
     const to = action.span.end - step.span.start;
     for (let i = 0; i < tokens.length; i += 1) {
@@ -107,7 +107,7 @@ const isOnList = (dish: Dish, { name, food }: Unlisted): boolean => {
     .toLowerCase()
     .split(/[\s-]+/)
     .map(stem);
-  if (stems.every((w) => words.has(w))) return true;
+  if (isWholeTitle(dish, stems, food) || stems.every((w) => words.has(w))) return true;
   const only = stems.length === 1 ? (stems[0] ?? "") : "";
   if (!/^(?:pork|chicken|beef|lamb|fish)$/.test(only)) return false;
   return dish.ingredients.some(
@@ -116,6 +116,15 @@ const isOnList = (dish: Dish, { name, food }: Unlisted): boolean => {
       (i.food !== null && foodById(i.food)?.diet.some((fact) => fact === only) === true),
   );
 };
+
+/** "The gnocchi" of a card for gnocchi. Mussels in cider are on the list all the same. */
+const isWholeTitle = (dish: Dish, stems: readonly string[], food: Food): boolean => {
+  const title = titleHead(dish).split(/\s+/).map(stem);
+  if (stems.length > 1) return stems.every((w) => title.includes(w));
+  return title.at(-1) === stems[0] && (!grown.has(food.shelf) || /^chill?i$/.test(stems[0] ?? ""));
+};
+
+const grown: ReadonlySet<string> = new Set("vegetables fruit herbs meat poultry fish eggs".split(" "));
 
 const asideWords =
   /^(optional|optionally|e\.g|eg|example|alternatively|instead|customi[sz]e|omit|improved|variation|variations|desired|choose|whatever|prefer|preferred|substitute|leftovers?)$/;
@@ -162,20 +171,29 @@ const excused = (
   action: Action,
   names: NameIndex,
   listed: ReadonlySet<string | null>,
-  made: ReadonlySet<string>,
+  made: MadeHere,
 ): boolean => {
   if (listed.has(hit.food.id)) return true;
   const words = tokens.slice(from, hit.to).map((t) => t.text);
-  if (words.some((w) => names.has(stem(w)) || made.has(stem(w)))) return true;
-  if (hit.food.name.split(" ").some((w) => names.has(stem(w)) && w.length > 3)) return true;
-  const prev = tokens[from - 1]?.text ?? "";
-  const prev2 = tokens[from - 2]?.text ?? "";
-  const next = tokens[hit.to]?.text ?? "";
-  if (isTool(next) || words.some((w) => isTool(w))) return true;
+  if (isNamed(words, hit.food, names, made)) return true;
+  const before = sentenceBefore(tokens, from);
+  const behind = sentenceBehind(tokens, hit.to);
+  const prev = before.at(-1) ?? "";
+  const prev2 = before.at(-2) ?? "";
+  const next = behind[0] ?? "";
+  if (isTool(next) || words.some((w) => isTool(w)) || vesselHeads.test(stem(next))) return true;
   if (
     /^(like|as|or|resembles?|no|without|not|if|of)$/.test(prev) &&
     (prev !== "of" ||
       /^(size|colour|color|consistency|consistence|thickness|instead|shape|texture)$/.test(prev2))
+  )
+    return true;
+  if (before.slice(-3).includes("size") || /^(plastic|cling|baking)$/.test(prev)) return true;
+  // "Shape into 8 sausages", "a sausage shape"; baking beans, once named, are called beans.
+  if (prev === "into" || (prev2 === "into" && /^\d/.test(prev))) return true;
+  if (
+    /^beans?$/.test(words.at(-1) ?? "") &&
+    tokens.some((t, k) => t.text === "baking" && /^beans?$/.test(tokens[k + 1]?.text ?? ""))
   )
     return true;
   // "Stir the butter and sugar to a cream".
@@ -183,21 +201,17 @@ const excused = (
   // "Three cloves of garlic": a clove of something.
   if (next === "of" && /^cloves?$/.test(words.at(-1) ?? "")) return true;
   if (/^(or|instead|optional|if)$/.test(next) || /^(or|instead)$/.test(prev2)) return true;
-  if (
-    tokens
-      .slice(Math.max(0, from - 6), from)
-      .some((t) =>
-        /^(until|till|if|like|or|for|optionally|prefer|resemble|resembles|resembling|serve|alternatively|when|using|depending|whatever|such|e\.g|eg)$/.test(
-          t.text,
-        ),
-      )
-  )
+  if (before.slice(Math.max(before.lastIndexOf(",") + 1, before.length - 6)).some((w) => cueWords.test(w)))
     return true;
-  if (tokens.slice(hit.to, hit.to + 5).some((t) => /^(if|optional|works|also|too)$/.test(t.text)))
-    return true;
+  if (behind.slice(0, 5).some((w) => /^(if|optional|works|also|too)$/.test(w))) return true;
   // The verb itself ("cream the butter", "ice the cake", "seed the melon").
-  if (from === 0 || words[0] === action.verb.split(" ")[0]) return true;
+  const asNoun =
+    /^(the|a|an|some|with|of|more|little|your)$/.test(prev) ||
+    /^\d/.test(prev) ||
+    (/^(and|,)$/.test(prev) && !oftenVerbs.test(words[0] ?? ""));
+  if (!asNoun && (before.length === 0 || words[0] === action.verb.split(" ")[0])) return true;
   if (
+    !asNoun &&
     hit.to === from + 1 &&
     verbReadings(words[0] ?? "").some((r) => r.form === "base" && r.tail.length === 0) &&
     !/^(butter|oil|flour|salt|cream|bread|ice)$/.test(words[0] ?? "")
@@ -206,3 +220,67 @@ const excused = (
   if (hit.food.shelf === "eggs" && names.has("egg")) return true;
   return /^(to|is|are|be)$/.test(prev);
 };
+
+const oftenVerbs =
+  /^(mince|toast|wrap|pickle|grill|roast|juice|zest|dice|slice|stew|shell|mash|ice|cream|butter|oil|flour|salt|bread|season|pepper|sugar)$/;
+
+// "Muffin cases", "a salad bowl", "a pastry brush".
+const vesselHeads =
+  /^(case|bowl|brush|tin|dish|tray|board|knife|spoon|plate|glass|jar|pot|pan|mould|ring|paper|bag|rack|shell|baller|cutter|grain|formation|shape)$/;
+
+const cueWords =
+  /^(until|till|like|optionally|prefer|resemble|resembles|resembling|serve|alternatively|using|depending|whatever|such|e\.g|eg)$/;
+
+const ends = /^[.!?;:]$/;
+
+const sentenceBefore = (tokens: readonly Token[], from: number): readonly string[] => {
+  let start = from;
+  while (start > 0 && !ends.test(tokens[start - 1]?.text ?? "")) start -= 1;
+  return tokens.slice(start, from).map((t) => t.text);
+};
+
+const sentenceBehind = (tokens: readonly Token[], to: number): readonly string[] => {
+  let end = to;
+  while (end < tokens.length && !ends.test(tokens[end]?.text ?? "")) end += 1;
+  return tokens.slice(to, end).map((t) => t.text);
+};
+
+// A raw food has its own line even when the dish or a part is called by it.
+const raw: ReadonlySet<string> = new Set(
+  "vegetables fruit herbs meat poultry fish eggs dry spices tins oils".split(" "),
+);
+
+/** The words mean a line of the list by another of its names, or something that was made. */
+const isNamed = (words: readonly string[], food: Food, names: NameIndex, made: MadeHere): boolean => {
+  const stems = words.flatMap((w) => w.split("-")).map(stem);
+  const head = stems.at(-1) ?? "";
+  const told = stems.slice(0, -1).filter((w) => !plainKinds.has(w));
+  const isOwn = told.every((w) => names.has(w) || made.names.has(w));
+  if ((made.kinds.has(head) || (forms.has(head) && told.length > 0)) && isOwn) return true;
+  if (made.names.has(head) && isOwn && !raw.has(food.shelf)) return true;
+  if (stems.length === 1) return names.has(head) || nameWords(food).some((w) => names.has(w));
+  if (names.has(stems.join(" "))) return true;
+  // "Olive oil" where the list has sesame oil: another food of the same head. Plain words ("the warm milk") tell no kind.
+  return names.has(head) && told.every((w) => names.has(w));
+};
+
+// What a food is cut into or gives: "bread slices" where bread is listed.
+const forms: ReadonlySet<string> = new Set(
+  "slice cube leaf clove juice grease piece zest rind peel stick skin fat dripping chunk crumb syrup flavouring".split(
+    " ",
+  ),
+);
+
+const plainKinds: ReadonlySet<string> = new Set(
+  "white red green yellow brown black dark light fresh dried hot cold warm soft large small whole plain double single heavy full fat extra virgin fine ground chopped sliced grated crushed mixed unsalted salted caster granulated strong self raising all purpose icing rolled cooked smoked sweet vegetable cooking minced diced canned tinned shredded peeled cubed entire boiled melted whipped beaten stewed".split(
+    " ",
+  ),
+);
+
+const nameWords = (food: Food): readonly string[] =>
+  food.name.split(" ").length > 1
+    ? []
+    : food.name
+        .split(" ")
+        .filter((w) => w.length > 3)
+        .map(stem);
