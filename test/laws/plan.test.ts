@@ -163,3 +163,31 @@ const everyStart = (
   }
   return best;
 };
+
+describe("a plan in which some work finds no place", () => {
+  const chain = (length: number): Prep =>
+    prepOf(
+      [
+        task("first", 0, [segment(10, "hands")]),
+        task("stuck", 0, [segment(length, "hands")]),
+        task("third", 0, [segment(10, "hands")]),
+        task("plate", 0, [segment(5, "hands")]),
+      ],
+      [lag("first", "stuck"), lag("stuck", "third"), lag("third", "plate")],
+      [goal(0, 1200, ["plate"])],
+    );
+
+  it("keeps the order of the rest, and says that the course does not land whole", () => {
+    const plan = planned(chain(100_000));
+    expect(plan.unplaced).toEqual(["stuck"]);
+    const at = new Map(plan.placed.map((p) => [p.task, p]));
+    expect(at.get("first")?.end).toBeLessThanOrEqual(at.get("third")?.start ?? 0);
+    expect(plan.courses.map((course) => course.whole)).toEqual([false]);
+    expect(checkFromPlan(chain(100_000), plan)).toEqual([]);
+  });
+
+  it("is whole again when it finds one", () => {
+    const plan = planned(chain(10));
+    expect([plan.unplaced, plan.courses.map((course) => course.whole)]).toEqual([[], [true]]);
+  });
+});

@@ -9,13 +9,14 @@ export const brokenCourses = (prep: Prep, plan: Plan): readonly Violation[] => {
   let late = 0;
   for (const goal of prep.courses) {
     const plates = goal.plateTasks.map((id) => ends.get(id));
-    const whole = !plates.includes(undefined);
+    const placed = !plates.includes(undefined);
+    const whole = placed && !lacksWork(prep, ends, goal.plateTasks);
     const claim = plan.courses.find((course) => course.course === goal.course);
     if (claim && claim.whole !== whole) {
       const detail = `${goal.name} is stated ${claim.whole ? "whole" : "not whole"}`;
       found.push(violation("wrong-lateness", goal.plateTasks, goal.due, detail));
     }
-    if (plates.length === 0 || !whole) continue;
+    if (plates.length === 0 || !placed) continue;
     const lands = goal.landsWith === "first" ? (plates[0] ?? 0) : Math.max(...(plates as number[]));
     late += Math.max(0, lands - goal.due);
     if (lands < goal.due) {
@@ -33,4 +34,20 @@ export const brokenCourses = (prep: Prep, plan: Plan): readonly Violation[] => {
     );
   }
   return found;
+};
+
+/** True when something that these tasks are made from has no place, however far back. */
+const lacksWork = (prep: Prep, ends: ReadonlyMap<string, number>, plates: readonly string[]): boolean => {
+  const seen = new Set<string>();
+  const stack = [...plates];
+  for (let task = stack.pop(); task !== undefined; task = stack.pop()) {
+    if (seen.has(task)) continue;
+    seen.add(task);
+    if (!ends.has(task)) return true;
+    for (const lag of prep.lags) {
+      const made = lag.reason !== "wash-before" && lag.reason !== "plate-together";
+      if (lag.after === task && made) stack.push(lag.before);
+    }
+  }
+  return false;
 };

@@ -60,7 +60,7 @@ export type CourseLanding = {
   readonly due: Moment;
   readonly lands: Moment;
   readonly lateMinutes: Minutes;
-  /** False when a plate of it found no place: then it does not land, whatever the rest of it does. */
+  /** False when a plate of it, or work that goes into one, found no place: then it does not land, whatever the rest of it does. */
   readonly whole: boolean;
   /** The first task that belongs to it. */
   readonly firstTask: TaskId | null;

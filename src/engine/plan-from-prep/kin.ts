@@ -2,7 +2,13 @@ import type { Paths } from "./longest-paths.ts";
 import type { Arc, Model, Starts } from "./model.ts";
 
 /** Arcs at each node: those of `n` are at first[n] to first[n + 1] - 1. */
-type Ends = { readonly first: Int32Array; readonly other: Int32Array; readonly weight: Int32Array };
+type Ends = {
+  readonly first: Int32Array;
+  readonly other: Int32Array;
+  readonly weight: Int32Array;
+  /** 1 for an arc that says how long something may wait, 0 for one that says what comes first. */
+  readonly most: Uint8Array;
+};
 
 /** What hangs together by lags, laid out for speed. */
 export type Kin = {
@@ -50,5 +56,6 @@ const endsOf = (arcs: readonly (readonly Arc[])[], otherOf: (arc: Arc) => number
     first,
     other: Int32Array.from(all, otherOf),
     weight: Int32Array.from(all, (arc) => arc.weight),
+    most: Uint8Array.from(all, (arc) => (arc.most ? 1 : 0)),
   };
 };

@@ -49,10 +49,13 @@ export type Arc = {
   readonly from: number;
   readonly to: number;
   readonly weight: number;
-  /** Place in prep.lags; -1 for the arcs that tie plates to their landing. */
+  /** Place in prep.lags; -1 for the arcs that tie plates to their landing, `passed` past a task that was given up. */
   readonly lag: number;
   readonly most: boolean;
 };
+
+/** In place of a lag, for an arc that leads past a task which was given up. */
+export const passed = -2;
 
 export type Shifts = readonly { readonly from: number; readonly to: number }[];
 

@@ -1,6 +1,6 @@
 import { type Moment, minutes, moment } from "../measure/units.ts";
 import type { CourseLanding, LevelValue, Placed, Plan } from "../model/plan.ts";
-import type { GoalLevel, Prep } from "../model/prep.ts";
+import type { GoalLevel, LagReason, Prep, TaskId } from "../model/prep.ts";
 import { because } from "./explain.ts";
 import { costOf, placesOf } from "./objective.ts";
 import { type Schedule, spotOf } from "./schedule.ts";
@@ -79,6 +79,7 @@ const placedTasks = (prep: Prep, schedule: Schedule): readonly Placed[] => {
 
 const landings = (prep: Prep, placed: readonly Placed[]): readonly CourseLanding[] => {
   const where = new Map(placed.map((p) => [p.task, p]));
+  const undone = lacking(prep, where);
   return prep.courses.map((goal) => {
     const ends = goal.plateTasks.flatMap((id) => where.get(id)?.end ?? []);
     const counted = goal.landsWith === "first" ? ends.slice(0, 1) : ends;
@@ -93,9 +94,24 @@ const landings = (prep: Prep, placed: readonly Placed[]): readonly CourseLanding
       due: goal.due,
       lands: moment(lands),
       lateMinutes: minutes(Math.max(0, lands - goal.due)),
-      whole: ends.length === goal.plateTasks.length,
+      whole: !goal.plateTasks.some((id) => undone.has(id)),
       firstTask: first?.task ?? null,
       firstStart: first?.start ?? null,
     };
   });
+};
+
+/** Lags that only keep kit apart or plates together: what stands before them is not in what follows. */
+const apart: ReadonlySet<LagReason> = new Set(["wash-before", "plate-together"]);
+
+/** Tasks that found no place, and all that is made from what they make. */
+const lacking = (prep: Prep, where: ReadonlyMap<TaskId, Placed>): ReadonlySet<TaskId> => {
+  const undone = new Set(prep.tasks.flatMap((task) => (where.has(task.id) ? [] : [task.id])));
+  const next = new Map<TaskId, TaskId[]>();
+  for (const lag of prep.lags) {
+    if (!apart.has(lag.reason)) next.set(lag.before, [...(next.get(lag.before) ?? []), lag.after]);
+  }
+  // The set grows while it is walked.
+  for (const task of undone) for (const after of next.get(task) ?? []) undone.add(after);
+  return undone;
 };

@@ -12,8 +12,9 @@ export const openWindows = (schedule: Schedule, set: number): boolean => {
     const at = start[n] as number;
     const open = kin.open[n] as Int32Array;
     const stands = at !== nowhere;
-    earliest[n] = stands ? at : open.length > 0 ? (open[0] as number) : 0;
-    latest[n] = stands ? at : open.length > 0 ? (open[open.length - 1] as number) : model.horizon;
+    const free = givenUp(schedule, n);
+    earliest[n] = stands ? at : free ? 0 : (open[0] as number);
+    latest[n] = stands ? at : free ? model.horizon : (open[open.length - 1] as number);
   }
   const queue = [...nodes];
   const waiting = new Set(queue);
@@ -53,20 +54,26 @@ const note = (schedule: Schedule, node: number, trail: Trail | null): void => {
   trail.latest.push(schedule.latest[node] as number);
 };
 
+/** True for a task that found no place, or can have none: it takes no time, but what follows it still follows what it follows. */
+const givenUp = (schedule: Schedule, n: number): boolean =>
+  schedule.gone[n] === 1 || (schedule.kin.open[n] as Int32Array).length === 0;
+
 const spread = (schedule: Schedule, queue: number[], waiting: Set<number>, trail: Trail | null): boolean => {
-  const { kin, earliest, latest, start, gone } = schedule;
+  const { kin, earliest, latest, start, length } = schedule;
   const { out, into } = kin;
   for (let head = 0; head < queue.length; head++) {
     const n = queue[head] as number;
     waiting.delete(n);
-    if (gone[n] === 1) continue;
-    const from = earliest[n] as number;
+    const free = givenUp(schedule, n);
+    const from = (earliest[n] as number) - (free ? (length[n] as number) : 0);
     for (let k = out.first[n] as number; k < (out.first[n + 1] as number); k++) {
       const other = out.other[k] as number;
       const least = from + (out.weight[k] as number);
-      if (least <= (earliest[other] as number) || gone[other] === 1) continue;
+      if (least <= (earliest[other] as number)) continue;
+      const bypassed = givenUp(schedule, other);
+      if ((free || bypassed) && out.most[k] === 1) continue;
       if (start[other] !== nowhere) return false;
-      const open = snapUp(kin.open[other] as Int32Array, least);
+      const open = bypassed ? least : snapUp(kin.open[other] as Int32Array, least);
       if (open < 0 || open > (latest[other] as number)) return false;
       note(schedule, other, trail);
       earliest[other] = open;
@@ -78,10 +85,12 @@ const spread = (schedule: Schedule, queue: number[], waiting: Set<number>, trail
     const to = latest[n] as number;
     for (let k = into.first[n] as number; k < (into.first[n + 1] as number); k++) {
       const other = into.other[k] as number;
-      const most = to - (into.weight[k] as number);
-      if (most >= (latest[other] as number) || gone[other] === 1) continue;
+      const bypassed = givenUp(schedule, other);
+      const most = to - (into.weight[k] as number) + (bypassed ? (length[other] as number) : 0);
+      if (most >= (latest[other] as number)) continue;
+      if ((free || bypassed) && into.most[k] === 1) continue;
       if (start[other] !== nowhere) return false;
-      const open = snapDown(kin.open[other] as Int32Array, most);
+      const open = bypassed ? most : snapDown(kin.open[other] as Int32Array, most);
       if (open < 0 || open < (earliest[other] as number)) return false;
       note(schedule, other, trail);
       latest[other] = open;
@@ -94,7 +103,7 @@ const spread = (schedule: Schedule, queue: number[], waiting: Set<number>, trail
   return true;
 };
 
-/** The first start from a minute on; -1 when there is none. A node without starts was given up, and bounds nothing. */
+/** The first start from a minute on; -1 when there is none. */
 const snapUp = (open: Int32Array, from: number): number => {
   for (let i = 1; i < open.length; i += 2) {
     if ((open[i] as number) >= from) return Math.max(open[i - 1] as number, from);

@@ -1,5 +1,5 @@
 import type { LearningSolver, Literal, ResourceUse, Unknown } from "../../search/learn/solver.ts";
-import type { Model, Node } from "../model.ts";
+import { type Model, type Node, passed } from "../model.ts";
 import { type Choice, encodeCalendar } from "./encode-calendar.ts";
 import { type Group, isOrder, type Switches, switches } from "./encode-groups.ts";
 import { type Baker, encodeHeat } from "./encode-ovens.ts";
@@ -127,7 +127,7 @@ const encodeLags = (
   for (const arc of model.arcs) {
     const from = starts[arc.from] ?? null;
     const to = starts[arc.to] ?? null;
-    if (from === null || to === null || arc.lag < 0) continue;
+    if (from === null || to === null || (arc.lag < 0 && arc.lag !== passed)) continue;
     const group: Group = { kind: "lag", lag: arc.lag, most: arc.most };
     solver.difference(from, to, arc.weight, isOrder(model, arc) ? null : on.of(group));
   }
@@ -150,7 +150,9 @@ const encodeLandings = (
     const due = model.due[goal] ?? 0;
     const plates = (model.into[node] ?? []).flatMap((arc) => {
       const start = starts[arc.from] ?? null;
-      return start === null || arc.lag >= 0 || arc.most ? [] : [{ start, length: arc.weight }];
+      return start === null || arc.lag >= 0 || arc.lag === passed || arc.most
+        ? []
+        : [{ start, length: arc.weight }];
     });
     for (const plate of plates) solver.difference(plate.start, landing, plate.length, null);
     const anchor = anchored ? (model.out[node] ?? []).find((arc) => arc.lag < 0 && arc.most) : undefined;
