@@ -64,6 +64,7 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
       ? {}
       : {
           conflict: conflict.demands.toSorted(byPlace).map((d) => demandName(prep, d)),
+          conflictSmallest: conflict.smallest,
           relaxations: conflict.demands.flatMap((d, i) => {
             const leastChange = conflict.leastChange[i] ?? null;
             if (d.kind !== "lag" || leastChange === null) return [];

@@ -13,8 +13,8 @@ import { solveKitchen } from "./solve-kitchen.ts";
 
 /** Seconds that a problem is worked on when nothing is said. */
 const usualSeconds = 5;
-/** Part of the time that is left for reading, starting and printing, seconds. */
-const reserve = 0.06;
+/** Seconds, and the part of what is asked for, left for the last checks and for printing; and a part of what starting took. */
+const reserve = { seconds: 0.06, part: 0.01, start: 0.3 };
 
 /** Solves a scheduling problem given as a file. */
 export const solveCommand: Command = {
@@ -48,7 +48,10 @@ export const solveCommand: Command = {
     if (typeof found === "string") return wrong(troubleText(path, found));
     // The clock runs from the start of the process, so that the whole of it stays within what was asked for.
     const begun = world.now();
-    const left = Math.max(seconds / 2, seconds - reserve - begun);
+    const left = Math.max(
+      seconds / 2,
+      seconds * (1 - reserve.part) - reserve.seconds - (1 + reserve.start) * begun,
+    );
     const refused = (problems: readonly Problem[]): Result => ({
       stdout: "",
       stderr: showRemarks(problems.map(remarkOfProblem), () => found.text, true, errPaint),

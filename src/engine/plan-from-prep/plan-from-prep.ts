@@ -42,6 +42,9 @@ export type PlanEffort = {
 /** Conflicts for finding a place for what insertion left without one: so many a try, so many at most, and for each step of lateness. */
 const rescue = { each: 20, most: 4000, step: 2500 };
 
+/** Conflicts spent on whether there is a whole schedule, when insertion found none, before anything else is tried. */
+const firstLook = 300;
+
 /** Conflicts of the first turn of a long proof, and by how much more the search does between turns than before the first. */
 const firstTurn = 50_000;
 const triesEachTurn = 15;
@@ -69,8 +72,10 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   const some = triesBeforeProof * model.taskCount;
   const whole = (): boolean => progressOf(schedule).unplaced === 0;
 
-  better(effort.proof === undefined ? tries : some);
   let proof: ReturnType<typeof prove> = { bounds: [], impossible: false };
+  // That nothing can be done at all often shows at once, and then nothing need be tried.
+  if (effort.proof !== undefined && !whole()) proof = proved(Math.min(effort.proof, firstLook));
+  if (!proof.impossible) better(effort.proof === undefined ? tries : some);
   const latest = whole() ? Math.max(0, ...schedule.slip) : Number.POSITIVE_INFINITY;
   const sooner =
     effort.proof === undefined && tries > 0 && latest > 0 && !givesUp(model)
@@ -84,7 +89,7 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
     better(tries);
     if (compareCosts(costOf(schedule), before.cost) > 0) restore(schedule, before.memory);
   }
-  if (!whole() && tries > 0) {
+  if (!whole() && tries > 0 && !proof.impossible) {
     // What insertion found no place for, the learning solver often does; from there it is made better again.
     proof = proved(Math.min(effort.proof ?? tries * rescue.each, rescue.most));
     if (effort.proof === undefined) left = tries;

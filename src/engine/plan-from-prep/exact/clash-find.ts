@@ -1,6 +1,6 @@
 import type { Prep } from "../../model/prep.ts";
 import type { Model } from "../model.ts";
-import { type Asked, oracleFor, type Purse } from "./clash-oracle.ts";
+import { type Asked, type Oracle, oracleFor, type Purse } from "./clash-oracle.ts";
 import { isSafety } from "./clash-safety.ts";
 import { type Answer, smallestClash } from "./clash-smallest.ts";
 import { type Group, keyOf } from "./encode-groups.ts";
@@ -47,20 +47,30 @@ export const findClash = (prep: Prep, model: Model, asked: Asked, purse: Purse):
     groups.toSorted(
       (a, b) => (rank.get(keyOf(a)) ?? 0) - (rank.get(keyOf(b)) ?? 0) || (keyOf(a) < keyOf(b) ? -1 : 1),
     );
-  const few = smallestClash(ordered(full.core()), full.ask);
-  const tasks = [...(asked.tasks ?? Array.from({ length: model.taskCount }, (_, n) => n))];
+  const core = ordered(full.core());
+  const all = [...(asked.tasks ?? Array.from({ length: model.taskCount }, (_, n) => n))];
+  const oracleOf = (some: readonly number[]): Oracle =>
+    oracleFor(model, { ...asked, tasks: new Set(some) }, purse);
+  // Most often the tasks that the lags of the core name are enough, and questions about few tasks cost little.
+  const named = namedBy(model, all, core);
+  const small = named.length > 0 && named.length < all.length ? oracleOf(named) : null;
+  const enough = small !== null && small.ask(core) === "clash";
+  const few = smallestClash(core, enough ? small.ask : full.ask);
+  const left = enough ? named : all;
+  const near = namedBy(model, left, few.members);
+  const nearIsEnough = near.length < left.length && oracleOf(near).ask(few.members) === "clash";
   const fewer = smallestClash(
-    nearest(model, tasks, few.members),
-    (some): Answer => oracleFor(model, { ...asked, tasks: new Set(some) }, purse).ask(few.members),
+    nearIsEnough ? near : [...near, ...left.filter((n) => !near.includes(n))],
+    (some): Answer => oracleOf(some).ask(few.members),
   );
   const oracle = oracleFor(model, { ...asked, tasks: new Set(fewer.members) }, purse);
   const fewest = smallestClash(few.members, oracle.ask);
   return { tasks: fewer.members, groups: fewest.members, sure: fewer.sure && fewest.sure };
 };
 
-/** Tasks with those that the core's lags name first, so that halving drops the others early. */
-const nearest = (model: Model, tasks: readonly number[], core: readonly Group[]): readonly number[] => {
+/** Those of some tasks that the lags of a core name. */
+const namedBy = (model: Model, tasks: readonly number[], core: readonly Group[]): readonly number[] => {
   const lags = new Set(core.flatMap((group) => (group.kind === "lag" ? [group.lag] : [])));
   const named = new Set(model.arcs.filter((a) => lags.has(a.lag)).flatMap((a) => [a.from, a.to]));
-  return [...tasks].sort((a, b) => Number(named.has(b)) - Number(named.has(a)) || a - b);
+  return tasks.filter((n) => named.has(n));
 };

@@ -25,6 +25,7 @@ export type Told = { readonly answer: Answer; readonly placed: readonly Placed[]
 
 /** Whether some of the work can be done with an easing made. */
 export const askWith = (prep: Prep, question: Question, purse: Purse): Told => {
+  if (!purse.keepGoing()) return { answer: "unknown", placed: [] };
   const model = compile(prep);
   const { tasks } = question;
   const asked =

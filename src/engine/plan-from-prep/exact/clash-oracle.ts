@@ -37,6 +37,7 @@ export type Asked = {
 
 /** Rings of lags are looked for first, since that costs next to nothing; then the learning solver decides, or gives up. */
 export const oracleFor = (model: Model, asked: Asked, purse: Purse): Oracle => {
+  if (purse.left <= 0 || !purse.keepGoing()) return mute;
   const solver = learningSolver(1);
   const encoded: Encoded = encode(model, solver, { anchored: false, ...asked, always: false });
   const literalOf = new Map(encoded.groups.map(({ group, literal }) => [keyOf(group), literal]));
@@ -61,7 +62,7 @@ export const oracleFor = (model: Model, asked: Asked, purse: Purse): Oracle => {
         return "clash";
       }
       const literals = groups.flatMap((group) => literalOf.get(keyOf(group)) ?? []);
-      if (purse.left <= 0) return "unknown";
+      if (purse.left <= 0 || !purse.keepGoing()) return "unknown";
       const before = solver.conflicts();
       const conflicts = Math.min(purse.each, purse.left);
       const verdict = solver.solve(literals, { conflicts, keepGoing: purse.keepGoing });
@@ -84,5 +85,8 @@ export const oracleFor = (model: Model, asked: Asked, purse: Purse): Oracle => {
     },
   };
 };
+
+/** What is left to ask when nothing may be spent any more: setting a question up takes time too. */
+const mute: Oracle = { groups: [], core: () => [], spots: () => [], ask: () => "unknown" };
 
 const groupOfArc = (arc: Arc): Group => ({ kind: "lag", lag: arc.lag, most: arc.most });

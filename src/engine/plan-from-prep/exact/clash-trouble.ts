@@ -79,7 +79,8 @@ export const troubleOf = (
     const shared = { prep, plan, purse: rest, part: question, whole: question, replan, solved };
     ways.push(...waysForAll({ ...shared, known: new Map(), lateAnyway }));
   }
-  if (ways.length === 0) ways.push(...usual(prep, plan, replan, purse.free, lateAnyway));
+  if (ways.length === 0 && purse.free.keepGoing())
+    ways.push(...usual(prep, plan, replan, purse.free, lateAnyway));
   return { clashes, waysOut: onceEach([...ways].sort(byHelp)).slice(0, mostWays) };
 };
 

@@ -65,7 +65,7 @@ export const waysOf = (
       if (!lag || !sized || isSafety(search.prep, lag, demand.side)) return null;
       const least = leastForAll(search, sized);
       if (least && mayBeOffered(search.prep, least.change)) offer(least);
-      return least ? minutes(least.size) : null;
+      return least?.sure ? minutes(least.size) : null;
     }
     for (const sized of sizedFor(search.prep, demand)) offer(leastForAll(search, sized));
     if (demand.kind === "hands" || demand.kind === "open") offer(moreHands(search));
@@ -130,7 +130,7 @@ const ask = (search: Search, question: Question, easing: Easing): Answer =>
 const fitsAll = (search: Search, easing: Easing): Answer => {
   const { answer, placed } = askWith(withChange(search.prep, easing), search.whole, search.purse);
   if (answer === "fits") search.known.set(JSON.stringify(easing), placed);
-  if (answer !== "unknown") return answer;
+  if (answer !== "unknown" || !search.purse.keepGoing()) return answer;
   return search.solved(planWith(search, easing)) ? "fits" : "unknown";
 };
 
@@ -174,6 +174,7 @@ const moreHands = (search: Search): Least | null => {
 /** What the plan is with an easing; null when it is no better than it was, or than looking again alone makes it. */
 export const tryOut = (search: Search, least: Least, clash: number | null): WayOut | null => {
   const { plan, lateAnyway } = search;
+  if (!search.purse.keepGoing()) return null;
   const after = planWith(search, least.change);
   const better =
     after.unplaced.length < plan.unplaced.length ||
