@@ -26,6 +26,22 @@ const cards: readonly Dish[] = [
     "Milk buns\n\nServes 12\n\n500 g strong white flour\n7 g dried yeast\n300 ml milk\n\nMethod\n1. Mix the flour, the yeast and the milk and knead for 10 minutes.\n2. Prove for 1 hour. Bake at 200°C for 20 minutes.\n",
   ),
   card(
+    "traybake",
+    "Plain traybake\n\nServes 12\n\n300 g self-raising flour\n2 tsp baking powder\n250 g butter\n250 g caster sugar\n5 eggs\n\nMethod\n1. Beat everything together for 3 minutes and spread it out.\n2. Bake at 180°C for 35 minutes.\n",
+  ),
+  card(
+    "muffins",
+    "Plain muffins\n\nMakes 12 muffins\n\n300 g plain flour\n3 tsp baking powder\n200 ml milk\n2 eggs\n\nMethod\n1. Stir everything together.\n2. Bake at 190°C for 20 minutes.\n",
+  ),
+  card(
+    "pasta",
+    "Buttered pasta\n\nServes 4\n\n400 g spaghetti\n4 litres water\n40 g salt\n60 g butter\n\nMethod\n1. Bring the water to the boil with the salt.\n2. Add the spaghetti and boil for 9 minutes. Drain.\n3. Toss with the butter.\n",
+  ),
+  card(
+    "moulds",
+    "Little creams\n\nServes 6\n\n600 ml double cream\n3 leaves of gelatine\n2 tsp sunflower oil, for greasing\n\nMethod\n1. Warm the cream and stir in the gelatine.\n2. Oil six moulds, pour in the cream and chill for 4 hours.\n",
+  ),
+  card(
     "reduction",
     "Red wine jus\n\nServes 4\n\n1 litre beef stock\n300 ml red wine\n\nMethod\n1. Pour the stock and the wine into a pan and bring to the boil.\n2. Reduce for 25 minutes.\n",
   ),
@@ -85,7 +101,9 @@ describe("amounts that do not go in step", () => {
           if (line.grams !== null && own !== null)
             expect(own.likely).toBeCloseTo(line.grams.likely * times, 6);
           const told = findings.some((f) => f.code === "amount-adjusted" && f.facts.name === line.name);
-          expect(told).toBe(m.adjusted.some((a) => Math.abs(a.factor - 1) >= 0.03));
+          // Whole eggs are told once for their part.
+          const besides = m.adjusted.filter((a) => a.reason !== "whole-pieces");
+          expect(told).toBe(besides.some((a) => Math.abs(a.factor - 1) >= 0.03));
         }
       }),
     );
@@ -147,8 +165,18 @@ describe("amounts that do not go in step", () => {
     ["rice takes up what it takes up: the water only falls by what boils away", 1, 60, "water", 0.9, 0.999],
     ["spice is held back", 0, 40, "cumin-seed", 0.85, 0.85],
     ["yeast is held back", 3, 120, "dried-yeast", 0.85, 0.85],
-    ["raising powder is held back a little", 2, 40, "baking-powder", 0.9, 0.9],
-    ["deep fat is a panful and what is taken up", 2, 40, "sunflower-oil", 0.11, 0.4],
+    ["raising powder is held back a little in a layer", 4, 120, "baking-powder", 0.9, 0.9],
+    ["but not in pieces that stay as they are", 5, 120, "baking-powder", 1, 1],
+    ["nor in what is fried by the spoonful", 2, 40, "baking-powder", 1, 1],
+    ["deep fat is half the largest pan, and what is taken up beyond it", 2, 40, "sunflower-oil", 0.4, 0.5],
+    ["and no more than in step as long as the pan holds it", 2, 12, "sunflower-oil", 1, 1],
+    ["water that is drained off is used again when the pots are full", 6, 240, "water", 0.01, 0.5],
+    ["and its salt with it", 6, 240, "salt", 0.01, 0.5],
+    ["but what is cooked in it is not", 6, 240, "spaghetti", 1, 1],
+    ["water goes in step while the pots hold it", 6, 8, "water", 1, 1],
+    ["a mould is greased whole, if half of it is filled", 7, 3, "sunflower-oil", 1, 1],
+    ["and one for one portion of the six", 7, 1, "sunflower-oil", 1, 1],
+    ["gelatine goes with what it sets", 7, 120, "leaf-gelatine", 1, 1],
     ["oil that films a pan goes by its surface", 0, 32, "olive-oil", 0.5, 0.5],
     ["flour goes in step", 3, 120, "strong-white-flour", 1, 1],
   ] as const)("%s", (_, place, covers, food, low, high) => {

@@ -1,18 +1,17 @@
 import { foodById } from "../larder/foods.ts";
-import { leftBehind } from "../larder/left-behind.ts";
+import { ownVessels } from "../larder/own-vessels.ts";
 import type { Action, Dish } from "../model/dish.ts";
 import type { Food } from "../model/food.ts";
 import type { Adjustment } from "../model/menu.ts";
 import type { Kitchen } from "../model/sitting.ts";
+import { bathOf, bathTimes } from "./bath.ts";
 import { boiledAway, liquidTimes } from "./boiled-away.ts";
-import { loadsOf } from "./vessel-loads.ts";
+import { fatTimes, fryingOf } from "./frying-fat.ts";
 
 /** From so many times the card on, strong flavours and raising agents are held back. Common practice, no source. */
 const heldBackFrom = 4;
 /** What is then taken at least: 75 to 90 % of spices, 80 to 90 % of yeast, 75 to 90 % and more of powders. Common practice, no source. */
 const least = { spice: 0.85, yeast: 0.85, "raising-agent": 0.9 } as const;
-/** Part of its weight that fried food takes up of the fat. Common practice, no source. */
-const takenUp = 0.1;
 /** A small pan wants more fat and spirit in step than the card's, up to this. */
 const mostMore = 2;
 
@@ -79,25 +78,27 @@ const filmsAPan = (dish: Dish, place: number): boolean => {
   );
 };
 
-/** Fat to deep-fry in: one panful for any amount, and what the food takes up of it. */
-const panfulTimes = (dish: Dish, place: number, factor: number): number => {
-  const loads = loadsOf(dish);
-  const fat = dish.ingredients[place]?.grams?.likely ?? 0;
-  const pots = dish.steps.flatMap((step) =>
-    step.actions.filter((a) => a.technique === "deep-fry" || a.station === "fryer"),
-  );
-  const food = Math.max(0, ...pots.map((a) => (loads.get(a.id)?.grams ?? 0) - fat));
-  const share = fat > 0 ? Math.min(1, (takenUp * food) / fat) : 1;
-  return factor > 1 ? (1 + share * (factor - 1)) / factor : 1 / factor;
+/** What is raised in pieces or tins of its own rises there as on the card; in a layer or a bowl it may be deeper. */
+const risesAsOnCard = (dish: Dish): boolean =>
+  dish.yield?.kind === "pieces" ||
+  dish.yield?.kind === "tin" ||
+  ownVessels(dish).some(({ noun }) => noun === "tin" || noun === "mould") ||
+  !dish.steps.some((step) => step.actions.some((a) => a.station === "oven"));
+
+/** Fat for tins: each is greased whole, however full it is. Common practice, no source. */
+const tinsTimes = (dish: Dish, factor: number): number => {
+  const count = ownVessels(dish).find(({ noun }) => noun !== "tray")?.count ?? 0;
+  return count > 0 ? Math.max(1, Math.ceil(count * factor - 1e-9)) / (count * factor) : 1;
 };
 
 const ofFood = (dish: Dish, place: number, food: Food, factor: number): Adjustment | null => {
   const adjusted = (reason: Adjustment["reason"], times: number): Adjustment => ({ reason, factor: times });
   if (food.shelf === "spices" && !salts.has(food.id)) return adjusted("spice", heldBack(factor, least.spice));
   if (yeasts.has(food.id)) return adjusted("yeast", heldBack(factor, least.yeast));
-  if (raisers.has(food.id)) return adjusted("raising-agent", heldBack(factor, least["raising-agent"]));
-  if (food.shelf === "oils" && leftBehind(dish, place) === "unknown")
-    return adjusted("panful", panfulTimes(dish, place, factor));
+  if (raisers.has(food.id) && !risesAsOnCard(dish))
+    return adjusted("raising-agent", heldBack(factor, least["raising-agent"]));
+  if (/greas|\btins?\b/.test(dish.ingredients[place]?.purpose ?? ""))
+    return adjusted("tins", tinsTimes(dish, factor));
   if ((food.shelf === "oils" || butters.has(food.id)) && filmsAPan(dish, place))
     return adjusted("pan-surface", bySurface(factor));
   const users = usersOf(dish, place);
@@ -115,8 +116,9 @@ export type Adjustments = ReadonlyMap<number, Adjustment>;
 
 /**
  * What each line of a card is multiplied by beside the factor, by its place; lines that go in step have none. Salt,
- * thickeners and setting agents go in step: they are shares of what they are in, and that goes in step. Never so that a
- * larger factor takes less of anything; nothing at the card's own size.
+ * thickeners and setting agents go in step: they are shares of what is left of the liquid, and that goes in step. Raising
+ * agents do in equal tins and pieces (J. Pastry, 2013: linear for equal tins, less in broad or deep layers). Never so that
+ * a larger factor takes less of anything; nothing at the card's own size.
  */
 export const adjustAmounts = (dish: Dish, factor: number, kitchen: Kitchen): Adjustments => {
   const found = new Map<number, Adjustment>();
@@ -126,6 +128,13 @@ export const adjustAmounts = (dish: Dish, factor: number, kitchen: Kitchen): Adj
     const adjustment = food === null || line.equipment ? null : ofFood(dish, place, food, factor);
     if (adjustment !== null && adjustment.factor !== 1) found.set(place, adjustment);
   });
+  const frying = fryingOf(dish);
+  if (frying !== null)
+    found.set(frying.line, { reason: "panful", factor: fatTimes(frying, factor, kitchen) });
+  const bath = bathOf(dish);
+  const again = bath === null ? 1 : bathTimes(bath, factor, kitchen);
+  if (bath !== null && again !== 1)
+    for (const place of bath.lines) found.set(place, { reason: "bath", factor: again });
   const away = boiledAway(dish);
   if (away !== null)
     for (const place of away.lines)

@@ -6,6 +6,7 @@ import { count, share } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import type { Kitchen } from "../model/sitting.ts";
 import { chooseVessels } from "./choose-vessel.ts";
+import { kitchenWork } from "./kitchen-work.ts";
 
 const kitchen: Kitchen = {
   ...sitting([], 1).kitchen,
@@ -26,29 +27,33 @@ const choose = (
   vessel: string | null,
   grams: number,
   factor = 1,
+  food = "water",
 ) =>
   chooseVessels(
-    dish("d", 4, [ingredient(0, "water", grams)], {
-      steps: [
-        {
-          index: 0,
-          text: "",
-          span: nowhere,
-          part: null,
-          phase: "method",
-          actions: [
-            bareAction("a", technique, {
-              station,
-              vessel,
-              uses: [{ ingredient: 0, product: null, share: share(1), implied: false, span: nowhere }],
-            }),
-          ],
-        },
-      ],
-    }),
+    kitchenWork(
+      dish("d", 4, [ingredient(0, food, grams)], {
+        steps: [
+          {
+            index: 0,
+            text: "",
+            span: nowhere,
+            part: null,
+            phase: "method",
+            actions: [
+              bareAction("a", technique, {
+                station,
+                vessel,
+                uses: [{ ingredient: 0, product: null, share: share(1), implied: false, span: nowhere }],
+              }),
+            ],
+          },
+        ],
+      }),
+      factor,
+      new Map(),
+      kitchen,
+    ),
     "as-written",
-    factor,
-    kitchen,
   );
 
 describe("the vessel of an action", () => {
@@ -79,7 +84,8 @@ describe("the vessel of an action", () => {
     ["a container for what lies deep", "braise", "oven", null, 2500, "GN 1/2 65", 1],
     ["trays for what is spread", "roast", "oven", null, 6000, "", 3],
   ] as const)("%s", (_, technique, station, vessel, grams, name, fillings) => {
-    expect(choose(technique, station, vessel, grams).map((v) => [v.name, v.fillings])).toEqual([
+    const food = technique === "roast" ? "carrot" : "water";
+    expect(choose(technique, station, vessel, grams, 1, food).map((v) => [v.name, v.fillings])).toEqual([
       [name, fillings],
     ]);
   });

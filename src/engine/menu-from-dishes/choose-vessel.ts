@@ -1,15 +1,22 @@
+import { foodById } from "../larder/foods.ts";
+import { isLiquid } from "../larder/liquids.ts";
 import { normaliseName } from "../larder/normalise-name.ts";
-import { panHolds, pansFor } from "../larder/pans.ts";
+import { ownVessels } from "../larder/own-vessels.ts";
 import { count, grams, share } from "../measure/units.ts";
 import type { Action, Dish } from "../model/dish.ts";
 import type { VesselUse } from "../model/menu.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import { type Load, loadsOf, timesLoad } from "./vessel-loads.ts";
+import type { Work } from "./kitchen-work.ts";
+import { holdsOf, pansToUse } from "./pan-fit.ts";
+import { potGroups } from "./pot-groups.ts";
+import type { Load, Loads } from "./vessel-loads.ts";
 
 // How full what is carried to an oven is worked. Common practice, no source.
 const fillOfContainer = 0.8;
 /** What one oven tray takes in a layer, grams. Common practice, no source. */
-export const gramsATray = 2500;
+const gramsATray = 2500;
+/** What goes into the oven with more liquid than this share lies deep. Common practice, no source. */
+const wetShare = 0.2;
 
 type Candidate = { readonly name: string; readonly holds: number };
 
@@ -20,27 +27,58 @@ export const namedPan = (kitchen: Kitchen, vessel: string | null): Kitchen["pans
 };
 
 /** True when food lies deep in its dish in the oven, and so is measured by volume and not spread on a tray. */
-const liesDeep = (action: Action): boolean =>
-  action.technique === "braise" || /dish|casserole|pot\b|gratin|container/.test(action.vessel ?? "");
+const liesDeep = (dish: Dish, action: Action, loads: Loads): boolean => {
+  if (action.technique === "braise" || /dish|casserole|pot\b|gratin|container/.test(action.vessel ?? ""))
+    return true;
+  let all = 0;
+  let liquid = 0;
+  for (const { ingredient, share: part } of loads.get(action.id)?.contents.values() ?? []) {
+    const line = dish.ingredients[ingredient];
+    const weight = (line?.grams?.likely ?? 0) * part;
+    const food = line?.food == null ? null : foodById(line.food);
+    all += weight;
+    if (food !== null && isLiquid(food)) liquid += weight;
+  }
+  return action.technique !== "bake" && all > 0 && liquid / all > wetShare;
+};
+
+/** What one tray takes of an action: what the card lays on each of its own, or what a tray takes in a layer. */
+export const trayHolds = (dish: Dish, action: Action, onCard: Loads): number => {
+  const step = dish.steps.findIndex(({ actions }) => actions.some((a) => a.id === action.id));
+  const own = ownVessels(dish).findLast((v) => v.noun === "tray" && v.step <= step && v.step >= step - 1);
+  const load = onCard.get(action.id)?.grams ?? 0;
+  return own === undefined || load <= 0 ? gramsATray : Math.min(gramsATray, load / own.count);
+};
+
+const bakedIn: ReadonlySet<string> = new Set(["tin", "mould", "mold", "ramekin", "pot", "basin", "jar"]);
+
+/** True where the card tells the tins, moulds or dishes that it is baked in, which are not the kitchen's trays. */
+const inOwnVessel = (dish: Dish, action: Action): boolean =>
+  action.technique === "bake" || action.technique === "blind-bake"
+    ? ownVessels(dish).some((v) => bakedIn.has(v.noun))
+    : false;
 
 /**
- * The vessel of each action of a dish: of the pans, containers and trays of the kitchen the smallest that holds it at a
- * working fill; where none does, the largest as often as it takes. A pan that the card names by the kitchen's own name is
- * taken when it holds it, else a larger one. Actions without a vessel of that kind, and kitchens without any, give none.
+ * The vessel of each action of a version: of the pans, containers and trays of the kitchen the smallest that holds it at
+ * a working fill; where none does, the largest as often as it takes. What goes on in one pan is given one that holds all
+ * of it, where there is one. A pan that the card names by the kitchen's own name is taken when it holds it, else a larger
+ * one. Actions without a vessel of that kind, and kitchens without any, give none.
  */
-export const chooseVessels = (
-  dish: Dish,
-  version: string,
-  factor: number,
-  kitchen: Kitchen,
-): readonly VesselUse[] => {
-  const loads = loadsOf(dish);
+export const chooseVessels = (work: Work, version: string): readonly VesselUse[] => {
+  const { dish, kitchen, loads } = work;
+  const together = panOfGroups(work);
+  const groups = potGroups(dish);
   return dish.steps.flatMap((step) =>
     step.actions.flatMap((action): readonly VesselUse[] => {
-      const load = timesLoad(loads.get(action.id) ?? { grams: 0, litres: 0 }, factor);
-      if (load.grams <= 0) return [];
-      const { kind, sizes, amount } = sizesFor(action, load, kitchen);
-      const chosen = smallest(sizes, amount);
+      const load = loads.get(action.id);
+      if (load === undefined || load.grams <= 0) return [];
+      const { kind, sizes, amount } = sizesFor(work, action, load);
+      const common = together.get(groups.get(action.id) ?? -1);
+      const pan = common === undefined ? undefined : kitchen.pans.find(({ name }) => name === common);
+      const chosen =
+        kind === "pan" && pan !== undefined
+          ? { name: pan.name, holds: holdsOf(dish, action, loads, pan) }
+          : smallest(sizes, amount);
       if (chosen === null) return [];
       const fillings = Math.max(1, Math.ceil(amount / chosen.holds - 1e-9));
       return [
@@ -50,7 +88,7 @@ export const chooseVessels = (
           kind,
           name: chosen.name,
           grams: grams(load.grams),
-          litres: load.litres,
+          litres: kind === "pan" ? amount : load.litres,
           holds: chosen.holds,
           fillings: count(fillings),
           fill: share(amount / fillings / chosen.holds),
@@ -60,6 +98,31 @@ export const chooseVessels = (
   );
 };
 
+/** The pan that holds all that goes on in it, by the place of the group; none where it goes in turns. */
+const panOfGroups = ({ dish, kitchen, loads, litresIn }: Work): ReadonlyMap<number, string> => {
+  const groups = potGroups(dish);
+  const members = new Map<number, Action[]>();
+  for (const action of dish.steps.flatMap((step) => step.actions)) {
+    const group = groups.get(action.id);
+    if (group === undefined || (loads.get(action.id)?.grams ?? 0) <= 0) continue;
+    members.set(group, [...(members.get(group) ?? []), action]);
+  }
+  const found = new Map<number, string>();
+  for (const [group, actions] of members) {
+    if (actions.length < 2) continue;
+    const named = actions.flatMap((a) => namedPan(kitchen, a.vessel)?.litres ?? []);
+    const pans = actions
+      .map((a) => pansToUse(dish, a, loads, kitchen))
+      .reduce((a, b) => a.filter((pan) => b.includes(pan)));
+    const fits = pans
+      .filter((pan) => pan.litres >= Math.max(0, ...named))
+      .filter((pan) => actions.every((a) => holdsOf(dish, a, loads, pan) >= litresIn(a) - 1e-9))
+      .toSorted((a, b) => a.litres - b.litres)[0];
+    if (fits !== undefined) found.set(group, fits.name);
+  }
+  return found;
+};
+
 type Sizes = {
   readonly kind: VesselUse["kind"];
   readonly sizes: readonly Candidate[];
@@ -67,27 +130,29 @@ type Sizes = {
   readonly amount: number;
 };
 
-const sizesFor = (action: Action, load: Load, kitchen: Kitchen): Sizes => {
-  const none: Sizes = { kind: "pan", sizes: [], amount: 0 };
+const none: Sizes = { kind: "pan", sizes: [], amount: 0 };
+
+const sizesFor = ({ dish, kitchen, loads, onCard, litresIn }: Work, action: Action, load: Load): Sizes => {
   if (action.station === "burner" || action.station === "fryer") {
     const named = namedPan(kitchen, action.vessel);
-    const least = named === null ? 0 : panHolds(named, action);
-    const pans = pansFor(kitchen, action).filter((pan) => panHolds(pan, action) >= least);
+    const holds = (pan: Kitchen["pans"][number]): number => holdsOf(dish, action, loads, pan);
+    const least = named === null ? 0 : holds(named);
+    const pans = pansToUse(dish, action, loads, kitchen).filter((pan) => holds(pan) >= least);
     const sizes = [...pans, ...(named === null ? [] : [named])].map((pan) => ({
       name: pan.name,
-      holds: panHolds(pan, action),
+      holds: holds(pan),
     }));
-    return { kind: "pan", sizes, amount: load.litres };
+    return { kind: "pan", sizes, amount: litresIn(action) };
   }
-  if (action.station !== "oven") return none;
-  if (liesDeep(action) && kitchen.containers.length > 0)
+  if (action.station !== "oven" || inOwnVessel(dish, action)) return none;
+  if (liesDeep(dish, action, loads) && kitchen.containers.length > 0)
     return {
       kind: "container",
       sizes: kitchen.containers.map(({ size, litres }) => ({ name: size, holds: litres * fillOfContainer })),
       amount: load.litres,
     };
   return kitchen.trays > 0
-    ? { kind: "tray", sizes: [{ name: "", holds: gramsATray }], amount: load.grams }
+    ? { kind: "tray", sizes: [{ name: "", holds: trayHolds(dish, action, onCard) }], amount: load.grams }
     : none;
 };
 

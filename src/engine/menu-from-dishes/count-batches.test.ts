@@ -4,6 +4,7 @@ import { dish, ingredient, sitting } from "../../../test/help/dishes.ts";
 import { count, share } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import { countBatches } from "./count-batches.ts";
+import { kitchenWork } from "./kitchen-work.ts";
 
 const action = (
   id: string,
@@ -19,12 +20,15 @@ const action = (
 const kitchen = sitting([], 1).kitchen;
 const batches = (actions: readonly Action[], grams: number, factor = 1, food = "water") =>
   countBatches(
-    dish("d", 4, [ingredient(0, food, grams)], {
-      steps: [{ index: 0, text: "", span: nowhere, part: null, phase: "method", actions }],
-    }),
+    kitchenWork(
+      dish("d", 4, [ingredient(0, food, grams)], {
+        steps: [{ index: 0, text: "", span: nowhere, part: null, phase: "method", actions }],
+      }),
+      factor,
+      new Map(),
+      kitchen,
+    ),
     "as-written",
-    factor,
-    kitchen,
   ).map((b) => [b.action, b.batches, b.because]);
 
 describe("countBatches", () => {

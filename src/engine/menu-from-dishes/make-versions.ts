@@ -5,7 +5,7 @@ import { type Count, count } from "../measure/units.ts";
 import type { Dish } from "../model/dish.ts";
 import type { MenuDish, Version } from "../model/menu.ts";
 import type { Sitting } from "../model/sitting.ts";
-import { adjustAmounts } from "./adjust-amounts.ts";
+import { type Adjustments, adjustAmounts } from "./adjust-amounts.ts";
 import { adjustedFindings, adjustLines } from "./adjusted-lines.ts";
 import { type Choice, chooseSwaps } from "./choose-swaps.ts";
 import type { Line, LineBook } from "./dish-lines.ts";
@@ -21,6 +21,8 @@ export type VersionLines = { readonly version: Version; readonly lines: readonly
 type DishVersions = {
   readonly versions: readonly VersionLines[];
   readonly unserved: MenuDish["unserved"];
+  /** What does not go in step in it, for all versions alike. */
+  readonly adjustments: Adjustments;
   readonly findings: readonly Finding[];
 };
 
@@ -139,5 +141,5 @@ export const makeVersions = (
     findings.push(
       makeFinding("scaled-far", dish.source, dish.titleSpan, { title: dish.title, factor: most }),
     );
-  return { versions, unserved, findings };
+  return { versions, unserved, adjustments, findings };
 };

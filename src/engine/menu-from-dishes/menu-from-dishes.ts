@@ -5,6 +5,7 @@ import type { Dish } from "../model/dish.ts";
 import type { Batches, Menu, MenuDish } from "../model/menu.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { Sitting } from "../model/sitting.ts";
+import { adjustAmounts } from "./adjust-amounts.ts";
 import { componentAdjuster } from "./adjust-components.ts";
 import { chooseVessels } from "./choose-vessel.ts";
 import { findComponents } from "./components.ts";
@@ -13,6 +14,7 @@ import { lineBook } from "./dish-lines.ts";
 import { dishPortions } from "./dish-portions.ts";
 import { dishFinder } from "./find-dish.ts";
 import { guestNeeds, withKnownNeeds } from "./guest-needs.ts";
+import { kitchenWork } from "./kitchen-work.ts";
 import { makeVersions, type VersionLines } from "./make-versions.ts";
 
 /**
@@ -37,12 +39,12 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
       }
       const yields = dishPortions(dish);
       const made = makeVersions(dish, yields.value, sitting, guests.value, book, finder);
-      const batches = made.versions.flatMap(({ version }) =>
-        countBatches(dish, version.id, version.factor, sitting.kitchen),
-      );
-      const vessels = made.versions.flatMap(({ version }) =>
-        chooseVessels(dish, version.id, version.factor, sitting.kitchen),
-      );
+      const works = made.versions.map(({ version }) => ({
+        id: version.id,
+        work: kitchenWork(dish, version.factor, made.adjustments, sitting.kitchen),
+      }));
+      const batches = works.flatMap(({ id: version, work }) => countBatches(work, version));
+      const vessels = works.flatMap(({ id: version, work }) => chooseVessels(work, version));
       findings.push(...yields.findings, ...made.findings, ...batchFindings(dish, batches));
       if (made.versions.length === 0) {
         const path = `courses/${c}/dishes/${d}`;
@@ -58,9 +60,11 @@ export const menuFromDishes = (sitting: Sitting, dishes: readonly Dish[]): Outco
   const shared = componentAdjuster(found, sitting.kitchen);
   findings.push(...shared.findings);
   const components = found.map((component) => {
-    const batches = countBatches(component.dish, "as-written", component.factor, sitting.kitchen);
+    const { dish, factor } = component;
+    const work = kitchenWork(dish, factor, adjustAmounts(dish, factor, sitting.kitchen), sitting.kitchen);
+    const batches = countBatches(work, "as-written");
     findings.push(...batchFindings(component.dish, batches));
-    const vessels = chooseVessels(component.dish, "as-written", component.factor, sitting.kitchen);
+    const vessels = chooseVessels(work, "as-written");
     const ingredients = shared.adjust(component.ingredients, component.dish.source);
     return { ...component, ingredients, batches, vessels };
   });

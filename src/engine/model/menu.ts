@@ -20,7 +20,11 @@ export type AdjustmentReason =
   /** It films a pan, whose surface grows less than what it holds. */
   | "pan-surface"
   /** One panful to fry in, and what the food takes up. */
-  | "panful";
+  | "panful"
+  /** Cooking water that is used again for the next batch, with what is in it. */
+  | "bath"
+  /** Each tin is greased whole. */
+  | "tins";
 
 /** Why an amount is not the card's × the version's factor: it was multiplied by this as well. */
 export type Adjustment = { readonly reason: AdjustmentReason; readonly factor: number };
@@ -68,8 +72,8 @@ export type Version = {
   readonly ingredients: readonly Measured[];
 };
 
-/** What sets the number of batches: the card's own words, the pan's litres, or the trays and shelves there are. */
-export type BatchReason = "card-says" | "pan-volume" | "oven-shelves";
+/** What sets the number of batches: the card's own words, the pan's litres, the trays and shelves there are, or hot fat. */
+export type BatchReason = "card-says" | "pan-volume" | "oven-shelves" | "frying-fat";
 
 /** How often an action must be done because the vessel holds no more at once. */
 export type Batches = {

@@ -1,5 +1,5 @@
 import type { Content } from "../heat/composition.ts";
-import type { Action } from "../model/dish.ts";
+import type { Contents } from "../larder/contents.ts";
 import type { Portioned } from "./work.ts";
 
 /** Grams of a line of the card in one version; what a swap brings in is spread over the lines it takes out. */
@@ -9,30 +9,6 @@ export const lineGrams = (version: Portioned, ingredient: number, out: ReadonlyS
   if (!out.has(ingredient)) return 0;
   const came = version.ingredients.filter((m) => m.ingredient === null);
   return came.reduce((sum, m) => sum + (m.edible?.likely ?? 0), 0) / Math.max(1, out.size);
-};
-
-/** What stands in a vessel: each time a line went in, by the action that took it, with the share of the line. */
-export type Contents = ReadonlyMap<string, { readonly ingredient: number; readonly share: number }>;
-
-/**
- * What an action has in its hands, earlier products included. Words that take a whole product twice ("lift out the
- * thighs", "put the thighs back") take the same stuff back, so nothing counts beyond what first went in.
- */
-export const contentsOf = (action: Action, product: (action: string) => Contents | undefined): Contents => {
-  const all = new Map<string, { readonly ingredient: number; readonly share: number }>();
-  action.uses.forEach((use, u) => {
-    if (use.ingredient !== null) {
-      all.set(`${action.id}#${u}`, { ingredient: use.ingredient, share: use.share });
-      return;
-    }
-    for (const [key, part] of (use.product === null ? undefined : product(use.product)) ?? []) {
-      if (use.only !== undefined && !use.only.includes(part.ingredient)) continue;
-      const most = part.share;
-      const share = Math.min(most, (all.get(key)?.share ?? 0) + use.share * most);
-      all.set(key, { ...part, share });
-    }
-  });
-  return all;
 };
 
 /** Grams of contents in one version: never more of a line than the line has; water driven off is not taken away. */

@@ -1,15 +1,16 @@
+import { type Contents, contentsOf } from "../larder/contents.ts";
 import { techniqueById } from "../larder/techniques.ts";
+import { unlistedWater } from "../larder/unlisted-water.ts";
 import type { Action } from "../model/dish.ts";
 import type { Technique } from "../model/food.ts";
 import type { Kitchen } from "../model/sitting.ts";
-import { type Contents, contentsFoods, contentsGrams, contentsOf } from "./amounts.ts";
+import { contentsFoods, contentsGrams } from "./amounts.ts";
 import { type Flat, joinLoose } from "./join-loose.ts";
 import { jointAmong } from "./joint.ts";
 import { carving, stillHot, wringing } from "./kitchen-rates.ts";
 import type { Lot } from "./lot.ts";
 import { type Laid, layAction } from "./segments.ts";
 import { tinsOf } from "./tin.ts";
-import { unlistedWater } from "./unlisted-water.ts";
 import type { Portioned, Unit, Warmth, Work } from "./work.ts";
 
 /** Units of a dish in the order of its method, and stations that are missing, with the words that ask for them. */

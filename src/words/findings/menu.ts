@@ -8,6 +8,7 @@ const batchReasons: { readonly [R in BatchReason]: string } = {
   "card-says": "the card does so, and there is more of it here",
   "pan-volume": "the largest pan holds no more",
   "oven-shelves": "the trays and shelves hold no more",
+  "frying-fat": "the fat stays hot for no more at once",
 };
 
 /** Why an amount does not go in step with the portions, after a colon. */
@@ -18,6 +19,8 @@ export const adjustmentTexts: { readonly [R in Exclude<AdjustmentReason, "whole-
   "raising-agent": "raising powders are held back in large amounts",
   "pan-surface": "it films the pan, whose surface grows less than what it holds",
   panful: "it is one panful to fry in, and what the food takes up",
+  bath: "what food is lifted from is used again for the next batch",
+  tins: "each tin is greased whole, however full it is",
 };
 
 /** What is said about the menu, the purchase and the prices. */

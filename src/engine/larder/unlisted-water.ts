@@ -1,7 +1,7 @@
-import type { Content } from "../heat/composition.ts";
-import { foodById } from "../larder/foods.ts";
-import { isLiquid } from "../larder/liquids.ts";
 import type { Action, Step } from "../model/dish.ts";
+import type { FoodId } from "../model/food.ts";
+import { foodById } from "./foods.ts";
+import { isLiquid } from "./liquids.ts";
 
 /** Water to cover a kilo of vegetables in a pot, and that pasta is boiled in, kilos a kilo. Common practice, no source. */
 const toCover = 1.2;
@@ -20,7 +20,11 @@ const inWater = new Set([
 const pasta = /pasta|spaghetti|macaroni|penne|noodle|tagliatelle|linguine|orzo|fusilli/;
 
 /** Kilos of water that the words put food in ("in cold salted water") and no line of the card lists. */
-export const unlistedWater = (action: Action, step: Step, contents: readonly Content[]): number => {
+export const unlistedWater = (
+  action: Action,
+  step: Step,
+  contents: readonly { readonly food: FoodId | null; readonly grams: number }[],
+): number => {
   if (!inWater.has(action.technique ?? "") || !/\bwater\b/i.test(step.text)) return 0;
   const foods = contents.map(({ food, grams }) => ({ row: food === null ? null : foodById(food), grams }));
   if (foods.some(({ row }) => row !== null && isLiquid(row))) return 0;
