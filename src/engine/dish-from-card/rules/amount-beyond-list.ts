@@ -1,42 +1,56 @@
 import { makeFinding } from "../../findings/make-finding.ts";
-import { placedActions } from "./dish-graph.ts";
+import type { Amount, Dish, Ingredient } from "../../model/dish.ts";
+import { stem } from "../steps/stem.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
-const toGrams: Readonly<Record<string, number>> = { g: 1, kg: 1000, ml: 1, l: 1000 };
-const amount = /(\d+(?:[.,]\d+)?)\s*(kg|g|ml|l|litres?)\b(?:\s+(?:of\s+)?(?:the\s+)?([\p{L} -]{0,40}))?/giu;
+type Size = { readonly kind: "mass" | "volume"; readonly size: number };
+
+const mass = (size: number): Size => ({ kind: "mass", size });
+const volume = (size: number): Size => ({ kind: "volume", size });
+
+/** Grams and millilitres of the units in which methods state amounts; spoons as UK and US books have them. */
+const sizes: Readonly<Record<string, Size>> = {
+  g: mass(1),
+  kg: mass(1000),
+  oz: mass(28.35),
+  lb: mass(453.6),
+  ml: volume(1),
+  l: volume(1000),
+  tsp: volume(5),
+  tbsp: volume(15),
+  cup: volume(240),
+};
+
+const unitOf = (word: string): string => {
+  const w = word.toLowerCase().replace(/s$/, "");
+  if (/^lit/.test(w)) return "l";
+  if (/^tea/.test(w)) return "tsp";
+  if (/^table/.test(w)) return "tbsp";
+  if (/^pound/.test(w)) return "lb";
+  return /^ounce/.test(w) ? "oz" : w;
+};
+
+const amount =
+  /(?<![\d/⁄.,])((?:\d+\s+)?\d+[/⁄]\d+|\d*\s*[½¼¾⅓⅔⅛]|\d+(?:[.,]\d+)?)\s*(kg|g|ml|litres?|liters?|l|tbsps?|tsps?|tablespoons?|teaspoons?|cups?|ounces?|oz|pounds?|lbs?)\b(?:\s+(?:of\s+)?(?:the\s+)?([\p{L} -]{0,40}))?/giu;
 
 /** More than this above the list is no rounding. Common practice, no source. */
 const tolerance = 1.05;
+/** What a line only roughly weighs ("3 leeks, about 450 g"; a slosh) may be this much more. Common practice, no source. */
+const rough = 1.6;
 
 /** The method takes more of something, in figures, than the list holds of it. Less is a part, and is fine. */
 export const amountBeyondList: Rule = {
   code: "amount-beyond-list",
   check: (dish) =>
-    dish.steps.flatMap((step) => {
-      const named = new Set(
-        placedActions(dish)
-          .filter((p) => p.step === step)
-          .flatMap(({ action }) => action.uses.flatMap((u) => u.ingredient ?? [])),
-      );
-      return [...step.text.matchAll(amount)].flatMap((found) => {
-        const unit = (found[2] ?? "").toLowerCase().replace(/^lit.*/, "l");
-        const words = (found[3] ?? "").toLowerCase();
-        const line = dish.ingredients.find((i) => {
-          const head = i.name.toLowerCase().split(" ").at(-1) ?? "";
-          return (
-            named.has(i.index) &&
-            head.length > 2 &&
-            new RegExp(`\\b${head.replace(/[^\p{L}]/gu, "")}`, "u").test(words)
-          );
-        });
-        const own = line?.amounts.find((a) => a.unit !== null && a.unit in toGrams);
-        if (line === undefined || own === undefined || own.unit === null || own.approximate) return [];
-        const same = /^(?:ml|l)$/.test(unit) === /^(?:ml|l)$/.test(own.unit);
-        const stated = Number((found[1] ?? "").replace(",", ".")) * (toGrams[unit] ?? 1);
-        const listed = own.high * (toGrams[own.unit] ?? 1);
-        const all = dish.ingredients.filter((i) => i.food === line.food && i.food !== null).length;
-        if (!same || all > 1 || stated <= listed * tolerance) return [];
+    dish.steps.flatMap((step) =>
+      [...step.text.matchAll(amount)].flatMap((found) => {
+        const size = sizes[unitOf(found[2] ?? "")];
+        const line = lineOf(dish, (found[3] ?? "").toLowerCase());
+        const listed = line === null || size === undefined ? null : mostOf(line, size.kind);
+        if (line === null || size === undefined || listed === null) return [];
+        const stated = numberOf(found[1] ?? "") * size.size;
+        if (stated <= listed.most) return [];
         const start = step.span.start + found.index;
         const figure = found[0].slice(
           0,
@@ -47,18 +61,79 @@ export const amountBeyondList: Rule = {
             "amount-beyond-list",
             dish.source,
             { start, end: start + figure.length },
-            { name: line.name, stated: figure, listed: `${own.likely} ${own.unit}` },
+            { name: line.name, stated: figure, listed: listed.words },
             {
               related: [{ source: dish.source, span: line.span }],
               fixes: [
                 {
                   kind: "correct-amount",
-                  edits: [replaceWords({ start, end: start + figure.length }, `${own.likely} ${own.unit}`)],
+                  edits: [replaceWords({ start, end: start + figure.length }, listed.words)],
                 },
               ],
             },
           ),
         ];
-      });
-    }),
+      }),
+    ),
+};
+
+const fractions: Readonly<Record<string, number>> = {
+  "½": 1 / 2,
+  "¼": 1 / 4,
+  "¾": 3 / 4,
+  "⅓": 1 / 3,
+  "⅔": 2 / 3,
+  "⅛": 1 / 8,
+};
+
+/** "1 1/2", "½", "2,5" as a number. */
+const numberOf = (words: string): number =>
+  words
+    .trim()
+    .split(/\s+|(?=[½¼¾⅓⅔⅛])/)
+    .reduce((sum, part) => {
+      const [top = "", under] = part.split(/[/⁄]/);
+      return (
+        sum + (fractions[part] ?? Number(top.replace(",", ".")) / (under === undefined ? 1 : Number(under)))
+      );
+    }, 0);
+
+const headOf = (i: Ingredient): string =>
+  stem(
+    i.name
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .findLast((w) => w.length > 2) ?? "",
+  );
+
+/** The one line that the words behind a figure name; null when none or several may be meant. */
+const lineOf = (dish: Dish, words: string): Ingredient | null => {
+  // "200 ml water and the butter": the first food is the one.
+  const own = (words.split(/\b(?:and|with|to|into|in|over|until|for|from|at|then)\b/)[0] ?? "")
+    .split(/[^\p{L}]+/u)
+    .filter((w) => w.length > 2)
+    .map(stem);
+  const lines = dish.ingredients.filter((i) => !i.equipment && own.includes(headOf(i)));
+  const [line] = lines;
+  if (line === undefined || lines.length > 1) return null;
+  const same = dish.ingredients.filter((i) => i.food === line.food && i.food !== null).length;
+  return same > 1 || /\bplus|\bextra\b|\bmore\b/i.test(line.text) ? null : line;
+};
+
+/** The most that a line may be said to hold, in grams or millilitres, and its own words for it. */
+const mostOf = (
+  line: Ingredient,
+  kind: Size["kind"],
+): { readonly most: number; readonly words: string } | null => {
+  const sizeOf = (a: Amount): Size | undefined => (a.unit === null ? undefined : sizes[a.unit]);
+  const own = line.amounts.find((a) => sizeOf(a)?.kind === kind);
+  const size = own === undefined ? undefined : sizeOf(own);
+  if (own !== undefined && size !== undefined)
+    return {
+      most: own.high * size.size * (own.approximate || own.vague ? rough : tolerance),
+      words: `${own.likely} ${own.unit}`,
+    };
+  // Pieces and spoons have a usual weight.
+  if (kind !== "mass" || line.grams === null || line.gramsBasis === "vague") return null;
+  return { most: line.grams.high * rough, words: `${Math.round(line.grams.likely)} g` };
 };

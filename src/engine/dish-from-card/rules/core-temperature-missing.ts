@@ -3,9 +3,10 @@ import { foodById } from "../../larder/foods.ts";
 import { limitsFor } from "../../larder/limits.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import { celsius } from "../../measure/units.ts";
+import type { Dish } from "../../model/dish.ts";
 import type { HazardKind } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
-import { actionsOn, type Placed } from "./dish-graph.ts";
+import { actionsOn, type Placed, placedActions } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 
 const risky: readonly HazardKind[] = ["raw-poultry", "raw-mince", "liver"];
@@ -51,7 +52,7 @@ export const coreTemperatureMissing: Rule = {
           action.uses.some((u) => u.ingredient === i.index || u.named === i.index),
         ) ?? cooking.at(-1);
       if (last === undefined || touched.some((p) => isShownDone(p)) || simmersLong(cooking)) return [];
-      if (hazard === "raw-mince" && isBrokenUp(touched)) return [];
+      if (hazard === "raw-mince" && isBrokenUp(dish, touched)) return [];
       const figure = figureFor(region, hazard);
       if (figure <= 0) return [];
       const end = last.action.span.end;
@@ -96,7 +97,7 @@ const simmersLong = (cooking: readonly Placed[]): boolean => {
 };
 
 /** Mince that is browned in bits and then cooked on in its sauce or under its top: nothing in it is thicker than a pea. */
-const isBrokenUp = (touched: readonly Placed[]): boolean => {
+const isBrokenUp = (dish: Dish, touched: readonly Placed[]): boolean => {
   const shaped =
     /\b(?:patt(?:y|ies)|burgers?|meat ?balls?|balls|koftas?|loaf|cakes|rissoles|sausages?|stuff(?:ed|ing)?|fill(?:ed)?|cutlets?)\b/i;
   if (touched.some(({ step }) => shaped.test(step.text))) return false;
@@ -106,10 +107,16 @@ const isBrokenUp = (touched: readonly Placed[]): boolean => {
       /\bbrown|crumbl|break(?:ing)? (?:it|up)|chopping it/i.test(step.text),
   );
   if (browned < 0) return false;
+  const from = touched[browned];
+  const all = placedActions(dish);
+  const later = from === undefined ? [] : all.slice(all.indexOf(from) + 1);
   return (
-    touched
-      .slice(browned + 1)
-      .filter((p) => cooks(p) || p.action.station === "oven")
+    later
+      .filter(
+        (p) =>
+          (touched.includes(p) && (cooks(p) || p.action.station === "oven")) ||
+          /^(?:simmer|stew|braise|bake)$/.test(p.action.technique ?? ""),
+      )
       .reduce((sum, p) => sum + (p.action.minutes?.likely ?? 0), 0) >= broken
   );
 };

@@ -1,6 +1,6 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import { isEveryday } from "../../larder/everyday.ts";
-import { foodById, foodByName } from "../../larder/foods.ts";
+import { firstOfFoodNames, foodById, foodByName } from "../../larder/foods.ts";
 import type { Dish, Ingredient } from "../../model/dish.ts";
 import type { Shelf } from "../../model/food.ts";
 import { nameAt } from "../steps/find-mentions.ts";
@@ -60,7 +60,11 @@ const methodOf = (dish: Dish): Method => {
       .filter((t) => t.kind === "word")
       .map((t) => t.stem),
   );
-  const foods = new Set(words.flatMap((w, k) => [foodByName.get(w), foodByName.get(`${w} ${words[k + 1]}`)]));
+  const foods = new Set(
+    words.flatMap((w, k) =>
+      firstOfFoodNames.has(w) ? [foodByName.get(w), foodByName.get(`${w} ${words[k + 1]}`)] : [],
+    ),
+  );
   foods.delete(undefined);
   return { words, joined: words.join(""), foods: foods as ReadonlySet<string> };
 };

@@ -1,5 +1,7 @@
+import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
-import type { Use } from "../../model/dish.ts";
+import type { Dish, Ingredient, Use } from "../../model/dish.ts";
+import type { Span } from "../../model/span.ts";
 import { placedActions } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 
@@ -18,27 +20,80 @@ export const moreUsedThanListed: Rule = {
         uses.push(use);
         usesOf.set(use.ingredient, uses);
       }
+    const parted = toldIn(dish);
     return dish.ingredients.flatMap((i) => {
       const uses = usesOf.get(i.index) ?? [];
       const share = uses.reduce((sum, u) => sum + u.share, 0);
       const last = uses.at(-1);
+      const told = toldShares(dish, i, parted);
+      if (last !== undefined && (share <= tolerance || uses.every((u) => u.share === 1))) {
+        // Words that take all of it twice name it twice; only parts that are told make a sum.
+        const sum = told.reduce((all, t) => all + t.share, 0);
+        const end = told.at(-1);
+        return sum <= tolerance || end === undefined ? [] : [say(dish, i, sum, end.span, told)];
+      }
       if (share <= tolerance || last === undefined) return [];
-      // Words that take all of it twice name it twice; only a part that is told makes a sum.
-      if (uses.every((u) => u.share === 1)) return [];
-      return [
-        makeFinding(
-          "more-used-than-listed",
-          dish.source,
-          last.span,
-          { name: i.name, share: Math.round(share * 100) / 100 },
-          {
-            related: [i.span, ...uses.slice(0, -1).map((u) => u.span)].map((span) => ({
-              source: dish.source,
-              span,
-            })),
-          },
-        ),
-      ];
+      return [say(dish, i, share, last.span, [i, ...uses.slice(0, -1)])];
     });
   },
+};
+
+const say = (
+  dish: Dish,
+  i: Ingredient,
+  share: number,
+  span: Span,
+  related: readonly { readonly span: Span }[],
+): Finding =>
+  makeFinding(
+    "more-used-than-listed",
+    dish.source,
+    span,
+    { name: i.name, share: Math.round(share * 100) / 100 },
+    { related: related.map((r) => ({ source: dish.source, span: r.span })) },
+  );
+
+const parts: readonly (readonly [words: string, share: number])[] = [
+  ["three[- ]quarters", 3 / 4],
+  ["two[- ]thirds", 2 / 3],
+  ["half", 1 / 2],
+  ["a third", 1 / 3],
+  ["a quarter", 1 / 4],
+];
+
+const partOf = new RegExp(
+  `(?<!other |second )\\b(${parts.map(([words]) => words).join("|")})(?: of)? the (\\p{L}+)`,
+  "giu",
+);
+
+type Told = { readonly share: number; readonly span: Span };
+
+/** Every part that the method tells in so many words ("half the butter"), by the word behind it. */
+const toldIn = (dish: Dish): ReadonlyMap<string, readonly Told[]> => {
+  const byWord = new Map<string, Told[]>();
+  for (const step of dish.steps)
+    for (const found of step.text.matchAll(partOf)) {
+      const start = step.span.start + found.index;
+      const share = parts.find(([w]) => new RegExp(`^${w}$`, "i").test(found[1] ?? ""))?.[1] ?? 0;
+      const word = (found[2] ?? "").toLowerCase();
+      byWord.set(word, [
+        ...(byWord.get(word) ?? []),
+        { share, span: { start, end: start + found[0].length } },
+      ]);
+    }
+  return byWord;
+};
+
+/** Parts of a line that the method takes in so many words, each time it says so. */
+const toldShares = (
+  dish: Dish,
+  i: Ingredient,
+  told: ReadonlyMap<string, readonly Told[]>,
+): readonly Told[] => {
+  const head = i.name.toLowerCase().split(" ").at(-1) ?? "";
+  if (head.length < 3 || /[^\p{L}]/u.test(head)) return [];
+  const found = told.get(head) ?? [];
+  const alike =
+    found.length > 0 && dish.ingredients.some((o) => o !== i && o.name.toLowerCase().endsWith(head));
+  return alike ? [] : found;
 };

@@ -3,6 +3,7 @@ import { isCookedThrough } from "../../larder/cooked-through.ts";
 import { foodById } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import type { Action, Dish } from "../../model/dish.ts";
+import type { HazardKind } from "../../model/food.ts";
 import { actionsOn, isBase, type Placed, placedActions, toldFrom } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
@@ -18,18 +19,32 @@ const isToldCooked = (dish: Dish, first: Placed): boolean => {
   return inHeat.test(/^[^.!?]*/.exec(told)?.[0] ?? "");
 };
 
+// Steps within which flour is still meant for the egg before it.
+const near = 2;
+
 /** Egg that meets flour or mince before some heat: batters, doughs and mixtures are cooked, whatever the words call them. */
 const isInDough = (dish: Dish, touched: readonly Placed[]): boolean => {
   const all = placedActions(dish);
-  const met = touched.filter((p) =>
-    dish.ingredients.some((o) => {
-      const hazards = o.food === null ? [] : (foodById(o.food)?.hazards ?? []);
-      return (
-        (hazards.includes("raw-flour") || hazards.includes("raw-mince")) &&
-        actionsOn(dish, o.index).includes(p)
-      );
-    }),
-  )[0];
+  const hazardsOf = (k: number | null): readonly HazardKind[] => {
+    const food = k === null ? null : (dish.ingredients[k]?.food ?? null);
+    return food === null ? [] : (foodById(food)?.hazards ?? []);
+  };
+  const binders = dish.ingredients.filter((o) =>
+    hazardsOf(o.index).some((h) => h === "raw-flour" || h === "raw-mince"),
+  );
+  const first = touched[0]?.step.index ?? 0;
+  const met =
+    touched.find((p) => binders.some((o) => actionsOn(dish, o.index).includes(p))) ??
+    // "Beat in the eggs. Sift the flour over and fold it in": the next steps, with nothing in them that is fried by itself.
+    all.find(
+      ({ action, step }) =>
+        step.index >= first &&
+        step.index <= first + near &&
+        action.uses.some((u) => binders.some((o) => o.index === u.ingredient)) &&
+        !action.uses.some((u) =>
+          hazardsOf(u.ingredient).some((h) => /^raw-(?:fish|meat|poultry|shellfish)$/.test(h)),
+        ),
+    );
   if (met === undefined) return false;
   return (
     /\bbrown(?:s|ed|ing)?\b|\bgolden\b/i.test(toldFrom(dish, met)) ||
