@@ -22,7 +22,10 @@ export const withoutGiving = (clauses: readonly Clause[]): readonly Clause[] =>
   clauses.flatMap((clause, k) => {
     const next = clauses[k + 1];
     const short = (c: Clause): boolean =>
-      c.hit?.verb === "give" && c.times.length === 1 && (c.times[0]?.minutes.likely ?? 9) <= 3;
+      c.hit?.verb === "give" &&
+      c.times.length === 1 &&
+      c.times[0]?.kind !== "more" &&
+      (c.times[0]?.minutes.likely ?? 9) <= 3;
     const adds = (c: Clause): boolean => c.hit?.technique.id === "add" && c.times.length === 0;
     if (next !== undefined && adds(clause) && short(next)) return [{ ...clause, times: next.times }];
     const before = clauses[k - 1];

@@ -2,6 +2,7 @@ import { techniqueById } from "../../larder/techniques.ts";
 import type { Attention, Station, Technique } from "../../model/food.ts";
 import type { Clause } from "./clauses.ts";
 import { isOnHeat } from "./find-details.ts";
+import { has, hasLength, isWaterBath, keepsWarm, toFigure, toSimmer } from "./heat-words.ts";
 
 /** A technique with the station and attention that the words give it. */
 export type Chosen = {
@@ -30,10 +31,6 @@ const leaving = new Set(
 
 const named = (id: string, otherwise: Technique): Technique => techniqueById(id) ?? otherwise;
 
-const has = (clause: Clause, pattern: RegExp): boolean => clause.tokens.some((t) => pattern.test(t.text));
-
-const hasLength = (clause: Clause): boolean => clause.times.some((t) => t.kind !== "wait");
-
 /** What a clause means in a kitchen, its place words taken into account ("cook under the grill" is grilling). Null when it has no verb and no place. */
 export const chooseTechnique = (clause: Clause, following: Clause | null): Chosen | null => {
   const base = clause.hit?.technique ?? placeTechnique(clause);
@@ -60,7 +57,12 @@ const placeTechnique = (clause: Clause): Technique | null => {
       return techniqueById("grill");
     default:
       // "It'll need 25 minutes at 180 °C." with nothing before it in the step.
-      if (hasLength(clause) && clause.settings.some((t) => t.celsius >= 120)) return techniqueById("bake");
+      if (
+        hasLength(clause) &&
+        clause.settings.some((t) => t.celsius >= 110) &&
+        !has(clause, /^(oil|thermometer|sugar|syrup)$/)
+      )
+        return techniqueById("bake");
       // "Oven at 220 °C."
       return clause.settings.length > 0 && clause.tokens[0]?.text === "oven"
         ? techniqueById("preheat")
@@ -77,6 +79,39 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     if (has(clause, /^simmer(ing)?$/)) return named("bring-to-simmer", base);
     if (has(clause, /^(dough|ball)$/)) return named("mix", base);
   }
+  const lower = toSimmer(clause);
+  if (lower !== null) return named(lower, base);
+  const steered = toFigure(clause, id);
+  if (steered !== null) return named(steered, base);
+  // "Get the grill on high."
+  if (
+    /^(use|put|run-machine|cook|make)$/.test(id) &&
+    has(clause, /^(grill|broiler|barbecue)$/) &&
+    has(clause, /^on$/) &&
+    clause.mentions.length === 0 &&
+    !has(clause, /^(under|it|them|pan|tray|rack)$/)
+  )
+    return named("preheat", base);
+  // "Pull it at 52 °C."
+  if (
+    id === "shred" &&
+    clause.hit?.verb === "pull" &&
+    (has(clause, /^(from|out)$/) ||
+      (has(clause, /^(it|them|that)$/) &&
+        (clause.core !== null || clause.settings.length > 0 || has(clause, /^when$/))))
+  )
+    return named("take-out", base);
+  // "Have the chicken out of the fridge an hour before."
+  if (
+    /^(use|put)$/.test(id) &&
+    /^(have|get)$/.test(clause.hit?.verb ?? "") &&
+    has(clause, /^(fridge|refrigerator)$/)
+  )
+    if (has(clause, /^out$/)) return named("take-out", base);
+  if (id === "brown" && has(clause, /^(blowtorch|torch)$/)) return named("blowtorch", base);
+  if (/^(put|cook|add|stand)$/.test(id) && isWaterBath(clause)) return named("sous-vide", base);
+  if (id === "pat-dry" && clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 60))
+    return named("dehydrate", base);
   if (id === "dip" && clause.hit?.verb === "dredge" && clause.tokens[clause.verbTo]?.text === "in")
     return named("sprinkle", base);
   // "Turn to coat" turns the food.
@@ -163,6 +198,17 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
         ? base
         : named("heat", base);
   }
+  if (place?.station === "oven" && placing.has(id) && keepsWarm(clause)) return named("keep-warm", base);
+  // "That goes in at 190 for 20 minutes."
+  if (
+    place === null &&
+    /^(put|add|stand|start|cook|arrange)$/.test(id) &&
+    hasLength(clause) &&
+    clause.settings.some((t) => t.celsius >= 110) &&
+    clause.heat === null &&
+    !has(clause, /^(oil|fat|pan|fryer|deep|sugar|syrup|grill)$/)
+  )
+    return named("bake", base);
   if (place === null) {
     // "Leave it on the lowest heat for an hour": what stands on a flame cooks.
     if (
@@ -252,7 +298,12 @@ const sameKind = (clause: Clause, station: Station): boolean => {
 
 const isPreheat = (clause: Clause, id: string): boolean => {
   if (id === "preheat") return true;
-  const at = clause.tokens.findIndex((t) => /^(oven|ovens)$/.test(t.text));
+  // "Prepare an oven tray" makes nothing hot.
+  const at = clause.tokens.findIndex(
+    (t, i) =>
+      /^(oven|ovens)$/.test(t.text) &&
+      !/^(tray|trays|dish|gloves?|mitts?|proof)$/.test(clause.tokens[i + 1]?.text ?? ""),
+  );
   if (at < 0 || clause.mentions.length > 0 || at - clause.verbAt > 5) return false;
   const prev = clause.tokens[at - 1]?.text ?? "";
   // "Lower the oven to 130 °C": it is on already.

@@ -63,7 +63,14 @@ const choose = (
   const left = best.filter((c) => isLeft(c.ingredient));
   const pool = left.length > 0 ? left : best;
   const loose = top <= 0.6;
-  if (mention.every || loose) return pool.map((c) => c.ingredient);
+  // "Both sugars": of every kind that bears the name.
+  if (mention.every) {
+    const kinds = mention.candidates.filter(
+      (c) => c.strength >= Math.min(top - 0.05, 2.5) && isLeft(c.ingredient),
+    );
+    return (kinds.length > pool.length ? kinds : pool).map((c) => c.ingredient);
+  }
+  if (loose) return pool.map((c) => c.ingredient);
   const required = pool.filter((c) => reader.ingredients[c.ingredient]?.optional !== true);
   const ranked = (required.length > 0 ? required : pool).map((c) => c.ingredient).sort((a, b) => a - b);
   // "the beans" of "black beans" and "kidney beans": all that bear the name and are called by no other.
@@ -101,8 +108,10 @@ const portionOf = (reader: StepReader, mention: Mention, ingredient: number): st
   return portionsIn(line).includes(mention.portion) ? mention.portion : null;
 };
 
-const poolOf = (reader: StepReader, ingredient: number): Pool | null => {
+const poolOf = (reader: StepReader, ingredient: number, rest = false): Pool | null => {
   const { kitchen } = reader;
+  if (rest && kitchen.split !== null && kitchen.split.left > enough && kitchen.split.contents.has(ingredient))
+    return kitchen.split;
   if (kitchen.current?.contents.has(ingredient) === true && kitchen.current.left > enough)
     return kitchen.current;
   for (let i = kitchen.pools.length - 1; i >= 0; i -= 1) {
@@ -130,7 +139,13 @@ const preparedPool = (
 };
 
 /** How much of a line a mention takes; `left` is what is still there. */
-const shareTaken = (reader: StepReader, mention: Mention, ingredient: number, left: number): number => {
+const shareTaken = (
+  reader: StepReader,
+  mention: Mention,
+  ingredient: number,
+  left: number,
+  all: boolean,
+): number => {
   const line = reader.ingredients[ingredient];
   const p = mention.portioning;
   switch (p.kind) {
@@ -146,20 +161,41 @@ const shareTaken = (reader: StepReader, mention: Mention, ingredient: number, le
     case "some":
       return (reader.restLater[ingredient] ?? 0) > 0 ? left / 2 : left;
     case "plain":
-      return unstated(reader, ingredient, left);
+      return unstated(reader, ingredient, left, all);
   }
 };
 
+/** "Chop the dill" and later "the rest of the dill": all of it is chopped. */
+const preparesAll = (clause: Clause): boolean =>
+  /^(chop|slice|dice|grate|wash|peel|shred|pick|zest|mince|crush|toast|cut)$/.test(
+    clause.hit?.technique.id ?? "",
+  ) && clause.hit?.verb.includes(" ") === false;
+
 // "the oil" now and "the rest of the oil" later: half now. Common practice, no source.
-const unstated = (reader: StepReader, ingredient: number, left: number): number =>
-  (reader.restLater[ingredient] ?? 0) > 0 && left > 0.99 ? left / 2 : left;
+const unstated = (reader: StepReader, ingredient: number, left: number, all = false): number =>
+  !all && (reader.restLater[ingredient] ?? 0) > 0 && left > 0.99 ? left / 2 : left;
 
 /** Takes the ingredients that a clause names, and remembers how much of each is left. */
 export const takeIngredients = (reader: StepReader, clause: Clause, part: string | null): Taken => {
   const fresh: Fresh[] = [];
   const again: Again[] = [];
   const seen = new Set<string>();
+  const but = exceptAt(clause);
+  if (but !== null) {
+    for (const mention of clause.mentions)
+      if (mention.from > but.at)
+        for (const i of choose(reader, mention, part, clause.partHint)) seen.add(`${i}`);
+    if (but.everything) {
+      const others = reader.ingredients.filter(
+        (i) =>
+          !i.equipment && i.purpose === null && !seen.has(`${i.index}`) && (part === null || i.part === part),
+      );
+      const members = others.map((i) => i.index);
+      fresh.push(...takeImplied(reader, members, but.at - 1, but.at).map((f) => ({ ...f, implied: false })));
+    }
+  }
   for (const mention of clause.mentions) {
+    if (but !== null && mention.from > but.at) continue;
     const ofMixture = /^(mixture|mix|batter|dough|puree|paste|sauce)$/.test(
       clause.tokens[mention.to]?.text ?? "",
     );
@@ -183,7 +219,9 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
           again.push({ ingredient, pool: split, share: Math.min(share, split.left), portion, ...place });
         continue;
       }
-      const lying = preparedPool(reader, clause, mention, ingredient) ?? poolOf(reader, ingredient);
+      const lying =
+        preparedPool(reader, clause, mention, ingredient) ??
+        poolOf(reader, ingredient, mention.portioning.kind === "rest");
       const explicit = mention.portioning.kind === "share" || mention.portioning.kind === "amount";
       const back =
         /^(cooked|fried|browned|roasted|melted|boiled|soaked|toasted|drained|chilled|cooled|softened|mashed|beaten|whipped|prepared|reserved)$/.test(
@@ -196,7 +234,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
       if (lying !== null && (left <= enough || ofMixture || (back && left < 0.6))) {
         const share = mention.portioning.kind === "share" ? mention.portioning.share : 1;
         if (left <= enough && mention.portioning.kind === "amount" && !ofMixture) {
-          const more = shareTaken(reader, mention, ingredient, 0);
+          const more = shareTaken(reader, mention, ingredient, 0, false);
           if (more > 0.02 && takesFromList(clause, mention)) {
             fresh.push({ ingredient, share: Math.min(1, more), implied: false, ...place });
             continue;
@@ -205,7 +243,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
         again.push({ ingredient, pool: lying, share, ...place });
         continue;
       }
-      let share = shareTaken(reader, mention, ingredient, left);
+      let share = shareTaken(reader, mention, ingredient, left, preparesAll(clause));
       // "Butter a basin" takes a little of what the method uses again.
       if (
         clause.hit?.technique.id === "grease" &&
@@ -237,6 +275,21 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
   return { fresh, again };
 };
 
+/** "Everything except the butter", "all the ingredients but the parsley": where the exception stands; null for none. */
+const exceptAt = (clause: Clause): { readonly at: number; readonly everything: boolean } | null => {
+  const at = clause.tokens.findIndex(
+    (t, i) =>
+      i > clause.verbAt &&
+      (/^(except|excluding|bar|barring|minus)$/.test(t.text) ||
+        (t.text === "apart" && clause.tokens[i + 1]?.text === "from") ||
+        (t.text === "but" && /^(the|for)$/.test(clause.tokens[i + 1]?.text ?? ""))),
+  );
+  if (at < 0) return null;
+  const lead = clause.tokens.slice(Math.max(0, at - 4), at).map((t) => t.text);
+  if (lead.some((w) => /^(everything|lot)$/.test(w))) return { at, everything: true };
+  return lead.some((w) => /^ingredients$/.test(w)) ? { at, everything: false } : null;
+};
+
 // "add 50 g sugar" when the sugar is used up takes from the list again; "cut 12 scones" does not.
 const takesFromList = (clause: Clause, mention: Mention): boolean =>
   mention.portioning.kind === "amount" &&
@@ -259,6 +312,22 @@ const takeClasses = (
     if (cueAt !== null && i >= cueAt.from && i < cueAt.to) continue;
     // "the ingredients (quark, eggs, sugar)": the brackets say which.
     if (found.kind === "all" && mentions.length > 1) continue;
+    // "Stir the dry ingredients into …": those that were mixed before.
+    const mixed =
+      found.from < i
+        ? newestPool(
+            reader.kitchen,
+            (p) => p.contents.size > 1 && [...p.contents].every((m) => found.members.includes(m)),
+          )
+        : null;
+    if (mixed !== null && found.kind === "class") {
+      const [first] = mixed.contents;
+      if (first !== undefined && !again.some((a) => a.pool === mixed)) {
+        for (const m of mixed.contents) seen.add(`${m}`);
+        again.push({ ingredient: first, pool: mixed, share: 1, ...placeOf(clause, found) });
+      }
+      continue;
+    }
     const inPart = ofPart(
       reader,
       found.members,

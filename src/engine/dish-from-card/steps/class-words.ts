@@ -73,6 +73,8 @@ const classes: Readonly<Record<string, Test>> = {
   mushroom: named(/\bmushrooms?\b/),
 };
 
+const testOf: ReadonlyMap<string, Test> = new Map(Object.entries(classes));
+
 const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
 
 /** The members of each class on a card's list, looked up once. */
@@ -96,7 +98,7 @@ export const classIndexOf = (ingredients: readonly Ingredient[]): ClassIndex => 
   };
   return {
     membersOf: (noun) => {
-      const test = classes[noun];
+      const test = testOf.get(noun);
       return test === undefined ? [] : filter(noun, test);
     },
     get wet() {

@@ -9,6 +9,7 @@ import {
   findStation,
   findVessel,
   heardIn,
+  isOnHeat,
 } from "./find-details.ts";
 import { findMentions, type Mention, nameAt } from "./find-mentions.ts";
 import { findTemperatures, type TemperaturePhrase } from "./find-temperatures.ts";
@@ -53,6 +54,8 @@ export type Clause = {
   readonly again: boolean;
   /** The part of the dish that the words around suggest ("for the sauce, …"); null when they do not. */
   readonly partHint: string | null;
+  /** Its words begin another part of the dish ("Filling: …"): what was in hand stands by. */
+  readonly beginsPart: boolean;
   /** The first of its sentence, and the sentence's place in the step. */
   readonly opens: boolean;
   readonly sentence: number;
@@ -156,10 +159,15 @@ const clauseFrom = (
         !(steeps.test(hit?.technique.id ?? "") && isColdWater(tokens, m.from)),
     ),
     hints: mentions.filter((m) => inCue(m.from)),
-    times: times.filter((t) => t.kind !== "interval"),
+    // "Bake for 20 minutes, turning after 10": a wait within the work itself.
+    times: times.filter(
+      (t, k) =>
+        t.kind !== "interval" &&
+        !(t.kind === "wait" && !t.long && t.from > verbAt && times[k - 1]?.kind === "length"),
+    ),
     settings: temperatures.filter((t) => t.kind === "setting"),
     core: core?.celsius ?? null,
-    station: findStation(tokens),
+    station: placeOf(tokens, times, verbAt),
     heat: heard.heat ? findHeat(tokens) : null,
     vessel: vessel?.words ?? null,
     cueAt: cue,
@@ -168,6 +176,7 @@ const clauseFrom = (
     lent: null,
     again: false,
     partHint: null,
+    beginsPart: false,
     batches: heard.batches ? findBatches(tokens) : null,
     every: every === undefined ? null : minutes(every.minutes.likely),
     minding: heard.minding ? findMinding(tokens) : null,
@@ -184,6 +193,19 @@ const clauseFrom = (
     opens,
     sentence,
   };
+};
+
+/** The place that a clause names for its work. */
+const placeOf = (
+  tokens: readonly Token[],
+  times: readonly TimePhrase[],
+  verbAt: number,
+): ReturnType<typeof findStation> => {
+  // "After 10 minutes in the oven, cover it": the place is that of the wait.
+  const waited = times.some((t) => t.kind === "wait" && t.to <= verbAt);
+  const found = findStation(waited ? tokens.slice(verbAt) : tokens);
+  // "In a cast-iron oven, melt the butter over a medium heat."
+  return found?.station === "oven" && isOnHeat(tokens) ? null : found;
 };
 
 /** "For the crumbs, heat the oil": what is made, not what is used. */

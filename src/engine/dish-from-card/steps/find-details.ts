@@ -152,11 +152,13 @@ export const findStation = (
     if (!stationWords.has(here)) continue;
     const next = word(tokens, i + 1);
     const inPlace = (): boolean => {
-      for (let at = i - 1; at >= 0 && at >= i - 5; at -= 1) {
+      for (let at = i - 1; at >= 0 && at >= i - 8; at -= 1) {
         const prev = word(tokens, at);
         if (/^(in|into|to|under|on|onto|inside|with|using)$/.test(prev))
           return !/^(from|out)$/.test(word(tokens, at - 1));
-        if (joints.has(prev)) return false;
+        if (/^(from|out|off)$/.test(prev)) return false;
+        // "inside the (preheated) oven", "in the pre-heated oven"
+        if (joints.has(prev) && !/^[()–-]$/.test(prev)) return false;
       }
       return false;
     };

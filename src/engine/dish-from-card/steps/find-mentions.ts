@@ -35,13 +35,24 @@ const word = (tokens: readonly Token[], i: number): string => tokens[i]?.text ??
 
 const longestName = 5;
 
-const firsts = new WeakMap<NameIndex, ReadonlySet<string>>();
+type Firsts = {
+  /** First words of names, by their stems. */
+  readonly stems: ReadonlySet<string>;
+  /** Names that are meant only as they are written. */
+  readonly written: ReadonlySet<string>;
+};
+
+const firsts = new WeakMap<NameIndex, Firsts>();
 
 /** The words with which some name of an index begins: most words of a step begin none. */
-const firstWords = (names: NameIndex): ReadonlySet<string> => {
+const firstWords = (names: NameIndex): Firsts => {
   const known = firsts.get(names);
   if (known !== undefined) return known;
-  const found = new Set([...names.keys()].map((key) => key.split(" ")[0] ?? ""));
+  const words = [...names.keys()].map((key) => key.split(" ")[0] ?? "");
+  const found = {
+    stems: new Set(words),
+    written: new Set(words.flatMap((w) => (w.startsWith("=") ? [w.slice(1)] : []))),
+  };
   firsts.set(names, found);
   return found;
 };
@@ -52,19 +63,20 @@ export const nameAt = (
   i: number,
   names: NameIndex,
 ): { readonly candidates: readonly Named[]; readonly to: number } | null => {
-  if (tokens[i]?.kind !== "word") return null;
+  const opening = tokens[i];
+  if (opening?.kind !== "word") return null;
+  const { stems, written } = firstWords(names);
+  if (!stems.has(opening.stem) && !written.has(opening.text) && !opening.text.includes("-")) return null;
   let key = "";
   let best: { candidates: readonly Named[]; to: number } | null = null;
   let at = i;
   for (let n = 0; n < longestName && tokens[at]?.kind === "word"; n += 1, at += 1) {
     const token = tokens[at];
     if (token === undefined) break;
-    if (n === 0 && !firstWords(names).has(token.stem) && !token.text.includes("-")) {
-      if (!firstWords(names).has(`=${token.text}`)) return null;
-    }
     const words = token.text.includes("-") ? stemHyphens(token.text) : token.stem;
     key = n === 0 ? words : `${key} ${words}`;
-    const found = names.get(key) ?? (n === 0 ? names.get(`=${word(tokens, at)}`) : undefined);
+    const found =
+      names.get(key) ?? (n === 0 && written.has(token.text) ? names.get(`=${token.text}`) : undefined);
     if (found !== undefined) best = { candidates: found, to: at + 1 };
     if (word(tokens, at) === "of" && n === 0) return null;
   }

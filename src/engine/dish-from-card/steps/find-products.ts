@@ -14,7 +14,13 @@ export type Product = {
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
 
-const shares: Readonly<Record<string, number>> = { half: 0.5, third: 1 / 3, quarter: 0.25, thirds: 2 / 3 };
+const shares: Readonly<Record<string, number>> = {
+  most: 0.75,
+  half: 0.5,
+  third: 1 / 3,
+  quarter: 0.25,
+  thirds: 2 / 3,
+};
 
 const shareBefore = (clause: Clause, i: number): number | "rest" => {
   for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
@@ -46,6 +52,11 @@ export const findProducts = (
   for (let i = 0; i < clause.tokens.length; i += 1) {
     if (taken(i) || taken(i - 1) || i === clause.verbAt || clause.tokens[i]?.kind !== "word") continue;
     const noun = clause.tokens[i]?.stem ?? "";
+    const other = partOfIt(reader, clause, i) ?? onTheMeat(reader, clause, i);
+    if (other !== null) {
+      products.push(other);
+      continue;
+    }
     const partMembers = reader.partMembers(noun);
     const isName =
       productNouns.has(noun) ||
@@ -57,6 +68,8 @@ export const findProducts = (
       if (named === null) continue;
     }
     if (clause.cue !== null && isInCue(clause, i)) continue;
+    // "Pastry: rub the butter in" names what is made.
+    if (i < clause.verbAt && word(clause, i + 1) === ":") continue;
     if (i < clause.verbAt && isAim(clause.tokens, i, clause.verbAt)) continue;
     // "The base of the dish" is a place.
     if (/^(base|crust|shape|round|roll|ball)$/.test(noun) && word(clause, i + 1) === "of") continue;
@@ -84,6 +97,31 @@ export const findProducts = (
     });
   }
   return products;
+};
+
+/** "Press most of it on to the fish": a part of what is in hand. */
+const partOfIt = (reader: StepReader, clause: Clause, i: number): Product | null => {
+  const { current } = reader.kitchen;
+  if (current === null || current.contents.size === 0 || current.left <= 0.001) return null;
+  if (!/^(it|this|that|them)$/.test(word(clause, i)) || word(clause, i - 1) !== "of") return null;
+  const share = shareBefore(clause, i - 1);
+  return share === 1 || share === "rest" ? null : { pool: current, members: [], share, from: i, to: i + 1 };
+};
+
+/** "Under the skin", "smear the rest all over", "stuff the bird": the meat that lies ready. */
+const onTheMeat = (reader: StepReader, clause: Clause, i: number): Product | null => {
+  const here = word(clause, i);
+  const on =
+    (/^(skin|cavity|flesh|breast|breasts)$/.test(here) &&
+      /^(under|inside|into|between|over|on)$/.test(word(clause, i - 2))) ||
+    (here === "over" &&
+      word(clause, i - 1) === "all" &&
+      /^(rub|spread|season|brush|salt)$/.test(clause.hit?.technique.id ?? "")) ||
+    (here === "bird" && word(clause, i - 1) === "the");
+  if (!on || clause.mentions.length > 1) return null;
+  const meats = reader.classes.membersOf("meat");
+  const pool = newestPool(reader.kitchen, (p) => meats.some((m) => p.contents.has(m)));
+  return pool === null ? null : { pool, members: [], share: 1, from: i, to: i + 1 };
 };
 
 const isInCue = (clause: Clause, i: number): boolean => {

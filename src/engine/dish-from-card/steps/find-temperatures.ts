@@ -1,18 +1,21 @@
-import { celsiusFromFahrenheit, celsiusFromGasMark, fanDifference } from "../../measure/temperature.ts";
-import { type Celsius, celsius } from "../../measure/units.ts";
+import { celsiusFromGasMark, fanDifference } from "../../measure/temperature.ts";
 import type { Region } from "../../model/sitting.ts";
+import { bareFigure } from "./bare-temperatures.ts";
 import { numberAt } from "./number-at.ts";
+import { text } from "./read-length.ts";
+import {
+  coreWords,
+  guessScale,
+  isFan,
+  isOvenTalk,
+  liquids,
+  phrase,
+  type TemperaturePhrase,
+  toCelsius,
+} from "./temperature-words.ts";
 import type { Token } from "./tokens.ts";
 
-/** A temperature in the words. "core" is what the middle of the food must reach. */
-export type TemperaturePhrase = {
-  readonly kind: "setting" | "core";
-  readonly celsius: Celsius;
-  /** The words name no scale, so the usual one of the figure was taken. */
-  readonly scaleAssumed: boolean;
-  readonly from: number;
-  readonly to: number;
-};
+export type { TemperaturePhrase } from "./temperature-words.ts";
 
 // A setting within the range that UK oven charts (nannymcphee.co.uk, hintsandthings.co.uk) give each word.
 const ovenWords: Readonly<Record<string, number>> = {
@@ -38,8 +41,6 @@ const ovenWords: Readonly<Record<string, number>> = {
 /** The setting that an old heat word means for an oven ("moderate"); null when it is none. */
 export const ovenHeat = (heatWord: string): number | null => ovenWords[heatWord] ?? null;
 
-const text = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
-
 const degreeSign = /^[°º˚]$/;
 
 type Scaled = { readonly value: number; readonly scale: "C" | "F" | null; readonly next: number };
@@ -54,7 +55,7 @@ const scaledAt = (tokens: readonly Token[], i: number): Scaled | null => {
     const high = numberAt(tokens, next + 1);
     if (high !== null) {
       const rest = scaledAt(tokens, next + 1);
-      if (rest !== null && Math.abs(rest.value - figure.value) <= 60)
+      if (rest !== null && Math.abs(rest.value - figure.value) <= 100)
         return { value: (figure.value + rest.value) / 2, scale: rest.scale, next: rest.next };
     }
   }
@@ -75,19 +76,6 @@ const scaledAt = (tokens: readonly Token[], i: number): Scaled | null => {
   if (!marked) return null;
   return { value: figure.value, scale: null, next };
 };
-
-const toCelsius = (value: number, scale: "C" | "F"): number =>
-  scale === "C" ? value : Math.round(celsiusFromFahrenheit(value));
-
-// A bare oven figure: 300 and more is Fahrenheit anywhere; below, what the country's ovens show. Common practice, no source.
-const guessScale = (value: number, region: Region): "C" | "F" =>
-  value >= 290 || (region === "us" && value >= 120) ? "F" : "C";
-
-const coreWords = new Set(
-  "internal internally core middle centre center reads reading read thermometer probe inside thickest registers register".split(
-    " ",
-  ),
-);
 
 /**
  * Every temperature in a run of tokens. Of "180C/350F/gas 4" the first counts; of conventional and fan figures the
@@ -111,7 +99,9 @@ export const findTemperatures = (tokens: readonly Token[], region: Region): read
       between <= 3 &&
       tokens
         .slice(last.to, one.from)
-        .every((t) => /^([/(),]|[-‐-―]|or|fan|gas|mark|a|oven|and)$/.test(t.text));
+        .every((t) => /^([/(),]|[-‐-―]|or|fan|gas|mark|a|oven|and)$/.test(t.text)) &&
+      // "At 180 to a core of 60" are two figures.
+      one.kind === last.kind;
     // "Into a hot oven, 220": the figure says what the word meant.
     // "Gas mark 3, 170 °C": a mark stands for a band, the degrees for themselves.
     const worded = last !== undefined && /^(?:ovens?|gas|mark)$/.test(text(tokens, last.from));
@@ -121,13 +111,6 @@ export const findTemperatures = (tokens: readonly Token[], region: Region): read
   }
   return found;
 };
-
-const isOvenTalk = (tokens: readonly Token[], i: number): boolean =>
-  tokens
-    .slice(Math.max(0, i - 9), i + 8)
-    .some((t) =>
-      /^(oven|ovens|bake|baked|roast|preheat|pre-heat|preheated|fryer|heat|temperature)$/.test(t.text),
-    );
 
 const temperatureAt = (tokens: readonly Token[], i: number, region: Region): TemperaturePhrase | null => {
   const word = text(tokens, i);
@@ -166,20 +149,10 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
     let value = toCelsius(minus ? -scaled.value : scaled.value, scale);
     if (value > 400 || value < -45) return null;
     let to = scaled.next;
-    const fan =
-      (text(tokens, i - 1) === "at" && text(tokens, i - 2) === "oven" && text(tokens, i - 3) === "fan") ||
-      text(tokens, i - 1) === "fan" ||
-      (text(tokens, i - 1) === "to" && text(tokens, i - 2) === "fan") ||
-      text(tokens, to) === "fan" ||
-      (text(tokens, to) === "(" && text(tokens, to + 1) === "fan" && !/\d/.test(text(tokens, to + 2)));
+    const fan = isFan(tokens, i, to);
     if (text(tokens, to) === "fan") to += 1;
     if (fan && value >= 80) value += fanDifference;
-    const around = tokens.slice(Math.max(0, i - 9), Math.min(tokens.length, to + 6));
-    const core =
-      value >= 45 &&
-      value <= 100 &&
-      around.some((t) => coreWords.has(t.text)) &&
-      !/^(oven|preheat)$/.test(text(tokens, i - 2));
+    const core = value >= 45 && value <= 100 && isCore(tokens, i, to, value);
     return phrase(core ? "core" : "setting", value, scaled.scale === null, i, to);
   }
   // "in a moderate oven", "a very hot oven"
@@ -189,28 +162,23 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
     if (heat !== undefined) return phrase("setting", heat, false, i, i + 1);
     return null;
   }
-  // "bake at 350", "preheat the oven to 180", "oven to 200"
-  if (
-    tokens[i]?.kind === "number" &&
-    (/^(at|to|on|oven)$/.test(text(tokens, i - 1)) ||
-      (/^[,(:]$/.test(text(tokens, i - 1)) && text(tokens, i - 2) === "oven")) &&
-    isOvenTalk(tokens, i)
-  ) {
-    const bare = numberAt(tokens, i);
-    if (bare === null || bare.next !== i + 1 || bare.value < 80 || bare.value > 550 || bare.value % 5 !== 0)
-      return null;
-    if (/^(g|kg|ml|l|minutes?|mins?|portions?|people)$/.test(text(tokens, i + 1))) return null;
-    const value = toCelsius(bare.value, guessScale(bare.value, region));
-    const fan = text(tokens, i + 1) === "fan";
-    return phrase("setting", fan ? value + fanDifference : value, true, i, bare.next + (fan ? 1 : 0));
-  }
-  return null;
+  return bareFigure(tokens, i, region);
 };
 
-const phrase = (
-  kind: "setting" | "core",
-  value: number,
-  scaleAssumed: boolean,
-  from: number,
-  to: number,
-): TemperaturePhrase => ({ kind, celsius: celsius(value), scaleAssumed, from, to });
+/** A figure of 45 to 100 °C that the middle of the food must reach, and no heat of an oven, of a bath or of a sauce. */
+const isCore = (tokens: readonly Token[], i: number, to: number, value: number): boolean => {
+  if (/^(oven|preheat)$/.test(text(tokens, i - 2))) return false;
+  const around = tokens.slice(Math.max(0, i - 9), Math.min(tokens.length, to + 6));
+  if (around.some((t) => coreWords.has(t.text))) return true;
+  const throughout = /^(all )?(the way )?through\b/.test(
+    [0, 1, 2, 3].map((k) => text(tokens, to + k)).join(" "),
+  );
+  if (throughout) return true;
+  // "Until it hits 74", where no liquid is spoken of.
+  return (
+    value >= 52 &&
+    value <= 80 &&
+    tokens.slice(Math.max(0, i - 4), i).some((t) => /^(hits?|reach|reaches|gets)$/.test(t.text)) &&
+    !tokens.some((t) => liquids.test(t.text))
+  );
+};

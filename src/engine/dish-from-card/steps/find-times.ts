@@ -1,11 +1,11 @@
 import type { Estimate } from "../../measure/estimate.ts";
 import { type Minutes, minutes } from "../../measure/units.ts";
-import { numberAt } from "./number-at.ts";
+import { bareMinutes, leadsToBare } from "./bare-minutes.ts";
 import { isDash, isTimeWord, type Length, night, readLength, text } from "./read-length.ts";
 import type { Token } from "./tokens.ts";
 
 /** What a time in the words is. */
-type TimeKind =
+export type TimeKind =
   /** How long something goes on. */
   | "length"
   /** Again so long ("another 5 minutes"). */
@@ -38,14 +38,14 @@ const sides = /^(side|sides)$/;
 /** Every time in a run of tokens, in order. Sizes, ages ("3-day-old") and counts are not times. */
 export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
   const found: TimePhrase[] = [];
-  if (!tokens.some((t) => isTimeWord(t.text) || again.test(t.text))) return found;
+  if (!tokens.some((t) => isTimeWord(t.text) || leadsToBare(t.text))) return found;
   let i = 0;
   while (i < tokens.length) {
     const span = readLength(tokens, i);
     if (span === null) {
-      const bare = bareMore(tokens, i);
+      const bare = bareMinutes(tokens, i);
       if (bare !== null) {
-        found.push(phrase("more", bare, i));
+        found.push(phrase(bare.kind ?? kindOf(tokens, i, bare.next), bounded(tokens, i, bare), i));
         i = bare.next;
         continue;
       }
@@ -54,43 +54,48 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
       i += 1;
       continue;
     }
-    if (
-      /^(old|ago)$/.test(text(tokens, span.next)) ||
-      (isDash(text(tokens, span.next)) && text(tokens, span.next + 1) === "old")
-    ) {
+    const over = plusOver(tokens, i, span.next, found.length > 0);
+    if (!over && (isAge(tokens, span.next) || saysWhen(tokens, i, span.next))) {
       i = span.next;
       continue;
     }
-    // "a few minutes less than usual", "ten minutes before the end": no length of what is done.
-    const behind = [0, 1, 2].map((k) => text(tokens, span.next + k)).join(" ");
-    // "Two minutes before it's ready, warm the oil" says when; "take it out an hour before it's wanted", how long it stands.
-    const says = i <= 1 && /^before (it|it's|they|they're|the \w+)\b/.test(behind);
-    if (
-      says ||
-      /^(less|fewer|short of|under the|before the end|from the end|before the time)\b/.test(behind)
-    ) {
-      i = span.next;
-      continue;
-    }
-    const kind = kindOf(tokens, i, span.next);
+    const kind = over ? "more" : kindOf(tokens, i, span.next);
     found.push(phrase(kind, bounded(tokens, i, span), i));
     i = span.next;
   }
   return found;
 };
 
-const again = /^(another|further)$/;
+/** "3 days old", "a 3-day-old loaf". */
+const isAge = (tokens: readonly Token[], next: number): boolean =>
+  /^(old|ago)$/.test(text(tokens, next)) || (isDash(text(tokens, next)) && text(tokens, next + 1) === "old");
 
-/** "Bake for another 15": a number at the end of its words, without a unit, is minutes. */
-const bareMore = (tokens: readonly Token[], i: number): Length | null => {
-  if (!again.test(text(tokens, i - 1)) || !/^(for|it|them|a)$/.test(text(tokens, i - 2))) return null;
-  const figure = numberAt(tokens, i);
-  if (figure === null || figure.value < 1 || figure.value > 90) return null;
-  const after = tokens[figure.next];
-  if (after !== undefined && after.kind !== "mark" && !/^(or|until|till|and|then)$/.test(after.text))
-    return null;
-  return { low: figure.value, likely: figure.value, high: figure.value, next: figure.next };
+/** "20 minutes a pound plus 20 minutes over". */
+const plusOver = (tokens: readonly Token[], i: number, next: number, follows: boolean): boolean =>
+  follows &&
+  (text(tokens, i - 1) === "plus" || /^(over|extra)$/.test(text(tokens, next))) &&
+  tokens.slice(0, i).some((t) => /^(plus|and)$/.test(t.text));
+
+/** "Ten minutes before the end", "a few minutes less than usual", "with ten minutes to go": no length of what is done. */
+const saysWhen = (tokens: readonly Token[], from: number, next: number): boolean => {
+  const behind = [0, 1, 2].map((k) => text(tokens, next + k)).join(" ");
+  if (/^(less|fewer|short of|under the|before the end|from the end|before the time|to go)\b/.test(behind))
+    return true;
+  if (!/^(before|earlier|prior)\b/.test(behind)) return false;
+  // "Take it out of the fridge an hour before you cook it" says how long it stands.
+  const words = tokens.slice(0, from).map((t) => t.text);
+  if (words.some((w) => /^(fridge|refrigerator|out|room)$/.test(w))) return false;
+  // "Rest for 10 minutes before carving" is a length; "add the peas 10 minutes before serving" says when.
+  const [one = "", two = ""] = before(tokens, from, 2);
+  if (/^(for|at|least|to|between)$/.test(one) && from > 1) return false;
+  if (/^(about|around|another|roughly|approximately|only|further|good)$/.test(one) && two === "for")
+    return false;
+  return !words.some((w) => waits.test(w));
 };
+
+// Work that is done for a length of time, whatever comes after it.
+const waits =
+  /^(rest|stand|cool|leave|left|let|allow|sit|chill|wait|soak|marinate|bake|cook|roast|simmer|boil|fry|prove|rise|steep|infuse|salt|freeze|refrigerate|steam|poach|knead|whisk|beat|drain|hang|relax|set)$/;
 
 const phrase = (kind: TimeKind, span: Length, from: number): TimePhrase => ({
   kind,
@@ -131,20 +136,27 @@ const bounded = (tokens: readonly Token[], from: number, span: Length): Length =
 const before = (tokens: readonly Token[], i: number, count: number): readonly string[] =>
   Array.from({ length: count }, (_, k) => text(tokens, i - 1 - k));
 
+const vagueLead =
+  /^(only|just|about|around|approx|approximately|roughly|say|nearly|almost|some|good|another|further|those|these|the|that|first|an?)$/;
+
+/** "After ten minutes", "after about those two hours". */
+const isAfter = (tokens: readonly Token[], from: number): boolean => {
+  let at = from - 1;
+  while (at >= 0 && from - at < 5 && vagueLead.test(text(tokens, at))) at -= 1;
+  return text(tokens, at) === "after";
+};
+
 const kindOf = (tokens: readonly Token[], from: number, next: number): TimeKind => {
-  const [one = "", two = "", three = ""] = before(tokens, from, 3);
-  if (one === "every" || one === "each" || (one === "about" && two === "every")) return "interval";
-  if (/^(last|final)$/.test(one) && !/^(a|one|for)$/.test(two)) return "last";
-  if (one === "first" || (one === "the" && two === "after") || one === "after")
-    return one === "first" ? "length" : "wait";
+  const [one = "", two = ""] = before(tokens, from, 2);
+  if (/^(every|each)$/.test(one) || (one === "about" && two === "every")) return "interval";
+  const lastly = (word: string): boolean => /^(last|final)$/.test(word);
+  if (lastly(one) ? !/^(a|one|for)$/.test(two) : lastly(text(tokens, from))) return "last";
+  if (isAfter(tokens, from)) return "wait";
+  if (one === "first") return "length";
   if (one === "at") return "wait";
-  if (
-    (/^(about|around|another|approximately)$/.test(one) && two === "after") ||
-    (one === "about" && three === "after")
-  )
-    return "wait";
   const after = [0, 1, 2, 3].map((k) => text(tokens, next + k));
   const [a = "", b = "", c = "", d = ""] = after;
+  if (isWait(from, after)) return "wait";
   if (/^(per|each|a|every|on|for|either)$/.test(a)) {
     if (
       sides.test(b) ||
@@ -155,6 +167,8 @@ const kindOf = (tokens: readonly Token[], from: number, next: number): TimeKind 
     if (/^batch(es)?$/.test(b) || (/^(each|every)$/.test(b) && /^batch$/.test(c))) return "batch";
     if (/^(lb|lbs|pound|kg|kilo|kilogram|kilos)$/.test(b) || (a === "per" && /^\d/.test(b))) return "rate";
   }
+  // "In two batches for 11 minutes each"
+  if (a === "each" && before(tokens, from, 8).some((w) => /^batch(es)?$/.test(w))) return "batch";
   // "On both sides for 3 minutes each"
   if (a === "each" && before(tokens, from, 6).some((w) => sides.test(w))) return "side";
   if (a === "to" && b === "the" && /^(lb|pound|kg|kilo)$/.test(c)) return "rate";
@@ -163,6 +177,14 @@ const kindOf = (tokens: readonly Token[], from: number, next: number): TimeKind 
   if (a === "/" && b === "side") return "side";
   if (/^(another|further)$/.test(one) || /^(more|longer)$/.test(a)) return "more";
   for (let k = from; k < next; k += 1)
-    if (/^(more|further|additional|extra)$/.test(text(tokens, k))) return "more";
+    if (/^(more|another|further|additional|extra)$/.test(text(tokens, k))) return "more";
   return "length";
+};
+
+/** "Ten minutes later", "24 h after soaking", "20 minutes in, turn it", "once 15 minutes are up". */
+const isWait = (from: number, behind: readonly string[]): boolean => {
+  const [a = "", b = ""] = behind;
+  if (a === "later" || (a === "after" && from <= 2)) return true;
+  if (a === "in" && b === "," && from <= 2) return true;
+  return /^(have|has|had|is|are)$/.test(a) && /^(passed|elapsed|gone|up|over)$/.test(b);
 };

@@ -1,6 +1,8 @@
 import { techniqueById, type VerbReading, verbReadings } from "../../larder/techniques.ts";
 import { isOrder } from "./is-order.ts";
 import { numberAt } from "./number-at.ts";
+import { isTimeWord } from "./read-length.ts";
+import { terseAt } from "./terse-verbs.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
 import { before, isBase, negations, placeFollows, readingAt, word } from "./verb-reading.ts";
@@ -72,7 +74,7 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
     // "… while you toast the bread": the second order goes on beside the first.
     if (/^(while|whilst)$/.test(here) && i > 0 && hits.length > 0 && /^(you|we|i)$/.test(word(tokens, i + 1)))
       continue;
-    if (subordinators.has(here)) {
+    if (subordinators.has(here) && !(here === "that" && isPronoun(tokens, i))) {
       cueFrom = i;
       continue;
     }
@@ -100,6 +102,21 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
         );
 };
 
+/** "After that, …", "give that ten minutes", "that goes in": the word stands for what is in hand. */
+const isPronoun = (tokens: readonly Token[], i: number): boolean => {
+  const prev = word(tokens, i - 1);
+  if (/^(so|sure|check|see|ensure|find|know|feel|is|such)$/.test(prev)) return false;
+  return (
+    i === 0 ||
+    joints.has(prev) ||
+    prepositions.has(prev) ||
+    /^(after|before|like|all|now|then)$/.test(prev) ||
+    (!nounVerbs.has(prev) &&
+      !/^(so|too|very|the|an?|your)$/.test(word(tokens, i - 2)) &&
+      verbReadings(prev).some((r) => isBase(r) && r.tail.length === 0))
+  );
+};
+
 const hitAt = (
   tokens: readonly Token[],
   i: number,
@@ -111,12 +128,17 @@ const hitAt = (
   const terse = cueFrom < 0 ? terseAt(tokens, i, hits, isFood) : null;
   if (terse !== null) return terse;
   const readings = verbReadings(here);
-  // "Keep it boiling" tells how it is held.
+  // "Keep it boiling" tells how it is held; with a length ("leave it ticking away for an hour") it is the work.
+  if (/^(keep|leave)$/.test(here)) {
+    const going = goingOn(tokens, i);
+    if (going !== null && times(tokens, going.to))
+      return { ...said(i, going, false), to: going.to, letting: true };
+    if (going !== null && here === "keep") return null;
+  }
+  // "Set a timer for 20 minutes" says how long what was begun goes on.
   if (
-    here === "keep" &&
-    [2, 3, 4].some(
-      (k) => /ing$/.test(word(tokens, i + k)) && !tokens.slice(i + 1, i + k).some((t) => joints.has(t.text)),
-    )
+    /^(set|start|put)$/.test(here) &&
+    tokens.slice(i + 1, i + 5).some((t) => /^(timer|clock|alarm)$/.test(t.text))
   )
     return null;
   // "keep stirring", "continue cooking": the second verb says what is done.
@@ -216,74 +238,29 @@ const hitAt = (
   return null;
 };
 
-/** Orders of kitchen talk that have no verb in its usual place: "the tomatoes go in", "flour in", "hot pan, …", "give it a stir". */
-const terseAt = (
+/** "Keep it boiling", "leave that ticking away": the second verb, a short object between them. */
+const goingOn = (
   tokens: readonly Token[],
   i: number,
-  hits: readonly VerbHit[],
-  isFood: (i: number) => boolean,
-): VerbHit | null => {
-  const here = word(tokens, i);
-  const make = (id: string, verb: string, to: number, letting: boolean): VerbHit | null => {
-    const technique = techniqueById(id);
-    return technique === null ? null : { at: i, to, technique, verb, letting, passive: false };
-  };
-  const foodBefore = (): boolean => {
-    const from = hits.at(-1)?.to ?? 0;
-    for (let at = i - 1; at >= Math.max(from, i - 4); at -= 1) {
-      if (/^[,;:]$/.test(word(tokens, at)) || prepositions.has(word(tokens, at))) return false;
-      if (isFood(at)) return true;
-    }
-    return false;
-  };
-  if (here === "go" && /^(in|into)$/.test(word(tokens, i + 1)) && foodBefore())
-    return make("add", "go in", i + 2, false);
-  if (here === "in") {
-    const next = word(tokens, i + 1);
-    const last = hits.at(-1)?.to ?? 0;
-    const comma = tokens.findLastIndex((t, k) => k < i && k >= last && t.text === ",");
-    const opens =
-      hits.length === 0
-        ? startsTersely(tokens, i)
-        : comma >= 0 && !tokens.slice(comma, i).some((t) => prepositions.has(t.text));
-    if ((next === "" || next === "," || next === "then") && opens && foodBefore())
-      return make("add", "add", i + 1, false);
-  }
-  if (
-    /^(pan|wok|griddle|skillet)$/.test(here) &&
-    hits.length === 0 &&
-    i <= 3 &&
-    tokens.slice(0, i).some((t) => t.text === "hot") &&
-    /^[,:]$/.test(word(tokens, i + 1))
-  )
-    return make("fry", "fry", i + 1, false);
-  // "Spring onions on top" behind a comma.
-  if (here === "on" && word(tokens, i + 1) === "top" && word(tokens, i + 2) !== "of" && foodBefore()) {
-    let at = i - 1;
-    while (at > 0 && !/^[,;:]$/.test(word(tokens, at))) at -= 1;
-    const last = hits.at(-1);
-    if (last === undefined ? startsTersely(tokens, i) : at >= last.to)
-      return make("top", "top", i + 2, false);
-  }
-  if (here === "give" && /^(it|them|that|this|everything)$/.test(word(tokens, i + 1))) {
-    for (let at = i + 2; at < i + 6; at += 1) {
-      if (/^(min|mins|minutes?|secs?|seconds?|hours?)$/.test(word(tokens, at)))
-        return make("cook", "give", i + 2, false);
-      const noun = verbReadings(word(tokens, at)).find((r) => r.form === "base" && r.tail.length === 0);
-      if (noun !== undefined && word(tokens, at) !== "go")
-        return make(noun.technique.id, noun.verb, at + 1, false);
-    }
-    const time = numberAt(tokens, i + 2);
-    if (time !== null || /^(another|a)$/.test(word(tokens, i + 2))) return make("cook", "give", i + 2, false);
+): { readonly reading: VerbReading; readonly to: number } | null => {
+  for (let at = i + 1; at < i + 5; at += 1) {
+    if (joints.has(word(tokens, at))) return null;
+    if (at === i + 1 || !/ing$/.test(word(tokens, at))) continue;
+    if (/^(the|an?|your|any|some)$/.test(word(tokens, at - 1))) continue;
+    const reading = readingAt(tokens, at, (r) => r.form === "ing");
+    if (reading !== null) return reading;
   }
   return null;
 };
 
-/** No verb stands before in the sentence: "flour + yolk in". */
-const startsTersely = (tokens: readonly Token[], i: number): boolean =>
-  !tokens
-    .slice(0, i)
-    .some((t) => beings.has(t.text) || t.text === "put" || prepositions.has(t.text) || t.text === "with");
+/** A unit of time stands behind a place, before the next order. */
+const times = (tokens: readonly Token[], from: number): boolean => {
+  for (let at = from; at < Math.min(tokens.length, from + 9); at += 1) {
+    if (/^([,;:]|and then|then|until|till)$/.test(word(tokens, at))) return false;
+    if (isTimeWord(word(tokens, at))) return true;
+  }
+  return false;
+};
 
 /** A verb as it is said, from the place `at` on. */
 const said = (

@@ -34,6 +34,8 @@ export const isOrder = (
   if (here === "dry" && /^(ingredients?|goods|mix|mixture|ones|items|pan|frying|spices?|bits)$/.test(next))
     return false;
   if (here === "do" && /^(not|n't)$/.test(next)) return false;
+  // "You should have about 2 litres" tells and orders nothing.
+  if (here === "have" && /^(should|will|'ll|you'll|now|would|may|might)$/.test(prev)) return false;
   if (negations.has(word(tokens, i - 1)) || negations.has(prev)) return false;
   if (prev === "do" && word(tokens, at - 1) === "") return true;
   // "Plate: beets, fish", "mackerel: salt, 10 min, pat dry": a label before or behind the order.
@@ -106,7 +108,7 @@ export const isOrder = (
       (usuallyVerbs.has(here) || last.technique.miseEnPlace);
     if (inRow && cueFrom < 0) return true;
     const food = isFood(i);
-    if (food && !determiners.has(next)) return false;
+    if (food && !determiners.has(next) && !/^(into|out|up|around)$/.test(next)) return false;
     const object = takesObject(tokens, i + 1, isFood);
     if (object && !(cueFrom >= 0 && !determiners.has(next))) return true;
     if (!usuallyVerbs.has(here) || cueFrom >= 0) return false;
@@ -134,6 +136,8 @@ export const isOrder = (
       determiners.has(word(tokens, 0))
     )
       return false;
+    // "The dough will prove for 4 hours."
+    if (cueFrom < 0 && /^(will|should)$/.test(prev) && goesOn.test(here) && hasFigure(tokens, i)) return true;
     if (
       cueFrom >= 0 ||
       (/^(should|will|may|might|can|could|would)$/.test(prev) && !/^(you|we|i|cooks?|)$/.test(subject))
@@ -155,10 +159,11 @@ export const isOrder = (
       return false;
     return planners.has(planner) || planner === "is" || /^(it's|best|time|possible|able)$/.test(planner);
   }
-  if (/^(start|go|help|come|let's)$/.test(prev) && at === 0) return true;
+  if (/^(start|go|help|come|let's|continue|either)$/.test(prev) && at === 0) return true;
+  if (prev === "continue" && cueFrom < 0) return true;
   // "Next day tip it out": a time of day opened the sentence.
   if (
-    !noun &&
+    (!noun || usuallyVerbs.has(here)) &&
     hits.length === 0 &&
     i <= 5 &&
     /^(day|morning|evening|afternoon|night|serving|finish)$/.test(prev)
@@ -203,6 +208,10 @@ export const isOrder = (
   }
   return false;
 };
+
+// Work that food does by itself.
+const goesOn =
+  /^(prove|proof|rise|rest|cook|simmer|bake|chill|stand|sit|cool|marinate|ferment|braise|roast|steam|poach|soak|infuse|reduce)$/;
 
 /** A length or a temperature stands within some words, before the next order. */
 const hasFigure = (tokens: readonly Token[], i: number): boolean => {

@@ -13,13 +13,19 @@ const patterns = [
 const keeps =
   /^(?:and |but )?(?:it|they|this|these|(?:the|any) (?:\w+ ){1,3}?)(?:'ll)? ?(?:will |should |can )?(?:also )?(?:keeps?|lasts?|freezes?|stores?)\b.*\b(?:days?|weeks?|months?|hours?|overnight|well)\b/;
 
+// "Can be kept a couple of days in a tin."
+const canKeep =
+  /^(?:(?:it|they|this|these) )?(?:can|may|will|could) (?:also )?be (?:kept|stored|frozen|refrigerated|made ahead)\b/;
+
 /**
  * True for a sentence of the method that only says how far the dish can be made before the day ("can be made to this
  * point a day ahead"): it holds no work of its own.
  */
 export const isMakeAhead = (all: readonly Token[]): boolean => {
   const start = all.findIndex((t) => t.kind !== "mark");
-  const tokens = start > 0 ? all.slice(start) : all;
+  // "Cook the sauce for 30 minutes (this can be done ahead)": what stands in brackets is no whole sentence.
+  const open = all.findIndex((t, i) => i > start && t.text === "(");
+  const tokens = all.slice(Math.max(0, start), open < 0 ? undefined : open);
   if (
     tokens.some((t) => /^(keeps?|lasts?|freezes?|stores?)$/.test(t.text)) &&
     keeps.test(tokens.map((t) => t.text).join(" "))
@@ -27,5 +33,6 @@ export const isMakeAhead = (all: readonly Token[]): boolean => {
     return true;
   if (!tokens.some((t) => /^(can|may|could|will)$/.test(t.text))) return false;
   const words = tokens.map((t) => t.text).join(" ");
+  if (canKeep.test(words)) return true;
   return patterns.some((p) => p.test(words));
 };

@@ -94,6 +94,25 @@ const classNames: readonly (readonly [name: string, members: RegExp])[] = [
   ["beetroot", /\bbeet\b/],
 ];
 
+const animals = new Set(["meat", "fish", "beef", "prawn", "shrimp"]);
+const anyMember = new RegExp(
+  classNames
+    .map(([, members]) => members.source)
+    .filter((s) => s !== "^$")
+    .join("|"),
+);
+const classesKept = new Map<string, readonly string[]>();
+
+/** The class names that words may be called by; most have none. */
+const classesOf = (words: string): readonly string[] => {
+  const known = classesKept.get(words);
+  if (known !== undefined) return known;
+  const found = anyMember.test(words) ? classNames.flatMap(([name, m]) => (m.test(words) ? [name] : [])) : [];
+  if (classesKept.size > 5000) classesKept.clear();
+  classesKept.set(words, found);
+  return found;
+};
+
 const clean = (name: string): readonly string[] =>
   normaliseName(name)
     .replace(/[^\p{L}\p{N} ']/gu, " ")
@@ -189,9 +208,10 @@ const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, streng
     put(title.join(" "), 5);
     for (let i = 1; i < title.length; i += 1) put(title.slice(i).join(" "), 4 - i * 0.1);
   }
-  for (const [name, members] of classNames)
-    if (otherHeads.has(head) && /^(meat|fish|beef|prawn|shrimp)$/.test(name)) continue;
-    else if (members.test(joined) || (food !== null && members.test(food.name))) put(name, 0.4);
+  const classes = new Set([...classesOf(joined), ...(food === null ? [] : classesOf(food.name))]);
+  if (classes.size > 0)
+    for (const [name] of classNames)
+      if (classes.has(name) && !(otherHeads.has(head) && animals.has(name))) put(name, 0.4);
   return keys;
 };
 

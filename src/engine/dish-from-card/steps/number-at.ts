@@ -22,6 +22,9 @@ const isSlash = (token: Token | undefined): boolean =>
 const numberWord = (text: string): number | null => {
   const simple = wordValue(text);
   if (simple !== undefined) return simple;
+  // "ten-ish", "twenty-odd"
+  const about = /^(\p{L}+?)-?(?:ish|odd)$/u.exec(text)?.[1];
+  if (about !== undefined) return wordValue(about) ?? null;
   if (!text.includes("-")) return null;
   const [tens = "", unit = ""] = text.split("-");
   // "one-half", "three-fourths" of the old books.

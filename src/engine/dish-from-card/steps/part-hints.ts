@@ -1,6 +1,7 @@
 import { type Clause, isAim } from "./clauses.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
+import { joiningTechniques } from "./word-sets.ts";
 
 /**
  * Which part of the dish the clauses of a line speak of, when no heading says it: "For the sauce, melt the butter" and
@@ -11,9 +12,11 @@ export const withPartHints = (clauses: readonly Clause[], reader: StepReader): r
   let aim: string | null = null;
   let last: string | null = null;
   return clauses.map((clause) => {
-    aim = aimOf(clause, reader) ?? aim;
+    const begun = aimOf(clause, reader);
+    const anew = begun !== null && begun !== aim && !joiningTechniques.has(clause.hit?.technique.id ?? "");
+    aim = begun ?? aim;
     last = voteOf(clause, reader) ?? last;
-    return { ...clause, partHint: aim ?? last };
+    return { ...clause, partHint: aim ?? last, beginsPart: anew };
   });
 };
 
@@ -22,7 +25,9 @@ const aimOf = (clause: Clause, reader: StepReader): string | null => {
     const part = reader.partNamed(clause.tokens[i]?.stem ?? "");
     if (part === null) continue;
     const made = clause.hit?.technique.id === "make" && i > clause.verbAt && i <= clause.verbAt + 3;
-    if (made || (i < clause.verbAt && isAim(clause.tokens, i, clause.verbAt))) return part;
+    // "Pastry: rub the butter …"
+    const label = i < clause.verbAt && i <= 3 && clause.opens && clause.tokens[i + 1]?.text === ":";
+    if (made || label || (i < clause.verbAt && isAim(clause.tokens, i, clause.verbAt))) return part;
   }
   return clause.aim === null ? null : reader.partNamed(stem(clause.aim));
 };

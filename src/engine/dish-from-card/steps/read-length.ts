@@ -61,10 +61,22 @@ const fillers = new Set([
   "long",
   "or",
   "so",
+  "ish",
+  "odd",
+  "solid",
+  "gentle",
+  "straight",
 ]);
+
+// "20m", "45s", "20'": only when they stand right behind their figure.
+const tightUnits: Readonly<Record<string, number>> = { m: 1, s: 1 / 60, "'": 1, "’": 1, "′": 1 };
 
 /** The unit of time at a place, after "-", "." or a filler; null when there is none. */
 const unitAt = (tokens: readonly Token[], i: number): { minutes: number; next: number } | null => {
+  const tight = tightUnits[text(tokens, i)];
+  const figure = tokens[i - 1];
+  if (tight !== undefined && figure?.kind === "number" && figure.end === tokens[i]?.at)
+    return { minutes: tight, next: i + 1 };
   let at = i;
   for (let skipped = 0; skipped < 3; skipped += 1) {
     const word = text(tokens, at);
@@ -84,17 +96,52 @@ const vague: Readonly<Record<string, readonly [low: number, likely: number, high
   some: [2, 5, 10],
 };
 
+/** A number with its parts: "two and a half", "1 and three-quarters", "two and one-half". */
+const mixedAt = (tokens: readonly Token[], i: number): { value: number; next: number } | null => {
+  const whole = numberAt(tokens, i);
+  if (whole === null || text(tokens, whole.next) !== "and") return whole;
+  const part = partAt(tokens, whole.next + 1);
+  // "An hour and a half" has its unit before: that is read with the hour.
+  return part === null || (unitAt(tokens, part.next) === null && joinsRange(tokens, part.next) === null)
+    ? whole
+    : { value: whole.value + part.value, next: part.next };
+};
+
+/** "a half", "three quarters", "one-half": a part of one; null for none. */
+const partAt = (tokens: readonly Token[], i: number): { value: number; next: number } | null => {
+  const article = /^an?$/.test(text(tokens, i));
+  const number = article ? { value: 1, next: i + 1 } : numberAt(tokens, i);
+  if (number !== null && number.value < 1) return number;
+  const word = text(tokens, number?.next ?? i);
+  if (/^three-quarters?$/.test(text(tokens, i))) return { value: 0.75, next: i + 1 };
+  if (number === null || !Number.isInteger(number.value) || number.value > 3) return null;
+  if (word === "half") return { value: 0.5, next: number.next + 1 };
+  return /^quarters?$/.test(word) ? { value: 0.25 * number.value, next: number.next + 1 } : null;
+};
+
+/** "In a second pan", "a second of oil": no length of time. */
+const isOrdinal = (tokens: readonly Token[], i: number): boolean =>
+  text(tokens, i) === "second" &&
+  tokens[i + 1]?.kind === "word" &&
+  !/^(or|and|until|till|to|before|in|on|at|then|more|longer|per|each|over|with|under|so)$/.test(
+    text(tokens, i + 1),
+  );
+
 /** A single length: "10 minutes", "an hour and a half", "half an hour", "a few minutes", "1 hour 15". */
 const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
   const first = text(tokens, i);
   if (first === "overnight") return night(i + 1);
-  if (/^(all|during)$/.test(first) && text(tokens, i + 1) === "night") return night(i + 2);
-  if (first === "all" && text(tokens, i + 1) === "day") return night(i + 2);
+  const second = text(tokens, i + 1);
+  if (second === "night") {
+    if (/^(all|during|over)$/.test(first)) return night(i + 2);
+    if (first === "the" && /^(for|through)$/.test(text(tokens, i - 1))) return night(i + 2);
+  }
+  if (first === "all" && second === "day") return night(i + 2);
 
   // "half an hour", "three quarters of an hour", "a quarter of an hour", "half a minute"
-  let at = i;
-  if (first === "a" || first === "an") at += 1;
-  const lead = numberAt(tokens, at);
+  const single = /^(an?|another)$/.test(first);
+  let at = single ? i + 1 : i;
+  const lead = mixedAt(tokens, at);
   const partWord = text(tokens, lead === null ? at : lead.next);
   if (/^(half|quarters?)$/.test(partWord) && (lead === null || Number.isInteger(lead.value))) {
     let next = (lead === null ? at : lead.next) + 1;
@@ -136,22 +183,15 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
     return null;
   }
 
-  // "an hour", "a minute or two", "an hour and a half", "an hour or so"
-  if ((first === "a" || first === "an") && lead === null) {
-    if (/^(further|extra|additional|full|good|whole)$/.test(text(tokens, at))) at += 1;
+  // "an hour", "a minute or two", "another minute", "an hour or so", "every minute or two"
+  const each = /^(every|each)$/.test(text(tokens, i - 1));
+  if ((single || each) && lead === null) {
+    while (/^(further|extra|additional|full|good|whole|solid)$/.test(text(tokens, at))) at += 1;
     const unit = unitMinutes[text(tokens, at)];
-    if (unit === undefined || text(tokens, at) === "h") return null;
+    if (unit === undefined || text(tokens, at) === "h" || isOrdinal(tokens, at)) return null;
     const next = at + 1;
     if (text(tokens, next) === "or" && text(tokens, next + 1) === "two")
       return { low: unit, likely: 1.5 * unit, high: 2 * unit, next: next + 2 };
-    if (text(tokens, next) === "and" && text(tokens, next + 1) === "a" && text(tokens, next + 2) === "half")
-      return exact(1.5 * unit, next + 3);
-    if (
-      text(tokens, next) === "and" &&
-      text(tokens, next + 1) === "a" &&
-      text(tokens, next + 2) === "quarter"
-    )
-      return exact(1.25 * unit, next + 3);
     return withSmaller(tokens, exact(unit, next), unit);
   }
 
@@ -162,24 +202,7 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
     let part = lead.next;
     while (/^(of|an?)$/.test(text(tokens, part))) part += 1;
     const of = lead.value < 1 && part > lead.next ? unitMinutes[text(tokens, part)] : undefined;
-    if (of !== undefined && of >= 1) return exact(lead.value * of, part + 1);
-    // "two and one-half hours"
-    const more = text(tokens, lead.next) === "and" ? numberAt(tokens, lead.next + 1) : null;
-    if (more !== null && more.value < 1) {
-      const whole = unitAt(tokens, more.next);
-      if (whole !== null) return exact((lead.value + more.value) * whole.minutes, whole.next);
-    }
-    // "2 and a half hours", "two and a half hours"
-    if (
-      text(tokens, lead.next) === "and" &&
-      text(tokens, lead.next + 1) === "a" &&
-      text(tokens, lead.next + 2) === "half"
-    ) {
-      const after = unitMinutes[text(tokens, lead.next + 3)];
-      const value = (lead.value + 0.5) * (after ?? 0);
-      if (after !== undefined) return exact(value, lead.next + 4);
-    }
-    return null;
+    return of !== undefined && of >= 1 ? exact(lead.value * of, part + 1) : null;
   }
   const value = lead.value * unit.minutes;
   return withSmaller(tokens, exact(value, unit.next), unit.minutes);
@@ -192,21 +215,32 @@ const longer = ({ low, likely, high }: Length, by: number, next: number): Length
   next,
 });
 
-/** Adds the smaller unit that follows: "1 hour 15 minutes", "1 h 30", "2 minutes and 30 seconds". */
+// What may stand behind a bare number of minutes: "an hour and ten at 170".
+const closes = /^(|at|in|until|till|or|then|covered|on|over|with|if|and)$/;
+
+/** Adds the smaller unit that follows: "1 hour 15 minutes", "1 h 30", "an hour and twenty", "an hour and a half". */
 const withSmaller = (tokens: readonly Token[], span: Length, unit: number): Length => {
   let at = span.next;
-  if (text(tokens, at) === "and" || text(tokens, at) === ",") at += 1;
-  if (text(tokens, at) === "a" && text(tokens, at + 1) === "half" && text(tokens, at - 1) === "and")
-    return longer(span, unit / 2, at + 2);
+  const and = text(tokens, at) === "and";
+  if (and || text(tokens, at) === ",") at += 1;
+  const part = and ? partAt(tokens, at) : null;
+  if (part !== null && unitAt(tokens, part.next) === null) return longer(span, part.value * unit, part.next);
   const more = numberAt(tokens, at);
   if (more === null) return span;
   const smaller = unitAt(tokens, more.next);
+  if (smaller !== null)
+    return smaller.minutes < unit ? longer(span, more.value * smaller.minutes, smaller.next) : span;
+  const after = tokens[more.next];
   const bare =
-    smaller === null && unit === 60 && at === span.next && more.value < 60 && Number.isInteger(more.value);
-  if (bare && tokens[at]?.kind === "number" && /^h(rs?)?$/.test(text(tokens, at - 1)))
-    return longer(span, more.value, more.next);
-  if (smaller === null || smaller.minutes >= unit) return span;
-  return longer(span, more.value * smaller.minutes, smaller.next);
+    unit === 60 &&
+    (and || at === span.next) &&
+    more.value < 60 &&
+    Number.isInteger(more.value) &&
+    (after === undefined || after.kind === "mark" || closes.test(after.text)) &&
+    !/^[°º%]$/.test(after?.text ?? "");
+  // "1 hour 30" and "an hour and ten"; "1 hour, 2 onions" is none of them.
+  const tens = more.value >= 5 && (and ? true : /^(h|hrs?|hours?)$/.test(text(tokens, at - 1)));
+  return bare && tens ? longer(span, more.value, more.next) : span;
 };
 
 const joinsRange = (tokens: readonly Token[], i: number): number | null => {
@@ -215,48 +249,93 @@ const joinsRange = (tokens: readonly Token[], i: number): number | null => {
   return null;
 };
 
+/** "20 to 25", "five, six" before one unit; null when no second number follows. */
+const secondNumber = (
+  tokens: readonly Token[],
+  a: { value: number; next: number },
+  between: boolean,
+): { value: number; next: number } | null => {
+  const joint = joinsRange(tokens, a.next);
+  if (joint !== null && (text(tokens, a.next) !== "and" || between)) return mixedAt(tokens, joint);
+  const next = text(tokens, a.next) === "," ? numberAt(tokens, a.next + 1) : null;
+  return next !== null && next.value === a.value + 1 ? next : null;
+};
+
+// "or overnight", "and up to 24 hours", ", ideally overnight", "(preferably 4 hours)".
+const openEnd =
+  /^(up|preferably|ideally|even|better|still|for|to|optionally|maybe|perhaps|as|long|at|most|even-better|the|very|best)$/;
+
+/** The greater of two lengths that words join ("at least 4 hours and up to 24", "2 hours, better still overnight"). */
+const upTo = (tokens: readonly Token[], first: Length): Length | null => {
+  let at = first.next;
+  let marks = 0;
+  while (/^[,(–—-]$/.test(text(tokens, at)) && marks < 2) {
+    at += 1;
+    marks += 1;
+  }
+  const joint = /^(or|and|but)$/.test(text(tokens, at));
+  if (joint) at += 1;
+  let words = 0;
+  while (openEnd.test(text(tokens, at + words)) && words < 4) words += 1;
+  const said = tokens
+    .slice(at, at + words)
+    .map((t) => t.text)
+    .join(" ");
+  if (!(words > 0 || (joint && text(tokens, at - 1) === "or"))) return null;
+  if (joint && text(tokens, at - 1) !== "or" && !/^up to$/.test(said)) return null;
+  if (!joint && !/^(up to|preferably|ideally|even better|better still|better|optionally|best)$/.test(said))
+    return null;
+  const second = lengthAt(tokens, at + words);
+  if (second !== null) return second.long === true || second.high > first.low ? second : null;
+  // "At least 4 hours and up to 24."
+  const bare = said === "up to" ? numberAt(tokens, at + words) : null;
+  const unit = first.low >= 1440 ? 1440 : first.low >= 60 ? 60 : 1;
+  return bare !== null && bare.value * unit > first.low ? exact(bare.value * unit, bare.next) : null;
+};
+
 /** A length or a range of lengths: "25-30 minutes", "20 minutes to half an hour", "2 hours or overnight". */
 export const readLength = (tokens: readonly Token[], i: number): Length | null => {
   const between = text(tokens, i) === "between";
   const start = between ? i + 1 : i;
-  // "25-30 minutes", "2 or 3 minutes": two numbers and one unit
-  const a = numberAt(tokens, start);
+  // "25-30 minutes", "2 or 3 minutes", "two to two and a half hours": two numbers and one unit
+  const a = mixedAt(tokens, start);
   if (a !== null) {
-    const joint = joinsRange(tokens, a.next);
-    if (joint !== null && (text(tokens, a.next) !== "and" || between)) {
-      const b = numberAt(tokens, joint);
-      const unit = b === null ? null : unitAt(tokens, b.next);
-      if (b !== null && unit !== null && b.value > a.value * 0.2) {
-        const low = Math.min(a.value, b.value) * unit.minutes;
-        const high = Math.max(a.value, b.value) * unit.minutes;
-        return { low, likely: (low + high) / 2, high, next: unit.next };
-      }
+    const b = secondNumber(tokens, a, between);
+    const unit = b === null ? null : unitAt(tokens, b.next);
+    if (b !== null && unit !== null && b.value > a.value * 0.2) {
+      const low = Math.min(a.value, b.value) * unit.minutes;
+      const high = Math.max(a.value, b.value) * unit.minutes;
+      return widened(tokens, { low, likely: (low + high) / 2, high, next: unit.next });
     }
   }
   const first = lengthAt(tokens, start);
   if (first === null) return null;
   const joint = joinsRange(tokens, first.next);
-  if (joint !== null && text(tokens, first.next) !== "and") {
-    const at = /^(up|preferably|even|better|better,|for)$/.test(text(tokens, joint)) ? joint + 1 : joint;
-    const second = lengthAt(tokens, at) ?? lengthAt(tokens, at + 1);
-    if (
-      second !== null &&
-      second.high > first.low &&
-      (at === joint || second.long === true || second.next > at)
-    )
-      return {
-        low: first.low,
-        likely: second.long === true ? second.low : (first.low + second.high) / 2,
-        high: second.high,
-        next: second.next,
-        long: second.long === true,
-      };
+  if (joint !== null && (text(tokens, first.next) !== "and" || between)) {
+    const second = lengthAt(tokens, joint);
+    if (second !== null && second.high > first.low) return spanning(first, second);
   }
-  return first;
+  return widened(tokens, first);
 };
 
-// Words of a time that holds no unit of its own.
-const timeWords = new Set("overnight half-hour half-an-hour half-minute half-an-minute".split(" "));
+const widened = (tokens: readonly Token[], first: Length): Length => {
+  const second = upTo(tokens, first);
+  return second === null ? first : spanning(first, second);
+};
+
+const spanning = (first: Length, second: Length): Length => ({
+  low: first.low,
+  likely: second.long === true ? second.low : (first.low + second.high) / 2,
+  high: second.high,
+  next: second.next,
+  long: second.long === true,
+});
+
+// Units, and words of a time that holds no unit of its own.
+const timeWords = new Set([
+  ...Object.keys(unitMinutes),
+  ..."overnight half-hour half-an-hour half-minute half-an-minute m s ' ’ ′".split(" "),
+]);
 
 /** True for a word without which there is no length of time. */
-export const isTimeWord = (word: string): boolean => unitMinutes[word] !== undefined || timeWords.has(word);
+export const isTimeWord = (word: string): boolean => timeWords.has(word);

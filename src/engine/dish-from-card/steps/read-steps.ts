@@ -1,6 +1,6 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
-import { foodByName } from "../../larder/foods.ts";
+import { firstOfFoodNames, foodByName } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import { minutes } from "../../measure/units.ts";
 import type { Block, Card } from "../../model/card.ts";
@@ -12,6 +12,7 @@ import { withoutAnnouncement, withoutGiving } from "./announcement.ts";
 import { type Chosen, chooseTechnique } from "./choose-technique.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import { madeBy } from "./find-products.ts";
+import { furtherStretch } from "./further-stretch.ts";
 import { inTurn } from "./in-turn.ts";
 import { isMakeAhead } from "./make-ahead.ts";
 import { withPartHints } from "./part-hints.ts";
@@ -24,7 +25,7 @@ type Line = { readonly block: Block; readonly words: Words; readonly clauses: re
 const isFood = (tokens: readonly Token[], i: number): boolean => {
   const one = tokens[i];
   const two = tokens[i + 1];
-  if (one === undefined || one.kind !== "word") return false;
+  if (one === undefined || one.kind !== "word" || !firstOfFoodNames.has(one.text)) return false;
   return foodByName.has(one.text) || (two !== undefined && foodByName.has(`${one.text} ${two.text}`));
 };
 
@@ -55,7 +56,13 @@ export const readSteps = (
       reader.kitchen.current = line.block.part === null ? reader.kitchen.current : null;
       reader.kitchen.emptied = null;
     }
-    const actions = actionsOf(reader, line, steps.length);
+    const last = steps.at(-1);
+    const standing = last?.actions.at(-1);
+    const lent: Action[] = standing === undefined ? [] : [standing];
+    const actions = actionsOf(reader, line, steps.length, lent);
+    const [after] = lent;
+    if (last !== undefined && after !== undefined && after !== standing)
+      steps[steps.length - 1] = { ...last, actions: [...last.actions.slice(0, -1), after] };
     steps.push({
       index: steps.length,
       text: line.words.text,
@@ -100,7 +107,9 @@ const clausesOfLine = (text: string, reader: StepReader, region: Region): readon
     if (isMakeAhead(sentence)) return [];
     const read = shareObjects(
       withoutGiving(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
-    ).flatMap(inTurn);
+    )
+      .flatMap(furtherStretch)
+      .flatMap(inTurn);
     if (place < sentences.length - 1 && announces(read)) {
       aim = read[0] === undefined ? null : madeBy(read[0]);
       return [];
@@ -113,7 +122,8 @@ const clausesOfLine = (text: string, reader: StepReader, region: Region): readon
   });
 };
 
-const actionsOf = (reader: StepReader, line: Line, step: number): readonly Action[] => {
+/** The actions of a step. A length that its words state for what the step before did last goes to `lent`. */
+const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[]): readonly Action[] => {
   const actions: Action[] = [];
   let before: Action | null = null;
   let sentence = -1;
@@ -125,11 +135,15 @@ const actionsOf = (reader: StepReader, line: Line, step: number): readonly Actio
     // "This will take about 45 minutes, but start checking after 30": it speaks of what went on before.
     const told = clause.times[0];
     if (clause.opens && told !== undefined && told.to <= clause.verbAt && speaksOfBefore(clause))
-      lendTime({ ...clause, times: [told] }, actions);
+      lendTime({ ...clause, times: [told] }, actions.length > 0 ? actions : lent);
     const chosen = inOven(reader, clause, chooseTechnique(clause, line.clauses[k + 1] ?? null), before);
     const lends = clause.hit === null && chosen?.technique.id !== "preheat";
-    if (chosen === null || (lends && actions.length > 0 && canLend(actions.at(-1)))) {
-      lendTime(clause, actions);
+    const open = actions.length > 0 ? actions : lent;
+    if (
+      chosen === null ||
+      (lends && canLend(open.at(-1)) && (actions.length > 0 || speaksOfBefore(clause)))
+    ) {
+      if (actions.length > 0 || canLend(open.at(-1))) lendTime(clause, open);
       return;
     }
     const waited = clause.times.find((t) => t.kind === "wait" && !t.long);
@@ -141,6 +155,7 @@ const actionsOf = (reader: StepReader, line: Line, step: number): readonly Actio
         leastWait = false;
       }
     }
+    if (clause.beginsPart && before === null) reader.kitchen.current = null;
     const action = act(reader, clause, chosen, {
       id: `s${step + 1}a${actions.length + 1}`,
       part: line.block.part,
@@ -171,7 +186,40 @@ const inOven = (
   const turned = before?.technique === "adjust-heat" && before.celsius !== null;
   if (
     id === "cook" &&
-    (turned || (standing && clause.heat === null && clause.station === null && clause.times.length > 0))
+    (turned ||
+      (standing &&
+        clause.heat === null &&
+        clause.station === null &&
+        (clause.times.length > 0 || clause.cue !== null || clause.core !== null)))
+  )
+    return { ...chosen, technique: bake, station: "oven", attention: "none" };
+  // "Into the fridge, and give it an hour": what goes on there goes on.
+  if (
+    clause.hit?.verb === "give" &&
+    id === "cook" &&
+    before !== null &&
+    /^(bench|fridge|freezer)$/.test(before.station)
+  ) {
+    const same = techniqueById(before.technique ?? "");
+    if (same !== null)
+      return { ...chosen, technique: same, station: before.station, attention: before.attention };
+  }
+  // "In it goes for 12 minutes", "slide it in for 20": into the oven that was made hot.
+  if (
+    /^(put|add)$/.test(id) &&
+    / in$|^(put|slide|pop|go|shove|bung|chuck|whack|stick|get)$/.test(clause.hit?.verb ?? "") &&
+    clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 3) &&
+    clause.station === null &&
+    clause.vessel === null &&
+    clause.heat === null &&
+    clause.mentions.length === 0 &&
+    reader.preheat !== null &&
+    reader.kitchen.current?.onHeat !== true &&
+    clause.tokens.some(
+      (t, i) =>
+        (t.text === "in" && /^(|for|at|,|and|until|till)$/.test(clause.tokens[i + 1]?.text ?? "")) ||
+        (i === clause.verbAt && t.text === "in"),
+    )
   )
     return { ...chosen, technique: bake, station: "oven", attention: "none" };
   // "Put them in for the last 30 minutes" while something else roasts: beside it in the oven.
@@ -197,8 +245,13 @@ const inOven = (
 };
 
 const speaksOfBefore = (clause: Clause): boolean =>
-  /^(it|this|that|they)$/.test(clause.tokens[0]?.text ?? "") &&
-  clause.tokens.slice(1, 5).some((t) => /^(take|takes|need|needs|want|wants)$/.test(t.text));
+  /^(it|this|that|they|it'll|they'll|that'll|it's|they're|which|should|about|allow|around|another)$/.test(
+    clause.tokens[0]?.text ?? "",
+  ) &&
+  (clause.hit === null ||
+    clause.tokens
+      .slice(1, 5)
+      .some((t) => /^(take|takes|need|needs|want|wants|be|allow|ready|done)$/.test(t.text)));
 
 const canLend = (action: Action | undefined): boolean =>
   action?.minutes?.assumed === true && action.attention !== "hands";

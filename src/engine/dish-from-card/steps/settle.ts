@@ -17,6 +17,14 @@ const leavesMachine = new Set(
 const thrown =
   /\b(bay|cinnamon|star anise|vanilla|sprigs?|thyme|rosemary|bouquet|rind|peel|cloves?|cardamom|lemongrass|lemon grass|stalks?|herbs?|string)\b/;
 
+const coatings =
+  /\b(dill|parsley|thyme|rosemary|herbs?|salt|pepper|peppercorns?|sugar|mustard|paprika|cumin|oil|spices?|seeds?|sage|mint|chives|honey|glaze)\b/;
+
+const underMeat =
+  /\b(onions?|carrots?|celery|leeks?|potato(es)?|wine|stock|cider|vegetables?|veg|parsnips?)\b/;
+
+const aromatics = /\b(onions?|shallots?|garlic|celery|leeks?|ginger)\b/;
+
 const lifting = new Set("take-out set-aside remove-from-heat drain discard skim sieve".split(" "));
 
 // Short work on what stands in the oven, or on the fire, after which it goes on there.
@@ -65,11 +73,26 @@ export const liftedOut = (
       const name = reader.ingredients[i]?.name.toLowerCase() ?? "";
       return isFatOrWater(reader, i) || wetNames.test(name) || thrown.test(name);
     };
-    const solid = [...only.contents].filter((i) => !stays(i));
+    const all = [...only.contents].filter((i) => !stays(i));
+    // "Lift out the mussels": what the broth was begun with stays in it.
+    const main = all.filter((i) => !aromatics.test(reader.ingredients[i]?.name.toLowerCase() ?? ""));
+    const solid = main.length > 0 ? main : all;
     const wet = [...only.contents].some((i) =>
       /\b(water|stock|broth|milk|wine|cider|beer)\b/i.test(reader.ingredients[i]?.name ?? ""),
     );
     if (wet && again.length === 0 && solid.length > 0 && solid.length < only.contents.size) return solid;
+  }
+  // "Lift it on to a board": the meat of the tin, and what it lay on stays.
+  const toBoard =
+    clause.tokens.some((t) => /^(plate|board|platter|dish)$/.test(t.text)) &&
+    clause.tokens.some((t) => t.text === "it");
+  if (/^(take-out|put|rest)$/.test(id) && toBoard && again.length === 0 && only.baked) {
+    const meats = reader.classes.membersOf("meat");
+    const meat = [...only.contents].filter((i) => meats.includes(i));
+    const under = [...only.contents].some((i) =>
+      underMeat.test(reader.ingredients[i]?.name.toLowerCase() ?? ""),
+    );
+    if (meat.length > 0 && under) return meat;
   }
   // "Shred the chicken", "skin the ham": work of the hands on one thing of several parts it from the others.
   const byHand = chosen.technique.miseEnPlace && chosen.station === "hands" && only.contents.size > 1;
@@ -82,7 +105,11 @@ export const liftedOut = (
   const named = again
     .filter((a) => a.pool === only && only.contents.has(a.ingredient))
     .map((a) => a.ingredient);
-  return named.length > 0 && only.contents.size > named.length ? named : null;
+  const others = [...only.contents].filter((i) => !named.includes(i));
+  // "Slice the salmon" that was pressed with dill: the herbs go with it.
+  if (byHand && others.every((i) => coatings.test(reader.ingredients[i]?.name.toLowerCase() ?? "")))
+    return null;
+  return named.length > 0 && others.length > 0 ? named : null;
 };
 
 /** Moves food between vessels after an action. */
@@ -183,8 +210,11 @@ export const settle = (
   main.aside = technique.id === "set-aside" || technique.id === "take-out";
   const goesOn =
     staysThere.has(technique.id) ||
-    (technique.id === "remove-from-heat" && clause.tokens.some((t) => t.text === "oven")) ||
-    (technique.id === "stir" && chosen.station === "hands");
+    (technique.id === "remove-from-heat" &&
+      (clause.tokens.some((t) => t.text === "oven") || /^(turn|switch)/.test(clause.hit?.verb ?? ""))) ||
+    (technique.id === "stir" && chosen.station === "hands") ||
+    (/^(take-out|discard)$/.test(technique.id) &&
+      clause.tokens.some((t) => /^(beans|paper|foil|parchment|weights)$/.test(t.text)));
   main.inOven = chosen.station === "oven" || clause.station?.station === "oven" || (main.inOven && goesOn);
   main.onHeat = burners.has(chosen.station) || (main.onHeat && goesOn);
   if (technique.id === "blind-bake" || (technique.id === "line" && main.contents.size > 0))
@@ -195,7 +225,11 @@ export const settle = (
     for (const w of place.part.toLowerCase().split(/[^\p{L}]+/u))
       if (w.length > 2) callPool(kitchen, main, stem(w));
   if (clause.station?.station === "machine") main.machine = clause.station.mixer ? "mixer" : "processor";
-  else if (clause.vessel !== null || clause.station !== null || leavesMachine.has(technique.id))
+  else if (
+    (clause.vessel !== null || clause.station !== null || leavesMachine.has(technique.id)) &&
+    // A minute's rest is taken in the bowl.
+    !(technique.id === "rest" && clause.vessel === null && (action.minutes?.high ?? 60) <= 15)
+  )
     main.machine = null;
   const vessel = clause.vessel?.split(" ").at(-1);
   if (vessel !== undefined) {
@@ -212,7 +246,8 @@ export const settle = (
     [...main.contents].every((i) => isFatOrWater(reader, i));
   if (kitchen.emptied === main || burners.has(chosen.station)) kitchen.emptied = null;
   // "Grease a tin": it stands by, and what is in hand stays in hand.
-  if (joined.length === 0 && /^(grease|line)$/.test(technique.id)) return;
+  if (joined.length === 0 && (technique.id === "grease" || (technique.id === "line" && fresh.length === 0)))
+    return;
   kitchen.current = main;
 };
 

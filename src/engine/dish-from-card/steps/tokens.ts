@@ -13,7 +13,7 @@ export type Token = {
 
 // Runs are bounded: a word of sixty thousand letters would be more than a pattern can walk back through.
 const pattern =
-  /(\d{1,40}(?:[.,]\d{1,40})?|[½¼¾⅓⅔⅛⅜⅝⅞⅕⅖⅗⅘⅙⅚])|(\p{L}[\p{L}\p{M}]{0,60}(?:['’-]\p{L}[\p{L}\p{M}]{0,60}){0,8})|([^\s\p{L}\p{N}])/gu;
+  /(\d{1,40}(?:[.,]\d{1,40})?|[½¼¾⅓⅔⅛⅜⅝⅞⅕⅖⅗⅘⅙⅚])|((?!º)\p{L}[\p{L}\p{M}]{0,60}(?:['’-]\p{L}[\p{L}\p{M}]{0,60}){0,8})|([^\s\p{L}\p{N}]|º)/uy;
 
 const plain = (word: string): string =>
   /^[\x20-\x7e]*$/.test(word)
@@ -24,12 +24,43 @@ const plain = (word: string): string =>
         .replace(/[\u2018\u2019\u02bc]/g, "'")
         .toLowerCase();
 
+const isPlainLetter = (code: number): boolean =>
+  (code >= 0x61 && code <= 0x7a) || (code >= 0x41 && code <= 0x5a);
+
+/** The end of a word of plain letters alone; -1 when a mark or another letter may belong to it, which the pattern decides. */
+const plainWordEnd = (text: string, from: number): number => {
+  let at = from;
+  while (at < text.length && isPlainLetter(text.charCodeAt(at))) at += 1;
+  const code = at < text.length ? text.charCodeAt(at) : 0x20;
+  return at === from || at - from > 60 || code >= 0x80 || code === 0x27 || code === 0x2d ? -1 : at;
+};
+
 /** Cuts a text into tokens. "500g" gives a number and a word, "stir-fry" one word. */
 export const tokenise = (text: string): readonly Token[] => {
   const tokens: Token[] = [];
-  for (const found of text.matchAll(pattern)) {
-    const at = found.index;
+  let next = 0;
+  while (next < text.length) {
+    const at = next;
+    if (text.charCodeAt(at) === 0x20) {
+      next += 1;
+      continue;
+    }
+    // Plain words are most of any text, and need no pattern to be told apart.
+    const end = plainWordEnd(text, at);
+    if (end > 0) {
+      const said = text.slice(at, end).toLowerCase();
+      tokens.push({ kind: "word", text: said, stem: stem(said), at, end });
+      next = end;
+      continue;
+    }
+    pattern.lastIndex = at;
+    const found = pattern.exec(text);
+    if (found === null) {
+      next += (text.codePointAt(at) ?? 0) > 0xffff ? 2 : 1;
+      continue;
+    }
     const written = found[0];
+    next = at + written.length;
     const last = tokens.at(-1);
     // "w/ salt", "w/o salt": kitchen shorthand for "with", "without".
     if (written === "/" && last?.text === "w" && last.end === at) {

@@ -37,6 +37,11 @@ export const before = (tokens: readonly Token[], i: number): number => {
 
 const reach = 7;
 
+const stands = (tokens: readonly Token[], text: string, from: number, to: number): boolean => {
+  for (let at = from; at < to; at += 1) if (tokens[at]?.text === text) return true;
+  return false;
+};
+
 /** The reading whose tail follows the verb, an object between them perhaps; the longest tail first. */
 export const readingAt = (
   tokens: readonly Token[],
@@ -49,12 +54,15 @@ export const readingAt = (
     if (first === undefined) return { reading, to: i + 1 };
     const particle = reading.tail.length === 1;
     // A long tail ("to the boil") is found behind a whole list of foods, a lone particle only behind a short object.
-    for (let at = i + 1; at < Math.min(tokens.length, i + (particle ? reach : reach * 2)); at += 1) {
+    const end = Math.min(tokens.length, i + (particle ? reach : reach * 2));
+    if (!stands(tokens, first, i + 1, end)) continue;
+    for (let at = i + 1; at < end; at += 1) {
       const here = word(tokens, at);
       // "cool it down and stick it in the fridge": the place belongs to the next order.
       if (joints.has(here) && nextOrder(tokens, at + 1)) break;
       if (joints.has(here) && (particle || first === "in" || !/^(,|and|&|or)$/.test(here))) break;
-      if (subordinators.has(here)) break;
+      // "Let that down": here the word stands for what is in hand.
+      if (subordinators.has(here) && !(here === "that" && at === i + 1)) break;
       if (here === "then") break;
       // "Heat in the oven" is not "heat the oven": an article follows its verb at once.
       if (/^(the|your)$/.test(first) && at > i + 1) break;
@@ -71,13 +79,23 @@ export const readingAt = (
       if (
         particle &&
         first === "in" &&
-        (placeFollows(tokens, at + 1) || (at > i + 1 && numberAt(tokens, at + 1) !== null))
+        (placeFollows(tokens, at + 1) ||
+          (at > i + 1 && numberAt(tokens, at + 1) !== null) ||
+          (word(tokens, i) === "cut" && isShape(tokens, at + 1)))
       )
         break;
       return { reading, to: at + reading.tail.length };
     }
   }
   return null;
+};
+
+/** "cut in 1 cm squares", "cut in shape": how, and nothing that is cut in. */
+const isShape = (tokens: readonly Token[], i: number): boolean => {
+  const figure = numberAt(tokens, i);
+  if (figure !== null)
+    return !/^(g|kg|oz|lb|tbsp|tsp|cups?|tablespoons?|teaspoons?)$/.test(word(tokens, figure.next));
+  return tokens.slice(i, i + 4).some((t) => /^(shapes?|diamonds|triangles|dice|half-moons)$/.test(t.text));
 };
 
 const nextOrder = (tokens: readonly Token[], i: number): boolean =>

@@ -5,20 +5,19 @@ import type { Clause } from "./clauses.ts";
 import { comesBack, potFor } from "./comes-back.ts";
 import type { Product } from "./find-products.ts";
 import { joinsCurrent } from "./joins-current.ts";
+import { hasPronoun, isOvenPlace, laidUnder, namesSomething } from "./pool-words.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
-import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
-import { articleOf, asksNewVessel, heatsEmptyVessel, poolInVessel, sameVessel } from "./vessel-words.ts";
-import { behindWith, goesIn, isTarget } from "./where-it-goes.ts";
 import {
-  burners,
-  joiningTechniques,
-  mixes,
-  pans,
-  pronouns,
-  steeringTechniques,
-  vessels,
-} from "./word-sets.ts";
+  articleOf,
+  asksCleanVessel,
+  asksNewVessel,
+  heatsEmptyVessel,
+  poolInVessel,
+  sameVessel,
+} from "./vessel-words.ts";
+import { behindWith, goesIn, isTarget } from "./where-it-goes.ts";
+import { burners, joiningTechniques, mixes, pans, steeringTechniques } from "./word-sets.ts";
 
 /** Where in the method an action stands. */
 export type Place = {
@@ -35,30 +34,6 @@ const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? ""
 
 /** Techniques that bring all that is ready together on the plate. */
 export const finishing: ReadonlySet<string> = new Set(["serve", "plate"]);
-
-const hasPronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
-  // "The onions go in, let them soften": the pronoun means what was just named.
-  !fresh.some((f) => f.from < clause.verbAt) && hasBarePronoun(clause);
-
-const hasBarePronoun = (clause: Clause): boolean =>
-  clause.tokens.some((t, i) => {
-    // "Whip the cream until it holds": the cue speaks of what was named.
-    if (clause.cueAt !== null && i >= clause.cueAt.from && i < clause.cueAt.to) return false;
-    return /^(this|that|these|those)$/.test(t.text)
-      ? i > clause.verbAt - 3 && !isNoun(clause, i + 1)
-      : i >= clause.verbAt && pronouns.has(t.text);
-  });
-
-const isNoun = (clause: Clause, i: number): boolean => {
-  const next = clause.tokens[i];
-  return (
-    next !== undefined &&
-    next.kind === "word" &&
-    !/^(to|for|in|into|on|with|and|until|till|at|over|aside|together|up|out|down|is|bubble|cook|simmer|rest|cool|stand|sit)$/.test(
-      next.text,
-    )
-  );
-};
 
 const unique = (pools: readonly (Pool | null | undefined)[]): readonly Pool[] =>
   [...new Set(pools)].filter((p): p is Pool => p != null && p.left > 0.001);
@@ -94,14 +69,21 @@ export const poolsOf = (
   if (technique.id === "adjust-heat") return unique([named[0]?.pool ?? current]);
   if (steeringTechniques.has(technique.id) && named.length === 0 && fresh.length === 0) return [];
   if (finishing.has(technique.id)) return unique([...named.map((n) => n.pool), ...livePools(kitchen)]);
+  const over = named.length === 0 && fresh.length === 0 ? laidUnder(reader, clause, chosen, current) : null;
+  if (over !== null) return unique([over, current]);
   const target = named.find((n) => isTarget(clause, n.from));
-  const vesselPool =
-    sameVessel(clause) || /^(the|your|that)$/.test(articleOf(clause)) ? poolInVessel(reader, clause) : null;
+  const vesselPool = asksCleanVessel(clause)
+    ? null
+    : sameVessel(clause) || /^(the|your|that)$/.test(articleOf(clause))
+      ? poolInVessel(reader, clause)
+      : null;
   // "Mash with the butter": what is in hand is mashed.
   const pronoun =
     hasPronoun(clause, fresh) ||
     (clause.hit !== null &&
-      (word(clause, clause.verbTo) === "with" || word(clause, clause.verbTo - 1) === "with"));
+      (word(clause, clause.verbTo) === "with" || word(clause, clause.verbTo - 1) === "with") &&
+      // "Bring the water to the boil with the peel": the water is named, and nothing in hand is meant.
+      (clause.verbTo - clause.verbAt < 3 || fresh.every((f) => behindWith(clause, f.from))));
   if (comesBack(clause)) {
     const back =
       named.length > 0
@@ -195,6 +177,16 @@ export const poolsOf = (
     fresh.some((f) => !isTarget(clause, f.from))
   )
     return [];
+  // "Fold the rest of the dill through the oil": what was got ready goes into what is new.
+  if (
+    joining &&
+    !pronoun &&
+    named.length > 0 &&
+    fresh.length > 0 &&
+    fresh.every((f) => isTarget(clause, f.from)) &&
+    named.every((n) => !isTarget(clause, n.from))
+  )
+    return unique(named.map((n) => n.pool));
   // "Season the steak", "brush the loaves with egg": done to what is named, beside the pot in hand.
   if (onObject.has(technique.id) && !pronoun && named.length === 0) {
     if (objects.some((f) => !seasoning.test(reader.ingredients[f.ingredient]?.name.toLowerCase() ?? "")))
@@ -237,7 +229,7 @@ export const poolsOf = (
       named.length === 0 &&
       (current?.raw === true || (vesselPool !== null && vesselPool !== current));
     // "Mix the crumbs and the cheese and scatter over the top": over what stood there before.
-    const over =
+    const laid =
       fresh.length === 0 &&
       named.length === 0 &&
       place.before !== null &&
@@ -252,7 +244,7 @@ export const poolsOf = (
             (p) => p !== current && p.sentence !== place.sentence && p.contents.size > 0 && !p.primed,
           )
         : null;
-    if (over !== null) return unique([over, current, ...ready]);
+    if (laid !== null) return unique([laid, current, ...ready]);
     // "Toast the almonds and stir them in": into what stood there before this sentence.
     const madeNow =
       fresh.length === 0 &&
@@ -293,6 +285,20 @@ export const poolsOf = (
   }
   if (technique.id === "line" && fresh.length === 0 && pronoun) return unique([current]);
   if (fresh.length === 0 && heatsEmptyVessel(clause, chosen, fresh, 0)) return [];
+  // "Heat the oil. Fry in batches": what was shaped, cut or coated goes in.
+  if (
+    fresh.length === 0 &&
+    !pronoun &&
+    current?.primed === true &&
+    /^(fry|deep-fry|stir-fry)$/.test(technique.id)
+  ) {
+    const prepared = newestPool(
+      kitchen,
+      (p) =>
+        p !== current && p.contents.size > 0 && !p.primed && !p.onHeat && gotReady.some((t) => p.did.has(t)),
+    );
+    if (prepared !== null) return unique([current, prepared]);
+  }
   // "Heat the fat and brown the bird", "griddle the koftas": a word for what was got ready, into the hot pan.
   if (
     fresh.length === 0 &&
@@ -347,24 +353,6 @@ export const poolsOf = (
   if (vessel || clause.meanwhile) return [];
   if (pronoun && technique.miseEnPlace !== true) return unique([current]);
   return joinsCurrent(reader, clause, chosen, place, current, fresh) ? unique([current]) : [];
-};
-
-/** "Add the fillets": a noun that names neither a line of the list nor a product. */
-const namesSomething = (clause: Clause): boolean => {
-  const next = clause.tokens[clause.verbTo + 1];
-  return (
-    /^(the|your|these|those)$/.test(word(clause, clause.verbTo)) &&
-    next?.kind === "word" &&
-    !vessels.has(stem(next.text)) &&
-    !/^(heat|oven|lid|rest|pan)$/.test(next.text)
-  );
-};
-
-/** "Return to the oven": it goes there alone. "Put the thighs back, and into the oven": first into their pot. */
-const isOvenPlace = (clause: Clause): boolean => {
-  if (clause.station?.station !== "oven") return false;
-  const oven = clause.tokens.findIndex((t) => t.text === "oven");
-  return !clause.tokens.slice(clause.verbAt, oven).some((t) => /^(,|and|then)$/.test(t.text));
 };
 
 // What is done to food before it goes into the pan.

@@ -9,7 +9,7 @@ export const openers = set(
   immediately carefully gently slowly quickly lightly roughly finely thinly thickly gradually well evenly thoroughly
   coarsely briefly generously liberally loosely tightly firmly vigorously constantly continuously occasionally
   optionally alternatively ideally preferably okay ok right so basically quickly partially completely fully very
-  still only to-serve twice repeatedly neatly softly tenderly together separately easily i'd`,
+  still only to-serve twice repeatedly neatly softly tenderly together separately easily i'd either`,
 );
 
 /** Words after which a base form is an order or a plan: "you can add", "I'm going to sweat". */
@@ -56,12 +56,12 @@ export const usuallyVerbs = set(
   `dry crisp season place roll press form measure heat cover rub cut set hold test turn return make finish fold work process pack
   lay boil grill steam stew roast toast mash cook brown slice cube dice mince peel chop grate crush stir sweat shake
   poach simmer broil blend whip puree shape mix rest dip use top pop do run present load tie share score dust glaze
-  try look watch open lower change proof raise double feed pickle spin present hand colour color charge dress`,
+  splash splatter try look watch open lower change proof raise double feed pickle spin present hand colour color charge dress`,
 );
 
 /** Verbs that say little; they count only when the sentence has no other. */
 export const weakVerbs = set(
-  "use have get see try look need find choose procure select do ensure buy check watch taste smell make-sure develop age mature stay offer present",
+  "use have get see try look need find choose procure select do ensure buy check watch smell make-sure develop age mature stay offer present",
 );
 
 /** Verbs that bring something to what is already there. */

@@ -1,0 +1,103 @@
+import { describe, expect, it } from "vitest";
+import { actions, uses } from "../../../../test/help/read-method.ts";
+
+/** "cook 10; adjust-heat c150": techniques with the stated minutes, waits and temperatures. */
+const told = (ingredients: string, ...method: string[]): string =>
+  actions(ingredients, ...method)
+    .map((a) => {
+      const m = a.minutes;
+      const length = m === null || m.assumed ? "" : m.low === m.high ? ` ${m.likely}` : ` ${m.low}-${m.high}`;
+      const wait = a.leastWait === null ? "" : ` after ${a.leastWait}`;
+      const heat = `${a.celsius === null ? "" : ` c${a.celsius}`}${a.core === null ? "" : ` core ${a.core}`}`;
+      return `${a.technique}${length}${wait}${heat}${a.every === null ? "" : ` every ${a.every}`}`;
+    })
+    .join("; ");
+
+describe("lengths and heat as cooks say them", () => {
+  it.each([
+    ["Whack it in the oven at 200 for a good hour.", "bake 60 c200"],
+    ["Fry the onions, then give them ten.", "fry; cook 10"],
+    ["Give the onions ten minutes or so.", "cook 9-11.5"],
+    ["Stir another minute.", "stir 1"],
+    ["Simmer for another hour and a half.", "simmer 90"],
+    ["Cook for an hour and twenty.", "cook 80"],
+    ["Cook for two to two and a half hours.", "cook 120-150"],
+    ["Cook for one and a half to two hours.", "cook 90-120"],
+    ["Leave for at least 7 hours, and up to 24 hours.", "stand 420-1440"],
+    ["Bake for 25-30.", "bake 25-30"],
+    ["Simmer for 20 minutes, stirring every five.", "simmer 20 every 5"],
+    ["Bake for 20 minutes, turning after 10.", "bake 20"],
+    ["After those two hours, add the peas.", "add after 120"],
+    ["Ten minutes later, add the peas.", "add after 10"],
+    ["Twenty minutes in, turn it over.", "turn after 20"],
+    ["If half an hour has passed, take it out.", "take-out after 30"],
+    ["About ten minutes before draining the rice, chop the parsley.", "chop"],
+    ["Rest for 10 minutes before carving.", "rest 10"],
+    ["Stir it together in a second bowl.", "stir"],
+    ["Simmer. Set the timer for 6 minutes.", "simmer 6"],
+    ["Roast 20 minutes per 500 g plus 20 minutes over.", "roast 40"],
+    ["The dough will prove for 4 hours.", "prove 240"],
+    ["After that, start ladling in the stock, for about 20 minutes.", "pour; cook 18-23"],
+    ["Leave it ticking away for an hour.", "simmer 60"],
+    ["Bring it to the boil, then drop it to a gentle tick.", "bring-to-boil; adjust-heat"],
+    ["Bring it to the boil, then drop it to a tick for half an hour.", "bring-to-boil; simmer 30"],
+    ["Let that down with a splash of stock.", "pour"],
+    ["Turn it down to 150 and cook for 2 hours.", "adjust-heat c150; bake 120 c150"],
+    ["Start it at 220 for 20 minutes, then drop to 160 for an hour.", "bake 20 c220; bake 60 c160"],
+    ["Roast at 220 for 20 minutes, then 160 for an hour.", "roast 20 c220; roast 60 c160"],
+    ["Roast at 190 until the thickest part hits 74.", "roast c190 core 74"],
+    ["Cook till it's 63 in the middle.", "cook core 63"],
+    ["Roast at 180 to a core of 60.", "roast c180 core 60"],
+    ["Pull it at 52C for medium rare.", "take-out core 52"],
+    ["Hold at 75.", "keep-warm c75"],
+    ["Bake 25 mins @ 180.", "bake 25 c180"],
+    ["Cook it low and slow, 120 or so, for six hours.", "bake 360 c120"],
+    ["Bake in a fan oven at 160 for 20 minutes.", "bake 20 c180"],
+    ["Put it in the water bath at 56 for 90 minutes.", "sous-vide 90 c56"],
+    [
+      "Heat the oven. Leave it in for an hour, then turn it off and leave it in there overnight.",
+      "preheat; stand 60; remove-from-heat; stand 480-720",
+    ],
+    ["Onions in, low heat, 20 min.", "add; cook 20"],
+    ["Lid on, oven 150 °C, 2 hours.", "cover; bake 120 c150"],
+    ["Whack the heat up.", "adjust-heat"],
+  ])("%s", (text, expected) => {
+    expect(told("onions, peas, parsley, stock, rice", text)).toBe(expected);
+  });
+
+  it("gives a length told in the next step to the step before", () => {
+    expect(told("onions", "Cook the onions gently.", "It'll need about 20 minutes.")).toBe("sweat 18-23");
+  });
+});
+
+describe("what it is done to, as cooks say it", () => {
+  it.each([
+    ["flour, butter, jam", "Put everything except the butter and the jam in a bowl.", ["flour"]],
+    [
+      "butter, onions",
+      "Soften the onions in the butter, then press most of it through.",
+      ["onions, butter", "s1a1×0.75"],
+    ],
+    ["cider, onions", "In go the onions and the cider.", ["onions, cider"]],
+    [
+      "oil, dill, salmon",
+      "Chop the dill and press most of it on to the salmon. Fold the rest of the dill through the oil.",
+      ["dill", "salmon, s1a1×0.75", "oil, s1a1×0.25"],
+    ],
+    [
+      "water, cornflour",
+      "Mix the cornflour with a little of the water. Bring the rest of the water to the boil.",
+      ["cornflour, water×0.5", "water×0.5"],
+    ],
+    ["brown sugar, white sugar", "Beat both sugars together.", ["brown sugar, white sugar"]],
+    [
+      "pastry/flour, pastry/butter, filling/eggs, filling/cream",
+      "Pastry: rub the butter into the flour. Filling: whisk the eggs and the cream.",
+      ["pastry/butter, pastry/flour", "filling/eggs, filling/cream"],
+    ],
+  ])("%s | %s", (ingredients, method, expected) => {
+    expect(uses(ingredients, method)).toEqual(
+      expected.map((e) => e.replaceAll("pastry/", "").replaceAll("filling/", "")),
+    );
+  });
+});

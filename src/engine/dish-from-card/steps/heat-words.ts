@@ -1,0 +1,85 @@
+import type { Clause } from "./clauses.ts";
+
+/** Some word of a clause fits. */
+export const has = (clause: Clause, pattern: RegExp): boolean =>
+  clause.tokens.some((t) => pattern.test(t.text));
+
+/** A length of time is stated, and no mere wait. */
+export const hasLength = (clause: Clause): boolean => clause.times.some((t) => t.kind !== "wait");
+
+/** "Drop it to a tick", "bring it back to a gentle simmer for an hour": the heat that is left; null for none. */
+export const toSimmer = (clause: Clause): string | null => {
+  if (!/^(drop|knock|take|turn|pull|lower|reduce|bring|put|go|set)/.test(clause.hit?.verb ?? "")) return null;
+  const to = clause.tokens.findIndex(
+    (t, i) =>
+      i > clause.verbAt && t.text === "to" && /^(an?|the|barely)$/.test(clause.tokens[i + 1]?.text ?? ""),
+  );
+  if (to < 0 || to > clause.verbAt + 7) return null;
+  const heat = clause.tokens
+    .slice(to + 2, to + 5)
+    .find((t) => /^(simmer|tick|blip|murmur|whisper|putter|bubble)$/.test(t.text));
+  if (heat === undefined) return null;
+  if (hasLength(clause)) return "simmer";
+  return /^bring/.test(clause.hit?.verb ?? "") ? "bring-to-simmer" : "adjust-heat";
+};
+
+/** "Drop it to 160 for an hour", "knock the oven down to 150": what stands in the oven goes on at another heat; null for none. */
+export const toFigure = (clause: Clause, id: string): string | null => {
+  const [setting] = clause.settings;
+  const verb = clause.hit?.verb ?? "";
+  // "Whack the heat up", "knock the gas down a touch"
+  const fire = clause.tokens[clause.verbTo + 1]?.text ?? "";
+  if (
+    /^(whack|crank|put|bring|take|pull|knock|drop|turn|get)$/.test(verb) &&
+    clause.tokens[clause.verbTo]?.text === "the" &&
+    /^(heat|gas|flame|fire)$/.test(fire) &&
+    has(clause, /^(up|down|right|back)$/) &&
+    !hasLength(clause)
+  )
+    return "adjust-heat";
+  if (
+    setting === undefined ||
+    setting.from < clause.verbTo ||
+    setting.celsius < 100 ||
+    clause.mentions.length > 0
+  )
+    return null;
+  if (!/^(drop|knock|pull|bring|take|crank|whack|raise|lower|reduce|increase|turn|get|go|put)\b/.test(verb))
+    return null;
+  if (has(clause, /^(oil|fat|sugar|syrup|caramel|milk|water|fryer|in|into)$/)) return null;
+  const between = clause.tokens.slice(clause.verbTo, setting.from).map((t) => t.text);
+  const plain = between.every((w) =>
+    /^(it|them|that|this|the|oven|heat|temperature|gas|down|up|back|right|to|about|around|a|bit|then)$/.test(
+      w,
+    ),
+  );
+  if (!plain || between.length > 6) return null;
+  const on = between.includes("oven") && between.includes("up");
+  if (/^(preheat|make)$/.test(id) || (on && id !== "adjust-heat")) return null;
+  if (
+    /^(get|go|put|take|bring)$/.test(verb) &&
+    !between.some((w) => /^(down|up|back|oven|heat)$/.test(w)) &&
+    verb !== "take" &&
+    verb !== "bring"
+  )
+    return null;
+  return hasLength(clause) ? "bake" : "adjust-heat";
+};
+
+/** "In the water bath at 56", "sous vide". */
+export const isWaterBath = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      (t.text === "water" && /^(bath|oven)$/.test(clause.tokens[i + 1]?.text ?? "")) ||
+      t.text === "sous-vide" ||
+      (t.text === "sous" && clause.tokens[i + 1]?.text === "vide"),
+  ) && clause.settings.some((t) => t.celsius < 95);
+
+/** "In a low oven to keep them warm." */
+export const keepsWarm = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      t.text === "keep" &&
+      clause.tokens.slice(i + 1, i + 6).some((w) => /^(warm|hot)$/.test(w.text)) &&
+      i > clause.verbAt,
+  );
