@@ -31,4 +31,35 @@ Method
 3. Toss with the butter.
 `,
   },
+  {
+    card: `Beetroot tart
+
+Serves 6
+
+320 g puff pastry
+400 g cooked beetroot, sliced
+100 g goat's cheese
+
+Method
+
+1. Lay the beetroot and the cheese on the pastry.
+2. Cool in the tin for 10 minutes, then turn out.
+3. Bake in the oven at 200°C for 30 minutes.
+`,
+    says: ["Cool in the tin for 10 minutes"],
+    fixed: `Beetroot tart
+
+Serves 6
+
+320 g puff pastry
+400 g cooked beetroot, sliced
+100 g goat's cheese
+
+Method
+
+1. Lay the beetroot and the cheese on the pastry.
+2. Bake in the oven at 200°C for 30 minutes.
+3. Cool in the tin for 10 minutes, then turn out.
+`,
+  },
 ];

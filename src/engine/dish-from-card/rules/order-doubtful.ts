@@ -1,6 +1,8 @@
+import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import type { Dish } from "../../model/dish.ts";
 import { actionsOn, type Placed, placedActions } from "./dish-graph.ts";
+import { outOfOrder } from "./out-of-order.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
@@ -28,36 +30,43 @@ export const orderDoubtful: Rule = {
       const early = all.findLast((p) => first.test(verbOf(p)));
       return late !== undefined && early !== undefined && late.step.index < early.step.index;
     });
-    if (open.length === 0) return [];
-    const said = new Set<string>();
-    return dish.ingredients.flatMap((i) => {
-      const touched = actionsOn(dish, i.index).filter(({ action }) =>
-        action.uses.some((u) => u.ingredient === i.index || u.product !== null),
-      );
-      return open.flatMap(({ first, last, unless }) => {
-        const late = touched.find((p) => last.test(verbOf(p)));
-        const early = touched.find((p) => first.test(verbOf(p)));
-        if (late === undefined || early === undefined || late.step === early.step) return [];
-        if (touched.indexOf(late) > touched.indexOf(early) || unless.test(`${late.step.text} ${i.text}`))
-          return [];
-        if (touched.filter((p) => last.test(verbOf(p))).length > 1 || said.has(late.action.id)) return [];
-        said.add(late.action.id);
-        return [
-          makeFinding(
-            "order-doubtful",
-            dish.source,
-            late.action.span,
-            { verb: late.action.verb, before: early.action.verb },
-            {
-              related: [{ source: dish.source, span: early.action.span }],
-              fixes: [{ kind: "add-step", edits: exchanged(dish, late, early) }],
-            },
-          ),
-        ];
-      });
-    });
+    const told = outOfOrder(dish);
+    if (open.length === 0 && told.length === 0) return [];
+    const said = new Set<string>(told.map(({ late }) => late.action.id));
+    const steps = new Set(told.map(({ late }) => late.step));
+    const apart = told.filter(({ late }, k) => told.findIndex((t) => t.late.step === late.step) === k);
+    return [
+      ...apart.map(({ late, early }) => say(dish, late, early)),
+      ...dish.ingredients.flatMap((i) => {
+        const touched = actionsOn(dish, i.index).filter(({ action }) =>
+          action.uses.some((u) => u.ingredient === i.index || u.product !== null),
+        );
+        return open.flatMap(({ first, last, unless }) => {
+          const late = touched.find((p) => last.test(verbOf(p)));
+          const early = touched.find((p) => first.test(verbOf(p)));
+          if (late === undefined || early === undefined || late.step === early.step) return [];
+          if (touched.indexOf(late) > touched.indexOf(early) || unless.test(`${late.step.text} ${i.text}`))
+            return [];
+          if (touched.filter((p) => last.test(verbOf(p))).length > 1 || said.has(late.action.id)) return [];
+          said.add(late.action.id);
+          return steps.has(late.step) ? [] : [say(dish, late, early)];
+        });
+      }),
+    ];
   },
 };
+
+const say = (dish: Dish, late: Placed, early: Placed): Finding =>
+  makeFinding(
+    "order-doubtful",
+    dish.source,
+    late.action.span,
+    { verb: late.action.verb, before: early.action.verb },
+    {
+      related: [{ source: dish.source, span: early.action.span }],
+      fixes: [{ kind: "add-step", edits: exchanged(dish, late, early) }],
+    },
+  );
 
 const verbOf = ({ action }: Placed): string => action.technique ?? action.verb;
 
