@@ -39,7 +39,7 @@ const put = (path, contents) => {
 /** The command line and the server, for Node; the one native package stays outside. */
 export const bundleCli = async () => {
   await bundle({
-    entryPoints: { main: "src/cli/main.ts" },
+    entryPoints: { beside: "src/cli/beside.ts", main: "src/cli/main.ts" },
     outdir: "dist/cli",
     outExtension: { ".js": ".mjs" },
     platform: "node",

@@ -30,6 +30,8 @@ export type Command = {
   readonly options: Readonly<Record<string, OptionSpec>>;
   readonly about: string;
   readonly examples: readonly string[];
+  /** True when it may search for long, and shows the best it has when it is asked to end. */
+  readonly searches?: true;
   readonly run: (call: Call) => Promise<Result>;
 };
 

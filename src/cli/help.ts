@@ -6,6 +6,8 @@ const codesText =
   "  0   done; there may be warnings\n" +
   "  1   a stop was found: the result is missing, or is only a part of what was asked for\n" +
   "  2   the command line is wrong, or a file cannot be read\n" +
+  "  3   solve: proved that there is no plan; 4 that none was found in the time\n" +
+  "  130 solve, plan: ended by Ctrl-C (143 by SIGTERM); the best that was found by then is printed\n" +
   "  70  a fault of the program itself\n";
 
 /** The help of the whole command line. */

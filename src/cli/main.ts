@@ -18,6 +18,7 @@ import { solveCommand } from "./commands/solve.ts";
 import { writeUpCommand } from "./commands/write-up.ts";
 import { commandHelp, mainHelp } from "./help.ts";
 import { nodeWorld } from "./node-world.ts";
+import { runBeside } from "./run-beside.ts";
 import { paintFor } from "./show/paint.ts";
 import { exitCodes, type Result, type World } from "./world.ts";
 
@@ -119,7 +120,8 @@ export const start = async (argv: readonly string[] = process.argv.slice(2)): Pr
     throw error;
   });
   try {
-    const result = await run(argv, nodeWorld());
+    const searches = commands.find(({ name }) => name === argv[0])?.searches === true;
+    const result = searches ? await runBeside(argv, nodeWorld()) : await run(argv, nodeWorld());
     process.stderr.write(result.stderr);
     process.stdout.write(result.stdout);
     process.exitCode = result.code;

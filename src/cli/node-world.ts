@@ -1,7 +1,30 @@
-import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync, writeSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { decode } from "#wire/read-text.ts";
 import { longestFile, type World } from "./world.ts";
+
+/** What a thread beside the first cannot know of the process by itself. */
+export type Beside = {
+  readonly terminal: World["terminal"];
+  /** What stands on standard input, when it is asked for. */
+  readonly input: Uint8Array;
+  /** When the process started, as `performance.timeOrigin` has it. */
+  readonly startedAt: number;
+  /** Its first place is set when the command is asked to end. */
+  readonly end: Int32Array;
+};
+
+/** The machine as a thread beside the first sees it. */
+export const worldBeside = ({ terminal, input, startedAt, end }: Beside): World => ({
+  ...nodeWorld(),
+  now: () => (performance.timeOrigin - startedAt + performance.now()) / 1000,
+  tell: (text) => {
+    if (terminal.stderr) writeSync(2, text);
+  },
+  stdin: async () => input,
+  endAsked: () => Atomics.load(end, 0) !== 0,
+  terminal,
+});
 
 /** The machine as it is. */
 export const nodeWorld = (): World => ({

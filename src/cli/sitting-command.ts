@@ -1,4 +1,4 @@
-import type { Evening } from "#engine/index.ts";
+import { type Evening, firstEffort } from "#engine/index.ts";
 import { printJson } from "#wire/print-json.ts";
 import { findingJson } from "#wire/read-json.ts";
 import { bearsOn, type Topic } from "./bearing.ts";
@@ -24,8 +24,11 @@ type View = {
     paint: Paint,
     flag: (name: string) => boolean,
     remarks: readonly Remark[],
+    keepGoing: () => boolean,
   ) => string;
-  readonly json: (evening: Evening) => Readonly<Record<string, unknown>>;
+  /** Set for a command that may search for long. */
+  readonly searches?: true;
+  readonly json: (evening: Evening, keepGoing: () => boolean) => Readonly<Record<string, unknown>>;
 };
 
 /** A command that reads a sitting, runs the evening and shows one side of it. */
@@ -37,9 +40,11 @@ export const sittingCommand = (view: View): Command => ({
   most: 1,
   options: { ...commonOptions, ...view.options },
   about: view.about,
+  ...(view.searches === undefined ? {} : { searches: view.searches }),
   examples: view.examples,
   run: async ({ args, flag, world, paint, errPaint }) => {
-    const loaded = await loadSitting(args[0] ?? "", world);
+    const keepGoing = (): boolean => world.endAsked?.() !== true;
+    const loaded = await loadSitting(args[0] ?? "", world, { ...firstEffort, keepGoing });
     if (typeof loaded === "string")
       return { stdout: "", stderr: `tamis: ${loaded}\n`, code: exitCodes.unusable };
     const { evening, textOf } = loaded;
@@ -49,12 +54,12 @@ export const sittingCommand = (view: View): Command => ({
     const stopped = remarks.some((remark) => remark.severity === "stop");
     const stdout = flag("json")
       ? printJson({
-          ...(evening === null ? { [view.name]: null } : view.json(evening)),
+          ...(evening === null ? { [view.name]: null } : view.json(evening, keepGoing)),
           ...remarksJson(loaded),
         })
       : evening === null
         ? ""
-        : view.text(evening, paint, flag, remarks);
+        : view.text(evening, paint, flag, remarks, keepGoing);
     return { stdout, stderr, code: stopped ? exitCodes.stopped : exitCodes.fine };
   },
 });

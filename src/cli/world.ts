@@ -18,6 +18,8 @@ export type World = {
   readonly tell: (text: string) => void;
   readonly stdin: () => Promise<Uint8Array>;
   readonly env: Readonly<Record<string, string | undefined>>;
+  /** True once whoever started the command asked it to end; absent: nobody can. */
+  readonly endAsked?: () => boolean;
   /** True where a person watches. */
   readonly terminal: { readonly stdout: boolean; readonly stderr: boolean };
 };
@@ -26,7 +28,10 @@ export type World = {
 export type Result = { readonly stdout: string; readonly stderr: string; readonly code: number };
 
 /** Exit codes, as `--help` lists them. */
-export const exitCodes = { fine: 0, stopped: 1, unusable: 2, broken: 70 } as const;
+export const exitCodes = { fine: 0, stopped: 1, unusable: 2, noPlan: 3, noneFound: 4, broken: 70 } as const;
+
+/** Exit codes of a command that was asked to end, by the signal: 128 and its number, as shells have it. */
+export const endedBy = { SIGINT: 130, SIGTERM: 143 } as const;
 
 /** Longest file that is opened at all, in bytes; the engine reads less of it and says so. */
 export const longestFile = 16_000_000;

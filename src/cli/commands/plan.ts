@@ -1,4 +1,12 @@
-import { chainOf, courseChains, type Evening, type Placed, type Task, whyPlan } from "#engine/index.ts";
+import {
+  chainOf,
+  courseChains,
+  type Evening,
+  type Placed,
+  type Task,
+  usualWhy,
+  whyPlan,
+} from "#engine/index.ts";
 import { planJson, planNames } from "#wire/plan-json.ts";
 import { chainText, courseChainTexts } from "#words/chain-text.ts";
 import { clockText, dayText, momentText } from "#words/clock.ts";
@@ -21,8 +29,11 @@ export const planCommand = sittingCommand({
   about: "Prints when each course is due and lands, then a list for each cook, then what goes by itself.",
   examples: ["tamis plan demo/lantern-supper/sitting.yaml", "tamis plan --why sitting.yaml"],
   options: { why: { type: "boolean", help: "say with each task why it stands where it stands" } },
-  text: (evening, paint, flag) => planText(evening, paint, flag("why")),
-  json: (evening) => ({ plan: planJson({ ...evening, plan: whyPlan(evening) }) }),
+  searches: true,
+  text: (evening, paint, flag, _, keepGoing) => planText(evening, paint, flag("why"), keepGoing),
+  json: (evening, keepGoing) => ({
+    plan: planJson({ ...evening, plan: whyPlan(evening, { ...usualWhy, keepGoing }) }),
+  }),
 });
 
 /** The landing of each course, one a line. */
@@ -43,7 +54,7 @@ export const landingsText = (evening: Evening): string => {
   );
 };
 
-const planText = (evening: Evening, paint: Paint, why: boolean): string => {
+const planText = (evening: Evening, paint: Paint, why: boolean, keepGoing: () => boolean): string => {
   const { plan, prep } = evening;
   const cooks = [
     ...new Set([...prep.crew.map((cook) => cook.name), ...plan.placed.flatMap((p) => p.cook ?? [])]),
@@ -75,7 +86,7 @@ const planText = (evening: Evening, paint: Paint, why: boolean): string => {
     plan.violations.length === 0
       ? ""
       : `\n${paint.stop("The plan breaks its own rules; do not cook from it")}\n${plan.violations.map((v) => `  ${v.rule}: ${v.detail}\n`).join("")}`;
-  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${why ? chainsText(evening, paint) : ""}${lists.join("")}${alone}${unplaced}${clashesText(whyPlan(evening), { ...names, task: names.brief }, paint)}${broken}`;
+  return `${heading(evening, paint)}\n${paint.bold("Courses")}\n${landingsText(evening)}${why ? chainsText(evening, paint) : ""}${lists.join("")}${alone}${unplaced}${clashesText(whyPlan(evening, { ...usualWhy, keepGoing }), { ...names, task: names.brief }, paint)}${broken}`;
 };
 
 /** One cook's list, by day. */

@@ -8,6 +8,8 @@ export type KitchenEffort = {
   readonly seconds: number;
   readonly seed: number;
   readonly now: () => number;
+  /** Asked often: true when the best so far is wanted at once. */
+  readonly endAsked?: () => boolean;
   /** Hears of each better plan, with the seconds it took. */
   readonly tell?: (seconds: number, progress: PlanProgress) => void;
 };
@@ -19,7 +21,7 @@ const endless = 1e12;
 export const solveKitchen = (
   name: string,
   text: string,
-  { seconds, seed, now, tell }: KitchenEffort,
+  { seconds, seed, now, endAsked, tell }: KitchenEffort,
 ): { readonly solution: ReturnType<typeof solutionJson> | null; readonly problems: readonly Problem[] } => {
   const from = now();
   const taken = (): number => Math.round((now() - from) * 1000) / 1000;
@@ -27,7 +29,7 @@ export const solveKitchen = (
   if (prep === null) return { solution: null, problems };
   let firstAt: number | null = null;
   let bestAt: number | null = null;
-  const keepGoing = (): boolean => taken() < seconds;
+  const keepGoing = (): boolean => taken() < seconds && endAsked?.() !== true;
   const { value } = solvePrep(prep, {
     tries: endless,
     proof: endless,

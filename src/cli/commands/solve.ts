@@ -28,6 +28,7 @@ export const solveCommand: Command = {
     seed: { type: "string", value: "N", help: "where chance begins (1 when left out)" },
     json: commonOptions.json,
   },
+  searches: true,
   about:
     "Prints the status, what the plan is worth with bounds and gap, when the first plan and the best one were\n" +
     "found, and the schedule. It ends sooner when there is proof that nothing is better.",
@@ -48,6 +49,7 @@ export const solveCommand: Command = {
     if (typeof found === "string") return wrong(troubleText(path, found));
     // The clock runs from the start of the process, so that the whole of it stays within what was asked for.
     const begun = world.now();
+    const endAsked = (): boolean => world.endAsked?.() === true;
     const left = Math.max(
       seconds / 2,
       seconds * (1 - reserve.part) - reserve.seconds - (1 + reserve.start) * begun,
@@ -58,12 +60,20 @@ export const solveCommand: Command = {
       code: exitCodes.stopped,
     });
     if (!isProjectFile(path, found.text)) {
-      const { solution, problems } = solveKitchen(path, found.text, { seconds: left, seed, now: world.now });
+      const { solution, problems } = solveKitchen(path, found.text, {
+        seconds: left,
+        seed,
+        now: world.now,
+        endAsked,
+        tell: (at, { unplaced, levels }) =>
+          world.tell(betterLine(at, unplaced > 0 ? [] : levels.map((l) => l.value))),
+      });
+      world.tell(clearLine);
       if (solution === null) return refused(problems);
       return {
         stdout: flag("json") ? printJson(solution) : kitchenText(solution),
         stderr: "",
-        code: exitCodes.fine,
+        code: codeOf(solution.status),
       };
     }
     const { project, problems } = readProject(path, found.text);
@@ -76,14 +86,16 @@ export const solveCommand: Command = {
     const answer = solveProject(project, {
       seed,
       steps: null,
-      keepGoing: () => world.now() - from < left,
+      keepGoing: () => world.now() - from < left && !endAsked(),
       tell: (makespan) => {
         if (makespan === null || makespan === best) return;
         best = makespan;
         firstAt ??= taken();
         bestAt = taken();
+        world.tell(betterLine(bestAt, [makespan]));
       },
     });
+    world.tell(clearLine);
     const solution = {
       status: statusOfProject[answer.status],
       makespan: answer.makespan,
@@ -96,10 +108,18 @@ export const solveCommand: Command = {
     return {
       stdout: flag("json") ? printJson(solution) : projectText(solution, answer),
       stderr: "",
-      code: exitCodes.fine,
+      code: codeOf(solution.status),
     };
   },
 };
+
+/** One line that takes the place of the one before it. */
+const clearLine = "\r\u001b[K";
+const betterLine = (at: number, levels: readonly number[]): string =>
+  `${clearLine}${numberText(at, 1)} s  ${levels.length === 0 ? "–" : levels.join(", ")}`;
+
+const codeOf = (status: string): number =>
+  status === "infeasible" ? exitCodes.noPlan : status === "unknown" ? exitCodes.noneFound : exitCodes.fine;
 
 type Timed = { readonly firstAt: number | null; readonly bestAt: number | null; readonly seconds: number };
 

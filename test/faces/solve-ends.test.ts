@@ -1,0 +1,108 @@
+import { spawn } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
+// Exit codes as docs/formats.md has them; 128 and the number of the signal as POSIX shells have it (XCU 2.8.2).
+
+/** Work that no search is done with soon: many tasks of odd lengths on one resource, as short as can be. */
+const long = {
+  format: "tamis-problem/1",
+  name: "a long day",
+  cooks: [{ name: "Ada", shifts: [[0, 5000]] }],
+  resources: [{ id: "bench", capacity: 11 }],
+  span: [0, 5000],
+  tasks: [
+    ...Array.from({ length: 90 }, (_, i) => ({
+      id: `t${i}`,
+      segments: [
+        {
+          minutes: 5 + ((i * 37) % 29),
+          attention: "none",
+          uses: [{ resource: "bench", amount: 2 + ((i * 7) % 5) }],
+        },
+      ],
+    })),
+    { id: "plate", segments: [{ minutes: 1, attention: "hands" }] },
+  ],
+  lags: [
+    ...Array.from({ length: 90 }, (_, i) => ({ before: `t${i}`, after: "plate" })),
+    ...Array.from({ length: 60 }, (_, i) => ({ before: `t${i}`, after: `t${i + 3 + ((i * 11) % 25)}` })),
+  ],
+  courses: [{ name: "all of it", due: 100, plates: ["plate"] }],
+};
+
+const cannot = {
+  ...long,
+  tasks: long.tasks.slice(88),
+  lags: [
+    { before: "t88", after: "plate", most: 10 },
+    { before: "t89", after: "plate", most: 10 },
+    { before: "t88", after: "t89" },
+  ],
+};
+
+let folder = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "tamis-solve-"));
+  writeFileSync(join(folder, "long.json"), JSON.stringify(long));
+  writeFileSync(join(folder, "cannot.json"), JSON.stringify(cannot));
+  writeFileSync(join(folder, "broken.json"), JSON.stringify({ format: "tamis-problem/1" }));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Solves a file; the signal comes after so many seconds. */
+const solve = (file: string, signal: NodeJS.Signals | null, after = 0) =>
+  new Promise<{ readonly code: number | null; readonly stdout: string; readonly stderr: string }>(
+    (resolve) => {
+      const child = spawn(process.execPath, [
+        "bin/tamis.mjs",
+        "solve",
+        join(folder, file),
+        "--seconds",
+        "100",
+        "--json",
+      ]);
+      let stdout = "";
+      let stderr = "";
+      child.stdout.on("data", (chunk) => {
+        stdout += chunk;
+      });
+      child.stderr.on("data", (chunk) => {
+        stderr += chunk;
+      });
+      child.on("close", (code) => resolve({ code, stdout, stderr }));
+      if (signal !== null) setTimeout(() => child.kill(signal), after * 1000);
+    },
+  );
+
+describe("a search that is asked to end", () => {
+  it.each([
+    ["SIGINT", 130],
+    ["SIGTERM", 143],
+  ] as const)(
+    "on %s prints the best so far and exits with %i",
+    { timeout: 120_000 },
+    async (signal, code) => {
+      let status = "unknown";
+      // On a busy machine the first plan may take a while; then it is given longer.
+      for (let after = 3; status === "unknown" && after < 60; after *= 3) {
+        const ended = await solve("long.json", signal, after);
+        expect(ended).toMatchObject({ code, stderr: "" });
+        status = (JSON.parse(ended.stdout) as { readonly status: string }).status;
+      }
+      expect(status).toBe("feasible");
+    },
+  );
+});
+
+describe("the exit code of solve", () => {
+  it("tells a problem without a plan from a file that is no problem", { timeout: 60_000 }, async () => {
+    const none = await solve("cannot.json", null);
+    expect(none.code).toBe(3);
+    expect(JSON.parse(none.stdout)).toMatchObject({ status: "infeasible" });
+    const broken = await solve("broken.json", null);
+    expect(broken).toMatchObject({ code: 1, stdout: "" });
+  });
+});
