@@ -4,6 +4,7 @@ import { performance } from "node:perf_hooks";
 import { readCard, runEvening, scaleCard } from "#engine/index.ts";
 import { sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { cardOf } from "./card-of.ts";
+import { unseenCard } from "./unseen-card.ts";
 
 type Budgets = Readonly<Record<string, number>>;
 const budgets = JSON.parse(readFileSync("bench/budgets.json", "utf8")) as Budgets;
@@ -33,6 +34,24 @@ for (const [size, runs] of [
   // Typing reads the same card over and over, so that it is the warm reader that counts.
   timed(Math.max(3, runs), () => readCard(text, "card"));
   found[`read-${size}-lines-ms`] = timed(runs, () => readCard(text, "card"));
+}
+
+// A card opened for the first time: the reader is warm, and has met none of its lines.
+for (const [size, runs] of [
+  [60, 150],
+  [1000, 9],
+  [10000, 2],
+] as const) {
+  const first = size * 1000;
+  for (let k = 0; k < (size === 60 ? 300 : 1); k += 1) readCard(unseenCard(size, first + k), "card");
+  const texts = Array.from({ length: runs }, (_, k) => unseenCard(size, first + 500 + k));
+  found[`read-unseen-${size}-lines-ms`] = median(
+    texts.map((text) => {
+      const from = performance.now();
+      readCard(text, "card");
+      return performance.now() - from;
+    }),
+  );
 }
 
 // A hundred cards of ordinary length, each for six hundred covers.

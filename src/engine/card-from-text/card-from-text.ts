@@ -24,12 +24,25 @@ const isBinary = (text: string): boolean => {
 
 const longEnough = 2_000;
 
+const parts = /[\s\u2000-\u206f\u3000-\u303f\uff00-\uff20]/;
+
+/** The longest run of a text without anything that parts words. */
+const longest = (text: string): number => {
+  let [run, most] = [0, 0];
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at);
+    const inWord = code < 0x80 ? code > 0x20 : !parts.test(text.charAt(at));
+    run = inWord ? run + 1 : 0;
+    if (run > most) most = run;
+  }
+  return most;
+};
+
 /** Marks in every fourth place, or thousands of signs without a space: noise that happens to be printable. */
 const isNoise = (text: string): boolean => {
   const read = text.slice(0, mostCharacters);
   if (read.length < longEnough) return false;
-  if (new RegExp(`[^\\s\\u2000-\\u206f\\u3000-\\u303f\\uff00-\\uff20]{${longEnough}}`).test(read))
-    return true;
+  if (longest(read) >= longEnough) return true;
   return (read.match(/[!-/:-@[-`{-~]/g)?.length ?? 0) * 4 > read.length;
 };
 

@@ -41,9 +41,9 @@ const endsInAmount = (tokens: readonly Token[]): boolean => {
 const vagueStart =
   /^(?:a |an |some |the )?(?:good |generous |big |small |little |large )?(?:pinch|handful|bunch|knob|dash|splash|slosh|glug|drizzle|dollop|squeeze|sprig|few|couple|clove|slice|tin|can|jar|packet|thumb|bit|little|juice|zest|salt|pepper|oil|butter)\b/i;
 
-/** How much a line looks like one of an ingredient list; above 0 it does. */
-export const ingredientLikeness = (line: string, bullet: boolean): number => {
-  const tokens = tokensOf(line.slice(0, 200));
+/** How much a line looks like one of an ingredient list; above 0 it does. `said` are its tokens. */
+export const ingredientLikeness = (line: string, said: readonly Token[], bullet: boolean): number => {
+  const tokens = line.length <= 200 ? said : tokensOf(line.slice(0, 200));
   const words = tokens.filter((t) => t.kind === "word").length;
   let score = bullet ? 1 : 0;
   const amount = readRange(tokens, 0);
@@ -70,9 +70,8 @@ export const ingredientLikeness = (line: string, bullet: boolean): number => {
   return score;
 };
 
-/** How much a line looks like a step of a method; above 2 it does. */
-export const stepLikeness = (line: string, numbered: boolean): number => {
-  const tokens = tokensOf(line.slice(0, 400));
+/** How much a line looks like a step of a method; above 2 it does. `tokens` are its tokens. */
+export const stepLikeness = (line: string, tokens: readonly Token[], numbered: boolean): number => {
   const words = tokens.filter((t) => t.kind === "word").length;
   let score = numbered ? 3 : 0;
   if (startsWithVerb(tokens)) score += words >= 4 ? 3 : 1;

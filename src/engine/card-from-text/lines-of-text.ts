@@ -30,6 +30,9 @@ export const wordsAt = (line: Words, stretch: Stretch): Words => ({
   span: { start: line.span.start + stretch.start, end: line.span.start + stretch.end },
 });
 
+/** Characters of a line by which it is judged. */
+const mostSaid = 400;
+
 const emphasised = /^(\*\*|__|\*|_)(.+)\1[.:]?$/;
 
 const readLine = (raw: RawLine, underlined: boolean, number: number | null): Line => {
@@ -51,7 +54,8 @@ const readLine = (raw: RawLine, underlined: boolean, number: number | null): Lin
   }
   if (/\|\s*$/.test(words.text) && raw.text.startsWith("|"))
     words = wordsAt(words, { start: 0, end: words.text.replace(/\s*\|\s*$/, "").length });
-  const facts = readFacts(words.text);
+  const facts = words.text === mark.text ? told : readFacts(words.text);
+  const tokens = tokensOf(words.text.slice(0, mostSaid));
   const numbered = mark.number ?? number;
   return {
     words,
@@ -61,9 +65,9 @@ const readLine = (raw: RawLine, underlined: boolean, number: number | null): Lin
     number: numbered,
     indent: raw.indent,
     afterBlank: raw.afterBlank,
-    ingredient: ingredientLikeness(words.text, mark.bullet),
-    step: stepLikeness(words.text, numbered !== null),
-    verb: startsWithVerb(tokensOf(words.text.slice(0, 60))),
+    ingredient: ingredientLikeness(words.text, tokens, mark.bullet),
+    step: stepLikeness(words.text, tokens, numbered !== null),
+    verb: startsWithVerb(tokens),
   };
 };
 

@@ -17,6 +17,11 @@ export const foodByName: ReadonlyMap<string, FoodId> = new Map(
   rows.flatMap(({ food, keys }) => keys.map((key): [string, FoodId] => [key, food.id])),
 );
 
+/** The words with which the names of the table begin: most words begin none, and need no longer look. */
+export const firstOfFoodNames: ReadonlySet<string> = new Set(
+  [...foodByName.keys()].map((name) => name.split(" ")[0] ?? ""),
+);
+
 type NearIds = (words: string, most: number) => readonly string[];
 
 type OwnFoods = {

@@ -8,9 +8,13 @@ const trigramsOf = (key: string): readonly string[] => {
   return [...found];
 };
 
+type Name = { readonly key: string; readonly id: string; readonly size: number };
+
 type Index = {
-  readonly keys: readonly { readonly key: string; readonly id: string; readonly size: number }[];
+  readonly keys: readonly Name[];
   readonly byTrigram: ReadonlyMap<string, readonly number[]>;
+  /** How many trigrams each name shares with the words asked for; all 0 between two questions. */
+  readonly shared: Uint16Array;
 };
 
 const buildIndex = (names: ReadonlyMap<string, string>): Index => {
@@ -23,28 +27,30 @@ const buildIndex = (names: ReadonlyMap<string, string>): Index => {
       else places.push(position);
     }
   });
-  return { keys, byTrigram };
+  return { keys, byTrigram, shared: new Uint16Array(keys.length) };
 };
 
 /** Least number of letters to add, drop, change or swap with a neighbour to make one word of the other. */
 const editDistance = (a: string, b: string): number => {
-  let before: readonly number[] = [];
-  let above: readonly number[] = Array.from({ length: b.length + 1 }, (_, column) => column);
+  const width = b.length + 1;
+  // Three rows are written in turn.
+  let [before, above, line] = [new Uint16Array(width), new Uint16Array(width), new Uint16Array(width)];
+  for (let column = 0; column < width; column += 1) above[column] = column;
   for (let row = 1; row <= a.length; row += 1) {
-    const line: number[] = [row];
-    for (let column = 1; column <= b.length; column += 1) {
-      const same = a[row - 1] === b[column - 1];
+    line[0] = row;
+    const here = a.charCodeAt(row - 1);
+    for (let column = 1; column < width; column += 1) {
+      const there = b.charCodeAt(column - 1);
       let least = Math.min(
         (above[column] ?? 0) + 1,
         (line[column - 1] ?? 0) + 1,
-        (above[column - 1] ?? 0) + (same ? 0 : 1),
+        (above[column - 1] ?? 0) + (here === there ? 0 : 1),
       );
-      const swapped = row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
-      if (swapped) least = Math.min(least, (before[column - 2] ?? 0) + 1);
-      line.push(least);
+      if (row > 1 && column > 1 && here === b.charCodeAt(column - 2) && a.charCodeAt(row - 2) === there)
+        least = Math.min(least, (before[column - 2] ?? 0) + 1);
+      line[column] = least;
     }
-    before = above;
-    above = line;
+    [before, above, line] = [above, line, before];
   }
   return above[b.length] ?? 0;
 };
@@ -67,18 +73,23 @@ export const nearNames = (
     const key = normaliseName(words);
     if (key === "" || most <= 0) return [];
     made ??= buildIndex(names);
-    const { keys, byTrigram } = made;
+    const { keys, byTrigram, shared } = made;
     const trigrams = trigramsOf(key);
-    const shared = new Uint16Array(keys.length);
+    const touched: number[] = [];
     for (const trigram of trigrams)
-      for (const position of byTrigram.get(trigram) ?? []) shared[position] = (shared[position] ?? 0) + 1;
-    const likest = keys
-      .flatMap((name, position) => {
-        const both = shared[position] ?? 0;
-        if (both === 0) return [];
-        const dice = (2 * both) / (trigrams.length + name.size);
-        return dice < leastShared ? [] : [{ key: name.key, id: name.id, dice }];
-      })
+      for (const position of byTrigram.get(trigram) ?? []) {
+        const before = shared[position] ?? 0;
+        if (before === 0) touched.push(position);
+        shared[position] = before + 1;
+      }
+    const alike: { readonly key: string; readonly id: string; readonly dice: number }[] = [];
+    for (const position of touched) {
+      const name = keys[position];
+      const dice = (2 * (shared[position] ?? 0)) / (trigrams.length + (name?.size ?? 0));
+      shared[position] = 0;
+      if (name !== undefined && dice >= leastShared) alike.push({ key: name.key, id: name.id, dice });
+    }
+    const likest = alike
       .sort((a, b) => b.dice - a.dice || compareText(a.key, b.key))
       .slice(0, shortlist)
       .map(({ key: other, id, dice }) => {

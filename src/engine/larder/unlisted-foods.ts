@@ -1,7 +1,7 @@
 import type { Dish, Step } from "../model/dish.ts";
 import type { Food, FoodId } from "../model/food.ts";
 import type { Span } from "../model/span.ts";
-import { foodById, foodByName } from "./foods.ts";
+import { firstOfFoodNames, foodById, foodByName } from "./foods.ts";
 import { withMadeOf } from "./made-of.ts";
 import { normaliseName } from "./normalise-name.ts";
 import { singularsOf } from "./plural.ts";
@@ -104,10 +104,6 @@ const isNoFood = (name: string, before: string, next: string): boolean =>
   ambiguous.test(name) ||
   (name === "cream" && (/^(the|together|until|till|it|them)$/.test(next) || /^an?$/.test(before)));
 
-const firstWords: ReadonlySet<string> = new Set(
-  [...foodByName.keys()].map((key) => key.split(" ")[0] ?? key),
-);
-
 const mentionsIn = (step: Step): readonly Mention[] => {
   const tokens = [...step.text.matchAll(/[\p{L}][\p{L}'’-]*/gu)].map((found) => ({
     text: found[0],
@@ -115,7 +111,7 @@ const mentionsIn = (step: Step): readonly Mention[] => {
   }));
   const mentions: Mention[] = [];
   for (let i = 0; i < tokens.length; i += 1) {
-    if (!firstWords.has(normaliseName(tokens[i]?.text ?? "").split(" ")[0] ?? "")) continue;
+    if (!firstOfFoodNames.has(normaliseName(tokens[i]?.text ?? "").split(" ")[0] ?? "")) continue;
     for (let size = Math.min(longest, tokens.length - i); size > 0; size -= 1) {
       const run = tokens.slice(i, i + size);
       const name = normaliseName(run.map((token) => token.text).join(" "));

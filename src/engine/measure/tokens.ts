@@ -84,10 +84,27 @@ const figureAt = (text: string, at: number): Figure | null => {
   return whole;
 };
 
-const plainKind = (code: number): "letter" | "space" | null => {
+const isPlainLetter = (code: number): boolean =>
+  (code >= 0x61 && code <= 0x7a) || (code >= 0x41 && code <= 0x5a);
+
+const plainKind = (code: number): "letter" | "space" | "mark" | null => {
   if (code === 0x20) return "space";
-  return (code >= 0x61 && code <= 0x7a) || (code >= 0x41 && code <= 0x5a) ? "letter" : null;
+  if (isPlainLetter(code)) return "letter";
+  // Commas, brackets and the like; a full stop may begin a figure.
+  return code > 0x20 && code < 0x7f && code !== 0x2e && !(code >= 0x30 && code <= 0x39) ? "mark" : null;
 };
+
+/** The end of a word of plain letters alone; -1 when anything else may belong to it, which the pattern then decides. */
+const plainWordEnd = (text: string, from: number): number => {
+  let at = from;
+  while (at < text.length && isPlainLetter(text.charCodeAt(at))) at += 1;
+  if (at >= text.length) return at;
+  const code = text.charCodeAt(at);
+  const mayGoOn = code >= 0x80 || code === 0x27 || code === 0x2d || (code >= 0x30 && code <= 0x39);
+  return mayGoOn ? -1 : at;
+};
+
+const multiplier = /^[x\u00d7]\s?\d/i;
 
 /** Cuts a line into tokens. Linear in its length; never throws. */
 export const tokensOf = (line: string): readonly Token[] => {
@@ -104,12 +121,12 @@ export const tokensOf = (line: string): readonly Token[] => {
       at += 1;
       continue;
     }
-    const space = plain === "letter" ? null : matchAt(spacePattern, line, at);
+    const space = plain !== null ? null : matchAt(spacePattern, line, at);
     if (space !== null) {
       at += space.length;
       continue;
     }
-    const figure = plain === "letter" ? null : figureAt(line, at);
+    const figure = plain !== null ? null : figureAt(line, at);
     if (figure !== null) {
       push("number", at, figure.end, figure.value, figure.upTo);
       at = figure.end;
@@ -117,15 +134,21 @@ export const tokensOf = (line: string): readonly Token[] => {
     }
     // "2 x 400 g", and "x12 covers" at the start of a line.
     const mayMultiply = tokens.length === 0 || tokens.at(-1)?.kind === "number";
-    if (mayMultiply && /^[x\u00d7]\s?\d/i.test(line.slice(at, at + 3))) {
+    if (mayMultiply && multiplier.test(line.slice(at, at + 3))) {
       push("mark", at, at + 1);
       at += 1;
       continue;
     }
-    const word = matchAt(wordPattern, line, at);
-    if (word !== null) {
-      push("word", at, at + word.length);
-      at += word.length;
+    const plainEnd = plain === "letter" ? plainWordEnd(line, at) : -1;
+    const wordEnd =
+      plainEnd > 0
+        ? plainEnd
+        : plain === "mark"
+          ? -1
+          : at + (matchAt(wordPattern, line, at)?.length ?? -1 - at);
+    if (wordEnd > at) {
+      push("word", at, wordEnd);
+      at = wordEnd;
       continue;
     }
     // A pair of surrogates is one mark, so that no span cuts a character in two.

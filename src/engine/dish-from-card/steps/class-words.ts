@@ -7,6 +7,8 @@ import type { Token } from "./tokens.ts";
 /** A word that stands for several ingredients ("the vegetables", "dry ingredients"); `members` are places in the list. */
 type ClassMention = {
   readonly kind: "class" | "all" | "rest";
+  /** The words are "dry" or "wet": they may mean what was mixed of them before. */
+  readonly mixed?: "wet" | "dry";
   readonly members: readonly number[];
   readonly from: number;
   readonly to: number;
@@ -125,8 +127,9 @@ export const classAt = (
   if (/^(ingredients?|ingredience)$/.test(here)) {
     const back = [1, 2, 3, 4].map((k) => word(tokens, i - k));
     const [one = ""] = back;
-    if (one === "dry") return { kind: "class", members: index.dry, from: i - 1, to: i + 1 };
-    if (/^(wet|liquid)$/.test(one)) return { kind: "class", members: index.wet, from: i - 1, to: i + 1 };
+    if (one === "dry") return { kind: "class", mixed: "dry", members: index.dry, from: i - 1, to: i + 1 };
+    if (/^(wet|liquid)$/.test(one))
+      return { kind: "class", mixed: "wet", members: index.wet, from: i - 1, to: i + 1 };
     if (back.some((w) => /^(remaining|rest|other|remainder)$/.test(w)))
       return { kind: "rest", members: index.all, from: i, to: i + 1 };
     // "the first five ingredients": in the order of the list.
@@ -138,6 +141,15 @@ export const classAt = (
     if (part.length > 0) return { kind: "class", members: part, from: i - 1, to: i + 1 };
     const some = back.some((w) => /^(these|those|first|above|following)$/.test(w));
     return some ? null : { kind: "all", members: index.all, from: i, to: i + 1 };
+  }
+  // "Add the wet to the dry."
+  if (/^(wet|dry)$/.test(here) && word(tokens, i - 1) === "the") {
+    const next = tokens[i + 1];
+    const alone =
+      next === undefined || next.kind === "mark" || /^(to|into|and|with|in|mix|mixture)$/.test(next.text);
+    if (alone && here === "dry")
+      return { kind: "class", mixed: "dry", members: index.dry, from: i, to: i + 1 };
+    if (alone) return { kind: "class", mixed: "wet", members: index.wet, from: i, to: i + 1 };
   }
   // "Reserve the liquid", "the cooking liquid" lie in the pot; "add the liquids" stand on the list.
   if (here === "liquids" && index.wet.length > 0)
