@@ -27,6 +27,7 @@ import type { Sheet } from "./model/sheet.ts";
 import type { Kitchen, Region, Sitting } from "./model/sitting.ts";
 import type { SourceId } from "./model/span.ts";
 import type { WriteUp } from "./model/write-up.ts";
+import { planWithSpare } from "./plan-from-prep/begin-sooner.ts";
 import { type ExplainEffort, explainPlan } from "./plan-from-prep/explain-plan.ts";
 import { followPlan } from "./plan-from-prep/follow-plan.ts";
 import { type PlanEffort, planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
@@ -208,12 +209,18 @@ const troubleOf = (plan: Plan): number =>
 /** How many nights are run to say how sure a plan is. */
 export const usualNights: RiskEffort = { runs: 1000, seed: 1 };
 
+/** Work begun sooner by this much is what is tried, to tell what it buys; minutes. */
+const spareTried = 15;
+
 /** How sure a plan is, and how its hands are loaded; apart from the evening, since nobody waits for it. */
 export const weighPlan = (
   { prep, plan }: Pick<Evening, "prep" | "plan">,
   nights: RiskEffort = usualNights,
 ): { readonly risk: Risk; readonly load: Load } => ({
-  risk: riskFromPlan(prep, plan, nights),
+  risk: riskFromPlan(prep, plan, nights, {
+    minutes: spareTried,
+    plan: planWithSpare(prep, plan, spareTried),
+  }),
   load: loadFromPlan(prep, plan),
 });
 
@@ -243,6 +250,23 @@ export const runEvening = (
   effort: PlanEffort = firstEffort,
 ): Outcome<Evening, Finding> => withFoods(sitting.foods ?? [], () => eveningOf(sitting, cards, effort));
 
+/**
+ * The work and its plan. Waits that take no hands are counted at their longest, so that they are begun in time; where
+ * that makes a course late or leaves work without a place, the mean is counted, as for all other work.
+ */
+const plannedWork = (menu: Menu, effort: PlanEffort) => {
+  const made = (longWaits: boolean) => {
+    const prep = prepFromMenu(menu, longWaits);
+    return { prep, planned: planFromPrep(prep.value, effort) };
+  };
+  const careful = made(true);
+  const trouble = troubleOf(careful.planned.value);
+  if (trouble === 0 || !careful.prep.findings.some(({ code }) => code === "wait-counted-long"))
+    return careful;
+  const bare = made(false);
+  return troubleOf(bare.planned.value) < trouble ? bare : careful;
+};
+
 const eveningOf = (
   sitting: Sitting,
   cards: readonly CardText[],
@@ -254,8 +278,7 @@ const eveningOf = (
   const purchase = purchaseFromMenu(menu.value);
   const cost = costFromPurchase(menu.value, purchase.value);
   const declaration = declarationFromMenu(menu.value);
-  const prep = prepFromMenu(menu.value);
-  const planned = planFromPrep(prep.value, effort);
+  const { prep, planned } = plannedWork(menu.value, effort);
   const plan: Plan = { ...planned.value, violations: checkFromPlan(prep.value, planned.value) };
   const safety = safetyFromPlan(menu.value, prep.value, plan);
   return {

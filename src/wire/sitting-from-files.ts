@@ -5,6 +5,7 @@ import {
   count,
   type Food,
   type Kitchen,
+  minutes,
   type Pack,
   type Sitting,
   share,
@@ -17,7 +18,7 @@ import { type ReadFoods, readFoods } from "./read-foods.ts";
 import { readKitchen } from "./read-kitchen.ts";
 import { readPrices } from "./read-prices.ts";
 import { momentFromText, shiftFromText } from "./read-times.ts";
-import { type SittingValue, sittingSchema, usualCurrency } from "./sitting-schema.ts";
+import { type SittingValue, sittingSchema, usualCurrency, usualSpareTime } from "./sitting-schema.ts";
 import { type Path, type YamlFile, yamlFile } from "./yaml-file.ts";
 
 /** Files as the caller keeps them: on disk, in the store, or in memory. Names are relative to the sitting's folder. */
@@ -56,6 +57,7 @@ export const sittingFromFiles = ({ sitting: own, read, list }: SittingFiles): Si
   };
   const region = assume(value.region, "region", "uk");
   const currency = assume(value.currency, "currency", usualCurrency[region]);
+  if (value["spare time"] === undefined) assume(undefined, "spare time", `${usualSpareTime} min`);
   if (value["food cost target"] === undefined) assume(undefined, "food cost target", "30 %");
   if (value.tax === undefined) assume(undefined, "tax", "0 %");
   const times = timesOf(file, value);
@@ -146,6 +148,7 @@ const sittingOf = (source: string, value: SittingValue, parts: Parts): Sitting =
   packs: parts.packs,
   foods: parts.foods,
   spare: share(value.spare ?? 0),
+  spareTime: minutes(value["spare time"] ?? usualSpareTime),
   foodCostTarget: share(value["food cost target"] ?? 0.3),
   taxRate: share(value.tax ?? 0),
 });

@@ -2,7 +2,16 @@ import { z } from "zod";
 import { type Region, regions } from "#engine/index.ts";
 import { civilDate } from "#words/clock.ts";
 import { currencyCodes } from "./currency-codes.ts";
-import { fileName, fromOne, listOf, nameText, shareOfOne, strictMap, text } from "./schema-parts.ts";
+import {
+  fileName,
+  fromOne,
+  listOf,
+  nameText,
+  shareOfOne,
+  strictMap,
+  text,
+  wholeNumber,
+} from "./schema-parts.ts";
 
 /** The currency of a region, taken when a sitting names none. ISO 4217. */
 export const usualCurrency: { readonly [R in Region]: string } = {
@@ -11,6 +20,9 @@ export const usualCurrency: { readonly [R in Region]: string } = {
   eu: "EUR",
   au: "AUD",
 };
+
+/** Hot food may be ready so many minutes sooner than it must, when a sitting does not say. Common practice, no source. */
+export const usualSpareTime = 10;
 
 /** The keys of a sitting file. */
 export const sittingSchema = strictMap({
@@ -24,6 +36,7 @@ export const sittingSchema = strictMap({
     .optional(),
   covers: fromOne,
   spare: shareOfOne.optional(),
+  "spare time": wholeNumber.optional(),
   "food cost target": shareOfOne.refine((s) => s > 0, { error: () => "share" }).optional(),
   tax: shareOfOne.optional(),
   kitchen: fileName,

@@ -77,7 +77,7 @@ export const causeText = (
     case "spread":
       return `${cause.cook} has enough to do in the shift until ${momentText(names.date, cause.at)}`;
     case "slack":
-      return `nothing: it could stand up to ${durationText(cause.minutes)} later`;
+      return `nothing: it could stand up to ${durationText(cause.minutes)} later, and so a slip has somewhere to go`;
   }
 };
 

@@ -14,7 +14,7 @@ export const riskHeadings = {
 
 /** What the figures are and are not. */
 export const riskPolicy = (risk: Risk): string =>
-  `${numberText(risk.runs)} nights with lengths drawn by chance. Everybody keeps the order of the plan; who is free begins up to a quarter of an hour before the hour; what runs late pushes what waits for it. The spreads are common practice, not measured: compare plans by them.`;
+  `${numberText(risk.runs)} nights with lengths drawn by chance. Work begins up to a quarter of an hour before its hour when all it needs is there; of what is ready, the next in the plan goes first, by its own cook, or by whoever is free and knows how; ovens and equipment go round in the order of the plan; what is finished waits for its plates. The spreads are common practice, not measured: compare plans by them.`;
 
 /** A chance as people say it; a run of nights proves no certainty. */
 export const chanceText = (share: number): string =>

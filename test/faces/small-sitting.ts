@@ -24,6 +24,7 @@ guests:
 crew:
   - name: Bea
     shifts: [2026-05-09 09:00-14:30]
+spare time: 10
 `,
   "kitchen.yaml": `name: Potting shed
 burners:

@@ -16,6 +16,8 @@ export type PlanFacts = {
   "keeping-assumed": { title: string; minutes: number; where: string };
   /** The words give no length; the technique's usual one, for this amount, was planned. */
   "minutes-assumed": { title: string; verb: string; minutes: number };
+  /** A wait that takes no hands is counted at its longest, not at its usual length, so that it is begun in time. */
+  "wait-counted-long": { title: string; verb: string; minutes: number; usual: number };
   /**
    * The words give no length, and it was reckoned from what is there. Grams count the water in the pot, kilowatts the
    * burners or the oven, millimetres the piece or the layer; 0 where they play no part.
@@ -59,6 +61,7 @@ export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "sitting-value-bad": "stop",
   "keeping-assumed": "note",
   "minutes-assumed": "note",
+  "wait-counted-long": "note",
   "time-worked-out": "note",
   "time-carried": "note",
   "tins-taken": "note",

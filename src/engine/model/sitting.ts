@@ -125,6 +125,8 @@ export type Sitting = {
   readonly foods?: readonly Food[];
   /** Seconds and spare, as a share of covers (0.05 is one spare in twenty). */
   readonly spare: Share;
+  /** So much sooner may hot food be ready than it must, so that a slip has somewhere to go; absent: no spare is placed. */
+  readonly spareTime?: Minutes;
   /** Food cost as a share of the net menu price. */
   readonly foodCostTarget: Share;
   /** Tax on the menu price (0.2 is 20 %). */

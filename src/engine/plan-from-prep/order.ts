@@ -18,7 +18,8 @@ export const orderOf = (prep: Prep, schedule: Schedule): Order => {
   return { network, nodeOf: Int32Array.from(network.stages, (stage) => index.get(stage.task.id) ?? 0) };
 };
 
-const standing = (prep: Prep, { model, start, cook, oven }: Schedule): readonly Placed[] =>
+/** Where everything stands, without why. */
+export const standing = (prep: Prep, { model, start, cook, oven }: Schedule): readonly Placed[] =>
   prep.tasks.flatMap((task, n): Placed[] => {
     if (start[n] === nowhere) return [];
     let at = (start[n] as number) + model.origin;

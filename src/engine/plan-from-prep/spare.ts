@@ -1,11 +1,10 @@
 import type { Prep } from "../model/prep.ts";
-import { takeOut } from "./insert.ts";
+import { beginSooner, platesOf } from "./begin-sooner.ts";
 import { latenessOf } from "./lateness.ts";
 import { remember, restore } from "./memory.ts";
 import { costOfStarts, emptyCost, placesOf } from "./objective.ts";
 import { orderOf, spareNeeded } from "./order.ts";
-import { latestSpot, putAt } from "./place.ts";
-import { nowhere, put, type Schedule, type Spot, spotOf } from "./schedule.ts";
+import { nowhere, type Schedule } from "./schedule.ts";
 
 /**
  * How many standard deviations of its chain a task is wanted sooner than it must; each is tried, and what makes courses
@@ -27,9 +26,7 @@ export const placeSpare = (prep: Prep, schedule: Schedule): void => {
   const { model } = schedule;
   const allowed = prep.spareTime;
   if (allowed === undefined || !schedule.start.every((at) => at !== nowhere)) return;
-  const plates = new Uint8Array(model.nodes.length);
-  const index = new Map(model.nodes.map((node, n) => [node.id, n]));
-  for (const goal of model.goals) for (const id of goal.plateTasks) plates[index.get(id) ?? 0] = 1;
+  const plates = platesOf(model);
   const before = remember(schedule);
   const { latest, deviation } = spareNeeded(orderOf(prep, schedule), schedule, plates);
   const gate = gateOf(schedule, allowed);
@@ -37,41 +34,19 @@ export const placeSpare = (prep: Prep, schedule: Schedule): void => {
   let least = latenessOf(prep, schedule);
   for (const depth of depths) {
     restore(schedule, before);
-    beginSooner(schedule, plates, gate, (n) => (latest[n] as number) - depth * (deviation[n] as number));
+    beginSooner(
+      schedule,
+      plates,
+      farthest,
+      (n) => (latest[n] as number) - depth * (deviation[n] as number),
+      (start) => gate(start) !== null,
+    );
     const score = latenessOf(prep, schedule) + ofWaiting * (gate(schedule.start) ?? 0);
     if (score >= least) continue;
     least = score;
     best = remember(schedule);
   }
   restore(schedule, best);
-};
-
-const beginSooner = (
-  schedule: Schedule,
-  plates: Uint8Array,
-  gate: (start: Int32Array) => number | null,
-  wanted: (node: number) => number,
-): void => {
-  const { model, start } = schedule;
-  const order = Array.from({ length: model.taskCount }, (_, n) => n).sort(
-    (a, b) => (start[a] as number) - (start[b] as number) || a - b,
-  );
-  for (const node of order) {
-    const now = start[node] as number;
-    const want = Math.max(now - farthest, Math.floor(wanted(node)));
-    if (plates[node] === 1 || want >= now) continue;
-    const spot = spotOf(schedule, node) as Spot;
-    takeOut(schedule, [node]);
-    // As soon as is wanted, or half of the way where that is no place.
-    const moved = [want, Math.ceil((want + now) / 2)].some((at) => {
-      const sooner = latestSpot(schedule, node, null, at);
-      if (sooner === null || sooner.start < now - farthest || !putAt(schedule, node, sooner)) return false;
-      if (gate(start) !== null) return true;
-      takeOut(schedule, [node]);
-      return false;
-    });
-    if (!moved) put(schedule, node, spot.start, spot.cook, spot.oven);
-  }
 };
 
 /** Minutes that hot food waits longer than in the schedule; null when something got worse that may not. */

@@ -1,4 +1,5 @@
 import type { Finding } from "../findings/finding.ts";
+import { makeFinding } from "../findings/make-finding.ts";
 import { minutes } from "../measure/units.ts";
 import type { Menu } from "../model/menu.ts";
 import type { Outcome } from "../model/outcome.ts";
@@ -9,12 +10,15 @@ import { ovensOf, resourcesOf } from "./equipment.ts";
 import { freeFromPairs } from "./free-from.ts";
 import { waits } from "./kitchen-rates.ts";
 import { loosen } from "./loosen.ts";
-import { prudent } from "./prudent.ts";
+import { longWaitsOf, prudent } from "./prudent.ts";
 import { shareMise } from "./share-mise.ts";
 import { type Work, worksOf } from "./work.ts";
 
-/** The work of the menu, as tasks with segments, stations and lags. */
-export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
+/**
+ * The work of the menu, as tasks with segments, stations and lags. `longWaits`: waits that take no hands are counted at
+ * their longest, not at the mean.
+ */
+export const prepFromMenu = (menu: Menu, longWaits = true): Outcome<Prep, Finding> => {
   const { sitting } = menu;
   const { kitchen } = sitting;
   const works = worksOf(menu);
@@ -31,7 +35,7 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
     },
   );
   const between = [...shared.lags, ...componentLags(menu, works, made)];
-  const tasks = prudent(shared.tasks, between);
+  const tasks = prudent(shared.tasks, between, longWaits);
   const plates = new Map<number, string[]>();
   works.forEach((work, w) => {
     const plate = made[w]?.plate;
@@ -54,10 +58,23 @@ export const prepFromMenu = (menu: Menu): Outcome<Prep, Finding> => {
       attention: { capacity: 4, hands: 3, mind: 1 },
       kitchen,
       freeFrom: freeFromPairs(menu, tasks),
-      spareTime: minutes(10),
+      ...(sitting.spareTime === undefined ? {} : { spareTime: sitting.spareTime }),
     },
-    findings: made.flatMap((m) => m.findings),
+    findings: [...made.flatMap((m) => m.findings), ...waitFindings(works, tasks)],
   };
+};
+
+/** Waits that are begun so that their longest still fits. */
+const waitFindings = (works: readonly Work[], tasks: readonly Task[]): readonly Finding[] => {
+  const titles = new Map(works.map(({ dish }) => [dish.source, dish.title]));
+  return longWaitsOf(tasks).map(({ task, minutes: length, usual }) =>
+    makeFinding("wait-counted-long", task.dish, task.span ?? { start: 0, end: 0 }, {
+      title: titles.get(task.dish) ?? task.dish,
+      verb: task.verb,
+      minutes: length,
+      usual,
+    }),
+  );
 };
 
 /** A component is done before whatever takes it, and keeps as its own card says. */

@@ -12,7 +12,7 @@ import type { Lag, Segment, Task } from "../model/prep.ts";
 export const prudent = (
   tasks: readonly Task[],
   lags: readonly Pick<Lag, "before" | "beforeEdge" | "most">[],
-  longWaits = true,
+  longWaits: boolean,
 ): readonly Task[] => {
   const keeps = new Map<string, number>();
   for (const { before, beforeEdge, most } of lags)
@@ -27,6 +27,21 @@ export const prudent = (
     };
   });
 };
+
+/** Less than this is within what any list of minutes is, and not told. */
+const worthTelling = 5;
+
+/** Waits that are counted at their longest, where that is minutes apart from the usual. */
+export const longWaitsOf = (
+  tasks: readonly Task[],
+): readonly { readonly task: Task; readonly minutes: number; readonly usual: number }[] =>
+  tasks.flatMap((task) =>
+    task.segments.flatMap(({ minutes: { likely, high }, attention, usual }) =>
+      attention === "none" && usual !== undefined && likely === high && high - usual >= worthTelling
+        ? [{ task, minutes: Math.ceil(high), usual: Math.ceil(usual) }]
+        : [],
+    ),
+  );
 
 const counted = (segment: Segment, room: number): Segment => {
   const { low, likely, high } = segment.minutes;

@@ -11,30 +11,30 @@ export type RiskEffort = { readonly runs: number; readonly seed: number };
 /** Later than this a course counts as late; guests do not notice less. Common practice, no source. */
 const grace = 5;
 
-/** A start sooner by this much is what is tried. */
-const spareMinutes = 15;
-
 const mostWatched = 5;
 
 /**
  * How likely each course is to land in time, by running the plan many times with lengths of work drawn by chance:
  * ranges from the words, else spreads of `spread.ts`, and a pace for each cook and night. Courses that the plan does not
- * land whole are left out. The figures stand or fall with those spreads; they are for comparing plans.
+ * land whole are left out. `sooner` is the same plan with its work begun so many minutes sooner, to tell what that buys.
+ * The figures stand or fall with those spreads; they are for comparing plans.
  */
-export const riskFromPlan = (prep: Prep, plan: Plan, { runs, seed }: RiskEffort): Risk => {
+export const riskFromPlan = (
+  prep: Prep,
+  plan: Plan,
+  { runs, seed }: RiskEffort,
+  sooner: { readonly minutes: number; readonly plan: Plan } = { minutes: 0, plan },
+): Risk => {
   const nights = Math.max(1, Math.min(100_000, Math.floor(runs)));
-  const network = networkOf(prep, plan);
-  const goals = prep.courses.flatMap((goal): Landing[] => {
-    const landing = plan.courses.find((c) => c.course === goal.course && c.due === goal.due);
-    return landing === undefined || !landing.whole ? [] : [{ goal, landing, ...stagesOf(goal, network) }];
-  });
-  const asPlanned = runNights(prep, network, goals, nights, seed, 0);
-  const sooner = runNights(prep, network, goals, nights, seed, spareMinutes);
+  const asPlanned = runNights(prep, plan, nights, seed);
   return {
     runs: count(nights),
     courses: asPlanned.courses,
     watch: asPlanned.watch,
-    spare: { minutes: minutes(spareMinutes), courses: sooner.courses },
+    spare: {
+      minutes: minutes(sooner.minutes),
+      courses: sooner.plan === plan ? asPlanned.courses : runNights(prep, sooner.plan, nights, seed).courses,
+    },
   };
 };
 
@@ -50,22 +50,22 @@ const stagesOf = (goal: CourseGoal, { span }: Network): { readonly plates: reado
 
 const runNights = (
   prep: Prep,
-  network: Network,
-  goals: readonly Landing[],
+  plan: Plan,
   runs: number,
   seed: number,
-  sooner: number,
 ): { readonly courses: readonly CourseRisk[]; readonly watch: readonly WatchedTask[] } => {
+  const network = networkOf(prep, plan);
+  const goals = prep.courses.flatMap((goal): Landing[] => {
+    const landing = plan.courses.find((c) => c.course === goal.course && c.due === goal.due);
+    return landing === undefined || !landing.whole ? [] : [{ goal, landing, ...stagesOf(goal, network) }];
+  });
   const { stages } = network;
-  const plates = new Set(prep.courses.flatMap((goal) => goal.plateTasks));
   const cooks = prep.crew.map((cook) => cook.name);
   const night = emptyNight(stages.length);
   const evenings = eveningsOf(prep, network);
   // Only the first stage of a task has an hour of its own; the others follow on.
-  const soonest = Float64Array.from(stages, ({ task, planned, place }, k) =>
-    place === 0
-      ? planned - (network.ahead[k] ?? 0) - (plates.has(task.id) ? 0 : sooner)
-      : Number.NEGATIVE_INFINITY,
+  const soonest = Float64Array.from(stages, ({ planned, place }, k) =>
+    place === 0 ? planned - (network.ahead[k] ?? 0) : Number.NEGATIVE_INFINITY,
   );
   const late = goals.map(() => new Float64Array(runs));
   const brings = new Map<TaskId, number>();

@@ -68,6 +68,10 @@ export const planSentences: SentencesOf<PlanFacts> = {
     says: `“${verb}” of ${title} has no time; ${minutes} min was planned for this amount.`,
     write: "Write the minutes if yours differ.",
   }),
+  "wait-counted-long": ({ title, verb, minutes, usual }) => ({
+    says: `“${verb}” of ${title} is planned with ${durationText(minutes)}, its longest, since it takes no hands; usually ${durationText(usual)} is enough.`,
+    write: "Write the time if yours differs.",
+  }),
   "time-worked-out": ({ title, verb, minutes, low, high, by, ...facts }) => ({
     says: `“${verb}” of ${title} has no time; about ${durationText(minutes)} was planned (${durationText(low)} to ${durationText(high)}), by ${timeReasons[by](facts)}.`,
     write: "Write the minutes if yours differ.",
