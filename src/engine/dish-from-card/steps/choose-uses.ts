@@ -1,11 +1,10 @@
 import { verbReadings } from "../../larder/techniques.ts";
-import { classAt } from "./class-words.ts";
 import type { Clause } from "./clauses.ts";
 import { type Mention, shareOfAmount } from "./find-mentions.ts";
 import { portionsIn } from "./name-index.ts";
 import { newestPool, type Pool } from "./pools.ts";
-import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
+import { enough, exceptAt, poolOf, takeClasses, takeImplied } from "./take-classes.ts";
 
 /** A listed ingredient taken from the list. `from` and `to` are places in the clause. */
 export type Fresh = {
@@ -24,13 +23,13 @@ export type Again = {
   readonly pool: Pool;
   readonly share: number;
   readonly portion?: string | null;
+  /** "The beef mix": all that lies there with it is meant. */
+  readonly whole?: boolean;
   readonly from: number;
   readonly to: number;
 };
 
 type Taken = { readonly fresh: readonly Fresh[]; readonly again: readonly Again[] };
-
-const enough = 0.001;
 
 /**
  * Which ingredients a mention means, of those its words fit. `part` is the part of the dish that the method stands
@@ -106,19 +105,6 @@ const portionOf = (reader: StepReader, mention: Mention, ingredient: number): st
   const line = reader.ingredients[ingredient];
   if (mention.portion === null || line === undefined) return null;
   return portionsIn(line).includes(mention.portion) ? mention.portion : null;
-};
-
-const poolOf = (reader: StepReader, ingredient: number, rest = false): Pool | null => {
-  const { kitchen } = reader;
-  if (rest && kitchen.split !== null && kitchen.split.left > enough && kitchen.split.contents.has(ingredient))
-    return kitchen.split;
-  if (kitchen.current?.contents.has(ingredient) === true && kitchen.current.left > enough)
-    return kitchen.current;
-  for (let i = kitchen.pools.length - 1; i >= 0; i -= 1) {
-    const pool = kitchen.pools[i];
-    if (pool?.contents.has(ingredient) === true && pool.left > enough) return pool;
-  }
-  return null;
 };
 
 /** "The grated beetroot": the pool to which that was done. */
@@ -240,7 +226,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
             continue;
           }
         }
-        again.push({ ingredient, pool: lying, share, ...place });
+        again.push({ ingredient, pool: lying, share, whole: ofMixture, ...place });
         continue;
       }
       let share = shareTaken(reader, mention, ingredient, left, preparesAll(clause));
@@ -275,123 +261,8 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
   return { fresh, again };
 };
 
-/** "Everything except the butter", "all the ingredients but the parsley": where the exception stands; null for none. */
-const exceptAt = (clause: Clause): { readonly at: number; readonly everything: boolean } | null => {
-  const at = clause.tokens.findIndex(
-    (t, i) =>
-      i > clause.verbAt &&
-      (/^(except|excluding|bar|barring|minus)$/.test(t.text) ||
-        (t.text === "apart" && clause.tokens[i + 1]?.text === "from") ||
-        (t.text === "but" && /^(the|for)$/.test(clause.tokens[i + 1]?.text ?? ""))),
-  );
-  if (at < 0) return null;
-  const lead = clause.tokens.slice(Math.max(0, at - 4), at).map((t) => t.text);
-  if (lead.some((w) => /^(everything|lot)$/.test(w))) return { at, everything: true };
-  return lead.some((w) => /^ingredients$/.test(w)) ? { at, everything: false } : null;
-};
-
 // "add 50 g sugar" when the sugar is used up takes from the list again; "cut 12 scones" does not.
 const takesFromList = (clause: Clause, mention: Mention): boolean =>
   mention.portioning.kind === "amount" &&
   mention.portioning.unit !== "piece" &&
   clause.hit?.technique.miseEnPlace !== true;
-
-const takeClasses = (
-  reader: StepReader,
-  clause: Clause,
-  part: string | null,
-  seen: Set<string>,
-  fresh: Fresh[],
-  again: Again[],
-): void => {
-  const { tokens, verbAt, mentions, hints, cueAt } = clause.lent ?? clause;
-  for (let i = 0; i < tokens.length; i += 1) {
-    if (mentions.some((m) => i >= m.from && i < m.to) || hints.some((m) => i >= m.from && i < m.to)) continue;
-    const found = classAt(tokens, i, reader.classes, reader.partMembers, stem);
-    if (found === null || i === verbAt) continue;
-    if (cueAt !== null && i >= cueAt.from && i < cueAt.to) continue;
-    // "the ingredients (quark, eggs, sugar)": the brackets say which.
-    if (found.kind === "all" && mentions.length > 1) continue;
-    // "Stir the dry ingredients into …": those that were mixed before.
-    const mixed =
-      found.from < i
-        ? newestPool(
-            reader.kitchen,
-            (p) => p.contents.size > 1 && [...p.contents].every((m) => found.members.includes(m)),
-          )
-        : null;
-    if (mixed !== null && found.kind === "class") {
-      const [first] = mixed.contents;
-      if (first !== undefined && !again.some((a) => a.pool === mixed)) {
-        for (const m of mixed.contents) seen.add(`${m}`);
-        again.push({ ingredient: first, pool: mixed, share: 1, ...placeOf(clause, found) });
-      }
-      continue;
-    }
-    const inPart = ofPart(
-      reader,
-      found.members,
-      found.kind === "class" ? null : part,
-      part ?? clause.partHint,
-    );
-    const open = inPart.filter(
-      (m) =>
-        !seen.has(`${m}`) &&
-        (reader.remaining[m] ?? 0) > enough &&
-        !(found.kind !== "class" && reader.ingredients[m]?.purpose !== null),
-    );
-    for (const m of open) {
-      seen.add(`${m}`);
-      fresh.push({
-        ingredient: m,
-        share: reader.remaining[m] ?? 1,
-        implied: false,
-        ...placeOf(clause, found),
-      });
-      reader.remaining[m] = 0;
-    }
-    if (open.length > 0) continue;
-    for (const m of found.members) {
-      const pool = poolOf(reader, m);
-      if (pool === null || seen.has(`${m}`) || again.some((a) => a.pool === pool)) continue;
-      seen.add(`${m}`);
-      again.push({ ingredient: m, pool, share: 1, ...placeOf(clause, found) });
-    }
-  }
-};
-
-/** Of the members of a class, those of the part that the method stands under; else those of the part that is hinted at, if any are. */
-const ofPart = (
-  reader: StepReader,
-  members: readonly number[],
-  part: string | null,
-  hint: string | null,
-): readonly number[] => {
-  const own = (name: string): readonly number[] =>
-    members.filter((m) => (reader.ingredients[m]?.part ?? (name === part ? name : "")) === name);
-  if (part !== null) return own(part);
-  const hinted = hint === null ? [] : own(hint);
-  return hinted.length > 0 ? hinted : members;
-};
-
-/** Takes what is left of these lines without their being named. */
-export const takeImplied = (
-  reader: StepReader,
-  members: readonly number[],
-  from: number,
-  to: number,
-): readonly Fresh[] =>
-  members
-    .filter((m) => (reader.remaining[m] ?? 0) > enough)
-    .map((ingredient) => {
-      const share = reader.remaining[ingredient] ?? 1;
-      reader.remaining[ingredient] = 0;
-      return { ingredient, share, implied: true, from, to };
-    });
-
-/** Where the words of a class stand; the verb, when they are lent by the clause behind. */
-const placeOf = (
-  clause: Clause,
-  found: { readonly from: number; readonly to: number },
-): { from: number; to: number } =>
-  clause.lent === null ? { from: found.from, to: found.to } : { from: clause.verbAt, to: clause.verbTo };

@@ -128,8 +128,11 @@ const clauseFrom = (
   const inTemperature = (i: number): boolean => temperatures.some((t) => i >= t.from && i < t.to);
   const times = findTimes(tokens).filter((t) => !inTemperature(t.from) || t.to > t.from + 2);
   const cue = findCue(tokens, times);
+  const opening = openingTo(tokens, verbAt);
   const inCue = (i: number): boolean =>
-    (cue !== null && i >= cue.from && i < cue.to) || (verbAt > 0 && i < verbAt && isCondition(tokens, i));
+    i < opening ||
+    (cue !== null && i >= cue.from && i < cue.to) ||
+    (verbAt > 0 && i < verbAt && isCondition(tokens, i));
   const isVerb = (i: number): boolean =>
     hit !== null &&
     (i === verbAt || (hit.letting && i === verbTo - 1)) &&
@@ -247,6 +250,13 @@ const isColdWater = (tokens: readonly Token[], i: number): boolean =>
   word(tokens, i) === "water" &&
   /^(cold|iced|fresh|salted|tepid)$/.test(word(tokens, i - 1)) &&
   /^(in|under|with|of|into)$/.test(word(tokens, i - 2));
+
+/** "While the beef, the onions and the leeks fry, cut …": behind the last comma of what a sentence opens with. */
+const openingTo = (tokens: readonly Token[], verbAt: number): number => {
+  if (!/^(while|whilst|when|once|as|after|before|if|until)$/.test(word(tokens, 0))) return 0;
+  for (let at = verbAt - 1; at > 1; at -= 1) if (word(tokens, at) === ",") return at;
+  return 0;
+};
 
 const isCondition = (tokens: readonly Token[], i: number): boolean => {
   for (let at = i; at >= 0; at -= 1) {

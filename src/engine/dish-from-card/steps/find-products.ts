@@ -15,6 +15,11 @@ export type Product = {
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
 
 const shares: Readonly<Record<string, number>> = {
+  "one-third": 1 / 3,
+  "two-thirds": 2 / 3,
+  "one-half": 0.5,
+  "one-quarter": 0.25,
+  "three-quarters": 0.75,
   most: 0.75,
   half: 0.5,
   third: 1 / 3,

@@ -98,7 +98,8 @@ export const isOrder = (
   )
     return true;
   if (joints.has(prev) && next === "for" && cueFrom < 0 && numberAt(tokens, i + 2) !== null) return true;
-  if (joints.has(prev) || (at >= 0 && at < i - 1 && prev === "")) {
+  const then = tokens.slice(at + 1, i).some((t) => t.text === "then");
+  if (joints.has(prev) || (then && cueFrom < 0 && !determiners.has(prev))) {
     if (!noun) return true;
     // "butter, oil and salt": a noun in a list. "wash, peel and slice": verbs in a row.
     const last = hits.at(-1);
@@ -153,7 +154,7 @@ export const isOrder = (
     // "Use a fork to crush them": the second verb is the work.
     if (hits.at(-1)?.verb === "use" || word(tokens, 0) === "use" || word(tokens, 0) === "using") return true;
     if (
-      planner === "able" &&
+      /^(able|need|have|want|try|needs|has)$/.test(planner) &&
       tokens.slice(Math.max(0, b - 4), b).some((t) => negations.has(t.text) || t.text.endsWith("n't"))
     )
       return false;
@@ -161,6 +162,9 @@ export const isOrder = (
   }
   if (/^(start|go|help|come|let's|continue|either)$/.test(prev) && at === 0) return true;
   if (prev === "continue" && cueFrom < 0) return true;
+  // "After that put the plums into a blender."
+  if (prev === "that" && word(tokens, at - 1) === "after" && at <= 2 && (!noun || usuallyVerbs.has(here)))
+    return true;
   // "Next day tip it out": a time of day opened the sentence.
   if (
     (!noun || usuallyVerbs.has(here)) &&

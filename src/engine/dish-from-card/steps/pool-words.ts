@@ -41,7 +41,7 @@ export const laidUnder = (
   chosen: Chosen,
   current: Pool | null,
 ): Pool | null => {
-  if (current === null || !/^(pour|pipe|drizzle|spread)$/.test(chosen.technique.id)) return null;
+  if (current === null || !/^(pour|pipe|drizzle|spread|brush)$/.test(chosen.technique.id)) return null;
   const at = clause.tokens.findIndex((t, i) => i > clause.verbAt && /^(over|onto)$/.test(t.text));
   if (at < 0) return null;
   const other = (p: Pool): boolean => p !== current && p.contents.size > 0 && !p.primed;
@@ -51,11 +51,11 @@ export const laidUnder = (
     return current.partial ? newestPool(reader.kitchen, (p) => other(p) && p.aside) : null;
   const noun = clause.tokens[at + 2];
   const unknown =
-    /^(the|your|its)$/.test(next?.text ?? "") &&
+    /^(the|your|its|each|every)$/.test(next?.text ?? "") &&
     noun?.kind === "word" &&
     !isTool(noun.text) &&
     !vessels.has(stem(noun.text));
-  return unknown && (chosen.technique.id === "pipe" || current.raw === false)
+  return unknown && (/^(pipe|brush)$/.test(chosen.technique.id) || current.raw === false)
     ? newestPool(reader.kitchen, (p) => other(p) && !p.onHeat)
     : null;
 };
@@ -76,4 +76,22 @@ export const isOvenPlace = (clause: Clause): boolean => {
   if (clause.station?.station !== "oven") return false;
   const oven = clause.tokens.findIndex((t) => t.text === "oven");
   return !clause.tokens.slice(clause.verbAt, oven).some((t) => /^(,|and|then)$/.test(t.text));
+};
+
+/** "Mix the brine. Slice the beef. Marinate the meat overnight": in what was mixed for it; null when nothing was. */
+export const inMarinade = (
+  reader: StepReader,
+  named: readonly (Pool | null)[],
+  current: Pool | null,
+): readonly Pool[] | null => {
+  if (named.length > 1) return null;
+  const meats = reader.classes.membersOf("meat");
+  const isMeat = (i: number): boolean => meats.includes(i);
+  const meat = named[0] ?? current;
+  const bath = newestPool(
+    reader.kitchen,
+    (p) => p !== meat && p.contents.size > 1 && !p.onHeat && !p.baked && ![...p.contents].some(isMeat),
+  );
+  if (meat?.raw !== true || bath?.did.has("mix") !== true || meat.contents.size === 0) return null;
+  return [...meat.contents].every(isMeat) ? [meat, bath] : null;
 };

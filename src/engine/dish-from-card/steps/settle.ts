@@ -101,7 +101,7 @@ export const liftedOut = (
     clause.tokens.some((t) => /^(plate|plates|board|rack|paper|towel|platter)$/.test(t.text));
   // "Peel the potatoes and the carrots. Boil the potatoes": what only was got ready together goes its own way.
   if (!lifting.has(id) && !moved && !byHand && !only.raw) return null;
-  if (products.some((p) => p.pool === only)) return null;
+  if (products.some((p) => p.pool === only) || again.some((a) => a.whole === true)) return null;
   const named = again
     .filter((a) => a.pool === only && only.contents.has(a.ingredient))
     .map((a) => a.ingredient);
@@ -236,7 +236,9 @@ export const settle = (
     main.vessel = stem(vessel);
     main.called = clause.vessel;
   } else if (main.vessel === null && burners.has(chosen.station)) main.vessel = "pan";
-  if (!technique.miseEnPlace) main.raw = false;
+  // "Crack an egg into a bowl, add the milk": what stands in a bowl of its own waits there.
+  const bowl = fresh.length > 0 && vessel !== undefined && /^(bowl|jug|basin)s?$/.test(vessel);
+  if (!technique.miseEnPlace || bowl) main.raw = false;
   const wasPrimed = main.primed;
   main.primed =
     (primers.has(technique.id) ||

@@ -9,7 +9,7 @@ export const word = (tokens: readonly Token[], i: number): string => tokens[i]?.
 
 /** "gently", "then": says nothing about who does what. */
 export const isAdverb = (text: string): boolean =>
-  openers.has(text) || (text.length > 4 && text.endsWith("ly") && text !== "jelly");
+  openers.has(text) || (text.length > 4 && /(?:ly|wise|ways)$/.test(text) && text !== "jelly");
 
 /** Words that turn an order round. */
 export const negations: ReadonlySet<string> = new Set([

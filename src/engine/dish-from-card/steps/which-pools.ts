@@ -5,7 +5,7 @@ import type { Clause } from "./clauses.ts";
 import { comesBack, potFor } from "./comes-back.ts";
 import type { Product } from "./find-products.ts";
 import { joinsCurrent } from "./joins-current.ts";
-import { hasPronoun, isOvenPlace, laidUnder, namesSomething } from "./pool-words.ts";
+import { hasPronoun, inMarinade, isOvenPlace, laidUnder, namesSomething } from "./pool-words.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
 import {
@@ -201,6 +201,19 @@ export const poolsOf = (
     named.length > 0
   )
     return unique(named.map((n) => n.pool));
+  // "Put them in a food processor": what is in hand goes there alone.
+  if (/^(put|add|pour)$/.test(technique.id) && vessel && pronoun && fresh.length === 0 && current !== null)
+    return unique([current, ...named.map((n) => n.pool), ...ready]);
+  // "Cut the beef and dust with flour": done to what is in hand.
+  if (
+    /^(sprinkle|season|brush|drizzle|salt|rub)$/.test(technique.id) &&
+    place.before !== null &&
+    named.length === 0 &&
+    current?.sentence === place.sentence &&
+    behind &&
+    !clause.tokens.some((t) => /^(over|top)$/.test(t.text))
+  )
+    return unique([current]);
   if (joining) {
     if (vessel && fresh.length > 0 && !pronoun) return unique(named.map((n) => n.pool));
     if (clause.meanwhile && fresh.length > 0) return unique(named.map((n) => n.pool));
@@ -269,6 +282,16 @@ export const poolsOf = (
       carried ? current : null,
     ]);
   }
+  // "Dice the chicken and fry along with the onions": what was got ready, and what is named beside it.
+  if (
+    named.length > 0 &&
+    fresh.length === 0 &&
+    place.before !== null &&
+    current?.sentence === place.sentence &&
+    current.raw &&
+    named.every((n) => n.pool !== current && behindWith(clause, n.from))
+  )
+    return unique([...named.map((n) => n.pool), current]);
   if (named.length > 0) {
     const base = named.map((n) => n.pool);
     if (vesselPool !== null && burners.has(chosen.station)) return unique([...base, vesselPool]);
@@ -278,6 +301,15 @@ export const poolsOf = (
       ? unique([current, ...base])
       : unique(base);
   }
+  const bathed =
+    technique.id === "marinate" && fresh.length === 0
+      ? inMarinade(
+          reader,
+          named.map((n) => n.pool),
+          current,
+        )
+      : null;
+  if (bathed !== null) return unique(bathed);
   // "Carve and serve" after the sauce was made: the meat that rests.
   if (technique.id === "carve" && fresh.length === 0 && !pronoun) {
     const rested = newestPool(kitchen, (p) => p.contents.size > 0 && (p.did.has("rest") || p.aside));
