@@ -35,6 +35,7 @@ it("is a written list of values", () => {
     "rateNamed",
     "readCard",
     "regions",
+    "regularPlural",
     "replan",
     "runEvening",
     "scaleCard",

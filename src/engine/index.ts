@@ -11,6 +11,7 @@ export type { ReadingFacts } from "./findings/reading-facts.ts";
 export type { Severity } from "./findings/severity.ts";
 export { containerNamed } from "./larder/containers.ts";
 export { type OwnFoodFacts, type OwnFoodTrouble, ownFoods } from "./larder/own-foods.ts";
+export { regularPlural } from "./larder/plural.ts";
 export { rateNamed } from "./larder/work-rates.ts";
 export { compareText } from "./measure/compare-text.ts";
 export { addEstimates, between, type Estimate, exactly, scaleEstimate } from "./measure/estimate.ts";

@@ -1,4 +1,12 @@
-import type { AdjustmentReason, Region, Sheet, SheetEquipment, SheetLine, SheetStep } from "#engine/index.ts";
+import {
+  type AdjustmentReason,
+  type Region,
+  regularPlural,
+  type Sheet,
+  type SheetEquipment,
+  type SheetLine,
+  type SheetStep,
+} from "#engine/index.ts";
 import { adjustmentTexts } from "./findings/menu.ts";
 import { countText, numberText, percentText } from "./number-text.ts";
 import { durationText, massText } from "./quantity-text.ts";
@@ -27,9 +35,15 @@ export const usMeasureText = ({ amount }: SheetLine, region: Region): string => 
   return text === "" ? "" : ` (${text})`;
 };
 
-/** "1.35 kg", "850 ml"; a dash where the card gives no amount that weighs. */
+/** Grams that two fingers take, and what is less than scales show. Common practice, no source. */
+const pinchFrom = 0.2;
+const pinchTo = 0.6;
+
+/** "1.35 kg", "850 ml", "a pinch"; a dash where the card gives no amount that weighs. */
 export const amountText = ({ amount }: SheetLine): string => {
   if (amount === null) return "–";
+  if (amount.unit === "g" && amount.exact < pinchTo)
+    return amount.exact < pinchFrom ? "a few grains" : "a pinch";
   if (amount.unit === "g")
     return amount.value < 10 ? `${numberText(amount.value, 2)} g` : massText(amount.value);
   return amount.value >= 1000
@@ -44,8 +58,20 @@ export const piecesText = ({ pieces }: SheetLine): string => {
   const half = pieces.value - whole >= 0.5 ? "½" : "";
   const figure = whole === 0 ? half : `${whole}${half}`;
   const about = Math.abs(pieces.exact - pieces.value) > 0.01 * pieces.exact ? "about " : "";
-  return `${about}${figure}${pieces.name === null ? "" : ` ${pieces.name}`}`;
+  return `${about}${figure}${pieces.name === null ? "" : ` ${measureText(pieces.name, pieces.value)}`}`;
 };
+
+const sizes = /^(?:small|medium|large|extra large|big|jumbo|heaped|rounded|level|scant)$|\d/i;
+
+/** "cloves" for more than one; a size stays as it is. */
+const measureText = (name: string, many: number): string =>
+  many <= 1 || sizes.test(name) || name.endsWith("s") ? name : regularPlural(name);
+
+/** What a line is called: "lime juice", "carrots, diced". */
+export const lineName = ({ name, portion, preparation, optional }: SheetLine): string =>
+  [portion === null ? name : `${name} ${portion}`, ...preparation, optional ? "optional" : ""]
+    .filter((words) => words !== "")
+    .join(", ");
 
 /** Why an amount does not go in step with the portions. */
 const reasonTexts: { readonly [R in AdjustmentReason]: string } = {
@@ -61,8 +87,15 @@ const exactText = ({ unit, exact }: NonNullable<SheetLine["amount"]>): string =>
     : `${numberText(four, 2)} ${unit}`;
 };
 
+/** What a line in step is a share of. */
+const baseTexts: { readonly [B in NonNullable<SheetLine["base"]>]: string } = {
+  "liquid-left": "in step with what is left of the liquid after boiling",
+  "what-it-sets": "in step with what it sets; a deep mould may want more",
+  taste: "taste and adjust: beyond four times the card no reckoning knows (common practice)",
+};
+
 /** Why an amount is what it is: what was multiplied in, and how it was rounded. Empty when it is card × factor. */
-export const whyText = (line: SheetLine): readonly string[] => [
+export const whyText = (line: SheetLine, factor: number): readonly string[] => [
   ...line.adjusted.map(
     ({ reason, factor }) =>
       `${factor >= 1 ? "more" : "less"} by ${percentText(Math.abs(factor - 1))}: ${reasonTexts[reason]}`,
@@ -70,6 +103,9 @@ export const whyText = (line: SheetLine): readonly string[] => [
   ...(line.amount !== null && exactText(line.amount) !== amountText(line)
     ? [`rounded for the scales from ${exactText(line.amount)}`]
     : []),
+  ...(line.base === null || factor === 1 || (line.base === "taste" && factor <= 4)
+    ? []
+    : [baseTexts[line.base]]),
   ...(line.cardText === null ? [] : [`card: ${line.cardText}`]),
 ];
 
@@ -108,6 +144,20 @@ export const stepTimeText = (step: SheetStep): string => {
 const handsText = (hands: number, all: number): string =>
   all - hands < 0.5 ? "all of it by hand" : `${durationText(Math.max(1, Math.round(hands)))} of it by hand`;
 
+/** "here 600 buns for \"24 buns\""; "with about 5.8 l water and 60 g salt in it". */
+export const stepCountsText = ({ counts, water }: SheetStep): readonly string[] => [
+  ...counts.map(({ words, here }) => `for "${words}" read ${numberText(here)}`),
+  ...(water === null
+    ? []
+    : [
+        `about ${numberText(Number(water.litres.toPrecision(2)), 1)} l water to cover it${
+          water.saltGrams === null
+            ? ""
+            : `, with ${massText(Number(water.saltGrams.toPrecision(2)))} salt in it (10 g a litre)`
+        }`,
+      ]),
+];
+
 const stationNames: { readonly [K in SheetEquipment["kind"]]: readonly [string, string] } = {
   pan: ["pan", "pans"],
   tray: ["oven tray", "oven trays"],
@@ -116,12 +166,15 @@ const stationNames: { readonly [K in SheetEquipment["kind"]]: readonly [string, 
   burner: ["burner", "burners"],
   grill: ["grill", "grills"],
   fryer: ["fryer", "fryers"],
+  own: ["tin", "tins"],
 };
 
 /** "3 × stockpot (there are 2: in turns)"; where no kitchen was named, only what is needed. */
 export const equipmentText = ({ kind, name, count, has }: SheetEquipment, kitchenKnown: boolean): string => {
   const [one, many] = stationNames[kind];
-  const what = name === "" ? countText(count, one, many) : `${numberText(count)} × ${name}`;
-  if (!kitchenKnown || has >= count) return what;
-  return has === 0 ? `${what} (there is none)` : `${what} (there are ${numberText(has)}: in turns)`;
+  const what = (n: number): string => (name === "" ? countText(n, one, many) : `${numberText(n)} × ${name}`);
+  if (!kitchenKnown || has === null || has >= count) return what(count);
+  return has === 0
+    ? `${what(count)} (there is none)`
+    : `${what(has)}, all there are, for ${countText(count, "filling", "fillings")} in turns`;
 };

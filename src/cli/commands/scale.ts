@@ -7,9 +7,11 @@ import { listText } from "#words/number-text.ts";
 import {
   amountText,
   equipmentText,
+  lineName,
   piecesText,
   sheetHeadings,
   sheetSize,
+  stepCountsText,
   stepTimeText,
   usMeasureText,
   vesselText,
@@ -116,7 +118,7 @@ export const sheetText = (
     const rows = tableText(
       own.map((line) => [
         `${amountText(line)}${usMeasureText(line, region)}${line.adjusted.length > 0 ? " *" : ""}`,
-        [line.name, ...line.preparation, line.optional ? "optional" : ""].filter((w) => w !== "").join(", "),
+        lineName(line),
         piecesText(line),
       ]),
       ["right", "left", "left"],
@@ -126,7 +128,7 @@ export const sheetText = (
       (line, i) =>
         `${rows[i] ?? ""}\n${
           why
-            ? whyText(line)
+            ? whyText(line, sheet.factor)
                 .map((text) => `      ${paint.faint(text)}\n`)
                 .join("")
             : ""
@@ -139,6 +141,7 @@ export const sheetText = (
       .filter((step) => step.phase === phase)
       .map((step) => {
         const below = [
+          ...stepCountsText(step),
           stepTimeText(step),
           ...step.vessels.map((vessel) => `${vessel.verb}: ${vesselText(vessel)}`),
         ].filter((text) => text !== "");

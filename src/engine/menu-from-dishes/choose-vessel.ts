@@ -18,6 +18,9 @@ const gramsATray = 2500;
 /** What goes into the oven with more liquid than this share lies deep. Common practice, no source. */
 const wetShare = 0.2;
 
+/** And what has more flour than this is a dough or a batter. */
+const doughShare = 0.1;
+
 type Candidate = { readonly name: string; readonly holds: number };
 
 /** The pan of the kitchen that the words name, by its whole name; null when they name none. */
@@ -32,14 +35,16 @@ const liesDeep = (dish: Dish, action: Action, loads: Loads): boolean => {
     return true;
   let all = 0;
   let liquid = 0;
+  let flour = 0;
   for (const { ingredient, share: part } of loads.get(action.id)?.contents.values() ?? []) {
     const line = dish.ingredients[ingredient];
     const weight = (line?.grams?.likely ?? 0) * part;
     const food = line?.food == null ? null : foodById(line.food);
     all += weight;
     if (food !== null && isLiquid(food)) liquid += weight;
+    if (food !== null && /(^|-)flour(-|$)/.test(food.id)) flour += weight;
   }
-  return action.technique !== "bake" && all > 0 && liquid / all > wetShare;
+  return all > 0 && liquid / all > wetShare && flour / all < doughShare;
 };
 
 /** What one tray takes of an action: what the card lays on each of its own, or what a tray takes in a layer. */

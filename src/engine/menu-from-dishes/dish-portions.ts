@@ -8,6 +8,22 @@ import type { Outcome } from "../model/outcome.ts";
 // What one guest is taken to get of a dish that only says how much it makes; common practice, no source.
 const portionMillilitres = 250;
 const portionGrams = 200;
+// Of what goes with a dish: sauces and dressings are poured, pastes and pickles taken by the spoon, mixes by the pinch.
+const besides: readonly { readonly named: RegExp; readonly each: number }[] = [
+  { named: /\b(?:rub|spice mix|spice blend|seasoning|masala powder|za'?atar|dukkah)\b/i, each: 5 },
+  {
+    named:
+      /\b(?:paste|pesto|chutney|relish|pickles?|jam|marmalade|jelly|mayonnaise|aioli|harissa|tapenade|butter|dip|compote|confit)\b/i,
+    each: 30,
+  },
+  {
+    named: /\b(?:gravy|sauce|jus|dressing|vinaigrette|coulis|syrup|caramel|glaze|custard|salsa|marinade)\b/i,
+    each: 75,
+  },
+];
+// A jar or a bottle is put on the table for several.
+const jars = /\b(?:jars?|bottles?|tubs?)\b/i;
+const portionsOfAJar = 12;
 const portionsWhenSilent = 4;
 // From this many on, a count of tins means small ones for one guest each ("fills 8 small pots").
 const tinsOfOne = 3;
@@ -16,8 +32,11 @@ const portionsOfATin = 8;
 const assumed = (dish: Dish): number => {
   const made = dish.yield;
   if (made === null) return portionsWhenSilent;
-  if (made.kind === "volume") return made.amount.likely / portionMillilitres;
-  if (made.kind === "mass") return made.amount.likely / portionGrams;
+  const words = `${dish.title} ${made.noun}`;
+  const each = besides.find(({ named }) => named.test(words))?.each;
+  if (made.kind === "volume") return made.amount.likely / (each ?? portionMillilitres);
+  if (made.kind === "mass") return made.amount.likely / (each ?? portionGrams);
+  if (jars.test(made.noun)) return portionsOfAJar * made.amount.likely;
   if (made.kind === "tin" && made.amount.likely < tinsOfOne) return portionsOfATin * made.amount.likely;
   return made.amount.likely;
 };
@@ -28,11 +47,13 @@ const assumed = (dish: Dish): number => {
  */
 export const dishPortions = (dish: Dish): Outcome<Count, Finding> => {
   const claim = dish.portions?.likely ?? 0;
-  const stated = claim > 0 && Number.isFinite(claim);
+  const inJars = dish.yield !== null && jars.test(dish.yield.noun);
+  const stated = claim > 0 && Number.isFinite(claim) && !inJars;
   const portions = roundDownToClaim(stated ? claim : assumed(dish));
   const kind = dish.yield?.kind ?? null;
   const span = dish.yield?.words.span ?? dish.titleSpan;
-  const oneEach = kind === "pieces" || (kind === "tin" && (dish.yield?.amount.likely ?? 0) >= tinsOfOne);
+  const oneEach =
+    !inJars && (kind === "pieces" || (kind === "tin" && (dish.yield?.amount.likely ?? 0) >= tinsOfOne));
   if (oneEach)
     return {
       value: portions,

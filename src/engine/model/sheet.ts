@@ -13,6 +13,9 @@ export type SheetAmount = {
 /** A count that goes beside the weight: whole where pieces come whole, else to the nearest half. */
 export type SheetPieces = { readonly value: number; readonly exact: number; readonly name: string | null };
 
+/** What a line that goes in step is a share of: what is left of the liquid, what it sets, or what a cook tastes. */
+export type SheetBase = "liquid-left" | "what-it-sets" | "taste";
+
 /** One ingredient of a version in its real amount. */
 export type SheetLine = {
   /** Place in the dish's list; null for what a swap brings in. */
@@ -20,6 +23,8 @@ export type SheetLine = {
   readonly part: string | null;
   /** The food in the cook's own words, and what is done to it first. */
   readonly name: string;
+  /** A part of the food alone ("juice", "zest"), where the words do not name it; null otherwise. */
+  readonly portion: string | null;
   readonly preparation: readonly string[];
   readonly optional: boolean;
   /** The card's own line, from which the amount comes; null for what a swap brings in. */
@@ -28,7 +33,14 @@ export type SheetLine = {
   readonly pieces: SheetPieces | null;
   /** Why the amount is not the card's × the factor. */
   readonly adjusted: readonly Adjustment[];
+  readonly base: SheetBase | null;
 };
+
+/** A number in the words of a step that is another at this size: "24 buns", "two lined trays". */
+export type SheetCount = { readonly words: string; readonly here: Count };
+
+/** Water that the words of a step put food in and no line lists, with its salt where it is salted. */
+export type SheetWater = { readonly litres: number; readonly saltGrams: Grams | null };
 
 /** One step of the method at this size. */
 export type SheetStep = {
@@ -37,6 +49,9 @@ export type SheetStep = {
   readonly phase: "method" | "to-serve";
   /** What each action of it is done in. */
   readonly vessels: readonly (VesselUse & { readonly verb: string })[];
+  /** Its words that count, where the count is another here. */
+  readonly counts: readonly SheetCount[];
+  readonly water: SheetWater | null;
   /** Times to go round where the card or the vessel asks for it; 1 for once. */
   readonly batches: Count;
   /** How long the tasks that begin in it take at this size, one after the other; null when none does. */
@@ -50,11 +65,11 @@ export type SheetStep = {
 
 /** Something of the kitchen that the dish needs at once, at the most. */
 export type SheetEquipment = {
-  readonly kind: "pan" | "tray" | "container" | "oven" | "burner" | "grill" | "fryer";
+  readonly kind: "pan" | "tray" | "container" | "oven" | "burner" | "grill" | "fryer" | "own";
   readonly name: string;
   readonly count: Count;
-  /** How many the kitchen has; fewer than `count` means that it goes in turns. */
-  readonly has: Count;
+  /** How many the kitchen has; fewer than `count` means that it goes in turns. Null for the card's own tins, which no kitchen lists. */
+  readonly has: Count | null;
 };
 
 /** A dish in one version at one size, as a cook works from it. */

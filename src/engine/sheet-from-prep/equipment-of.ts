@@ -1,32 +1,41 @@
+import { ownVessels } from "../larder/own-vessels.ts";
 import { count } from "../measure/units.ts";
 import type { Dish } from "../model/dish.ts";
 import type { VesselUse } from "../model/menu.ts";
 import type { SheetEquipment, SheetStep } from "../model/sheet.ts";
 import type { Kitchen } from "../model/sitting.ts";
+import { vesselsHere } from "./counts-of.ts";
 
 /**
  * What the dish needs of the kitchen at once, at the most: pans, trays and containers by the fillings of one action, and
- * the stations it uses. Where the kitchen has fewer, the work goes in turns.
+ * the stations it uses; and the tins and moulds that the card counts. Where the kitchen has fewer, the work goes in turns.
  */
 export const equipmentOf = (
   dish: Dish,
   steps: readonly SheetStep[],
+  factor: number,
   kitchen: Kitchen,
 ): readonly SheetEquipment[] => {
   const needs = new Map<string, SheetEquipment>();
-  const need = (kind: SheetEquipment["kind"], name: string, many: number, has: number): void => {
+  const need = (kind: SheetEquipment["kind"], name: string, many: number, has: number | null): void => {
     const key = `${kind} ${name}`;
     const known = needs.get(key);
     if (known === undefined || known.count < many)
-      needs.set(key, { kind, name, count: count(many), has: count(has) });
+      needs.set(key, { kind, name, count: count(many), has: has === null ? null : count(has) });
   };
   for (const { vessels } of steps)
     for (const { kind, name, fillings } of vessels) need(kind, name, fillings, hasOf(kind, name, kitchen));
-  for (const { station } of dish.steps.flatMap((step) => step.actions)) {
+  for (const vessel of ownVessels(dish))
+    if (vessel.noun !== "tray") need("own", vessel.name, vesselsHere(vessel, factor), null);
+  const inPans = new Set(
+    steps.flatMap(({ vessels }) => vessels.flatMap((v) => (v.kind === "pan" ? v.action : []))),
+  );
+  for (const { id, station } of dish.steps.flatMap((step) => step.actions)) {
     if (station === "oven") need("oven", "", 1, kitchen.ovens.length);
     if (station === "burner") need("burner", "", 1, kitchen.burners);
     if (station === "grill") need("grill", "", 1, kitchen.grills);
-    if (station === "fryer") need("fryer", "", 1, kitchen.fryers);
+    // A pan of fat does for a fryer.
+    if (station === "fryer" && !(kitchen.fryers < 1 && inPans.has(id))) need("fryer", "", 1, kitchen.fryers);
   }
   return [...needs.values()];
 };

@@ -1,11 +1,13 @@
-import { addEstimates, type Estimate, exactly } from "../measure/estimate.ts";
+import { addEstimates, type Estimate, exactly, meanOf } from "../measure/estimate.ts";
 import { count, grams, type Minutes, minutes, share } from "../measure/units.ts";
 import type { Dish, Step } from "../model/dish.ts";
 import type { Menu, MenuDish, Version } from "../model/menu.ts";
 import type { Prep, Task } from "../model/prep.ts";
 import type { Sheet, SheetStep } from "../model/sheet.ts";
+import { countsOf } from "./counts-of.ts";
 import { equipmentOf } from "./equipment-of.ts";
 import { lineOf } from "./line-of.ts";
+import { waterOf } from "./water-of.ts";
 
 /**
  * The cook's sheets of a menu: for every version of every dish the amounts to weigh, what each step is done in, how often
@@ -18,7 +20,12 @@ const sheetOf = (onMenu: MenuDish, version: Version, menu: Menu, prep: Prep): Sh
   const { dish } = onMenu;
   const lines = version.ingredients.filter((m) => m.card === null).map((m) => lineOf(m, dish));
   const weights = version.ingredients.map((m) => m.edible?.likely ?? null);
-  const steps = dish.steps.map((step) => stepOf(step, onMenu, version, tasksOf(prep, dish)));
+  const water = waterOf(dish, version);
+  const steps = dish.steps.map((step) => ({
+    ...stepOf(step, onMenu, version, tasksOf(prep, dish)),
+    counts: countsOf(dish, step, version.factor),
+    water: water.get(step.index) ?? null,
+  }));
   return {
     dish: dish.source,
     title: dish.title,
@@ -28,7 +35,7 @@ const sheetOf = (onMenu: MenuDish, version: Version, menu: Menu, prep: Prep): Sh
     factor: version.factor,
     lines,
     steps,
-    equipment: equipmentOf(dish, steps, menu.sitting.kitchen),
+    equipment: equipmentOf(dish, steps, version.factor, menu.sitting.kitchen),
     grams: grams(weights.reduce<number>((sum, weight) => sum + (weight ?? 0), 0)),
     known: share(
       weights.length === 0 ? 1 : weights.filter((weight) => weight !== null).length / weights.length,
@@ -40,7 +47,12 @@ const sheetOf = (onMenu: MenuDish, version: Version, menu: Menu, prep: Prep): Sh
 const tasksOf = (prep: Prep, dish: Dish): readonly Task[] =>
   prep.tasks.filter((task) => task.dish === dish.source && task.span !== null && task.kind !== "mise");
 
-const stepOf = (step: Step, onMenu: MenuDish, version: Version, tasks: readonly Task[]): SheetStep => {
+const stepOf = (
+  step: Step,
+  onMenu: MenuDish,
+  version: Version,
+  tasks: readonly Task[],
+): Omit<SheetStep, "counts" | "water"> => {
   const verbs = new Map(step.actions.map((action) => [action.id, action.verb]));
   const own = tasks.filter((task) => beginsIn(task, step));
   const batches = onMenu.batches.filter((b) => b.version === version.id && verbs.has(b.action));
@@ -63,7 +75,7 @@ const stepOf = (step: Step, onMenu: MenuDish, version: Version, tasks: readonly 
     handsMinutes: minutes(
       own
         .flatMap((task) => task.segments)
-        .reduce((sum, s) => sum + (s.attention === "hands" ? s.minutes.likely : 0), 0),
+        .reduce((sum, s) => sum + (s.attention === "hands" ? meanOf(s.minutes) : 0), 0),
     ),
   };
 };
