@@ -44,6 +44,20 @@ describe("foods of the cook's own", () => {
     expect(read.findings.map((f) => f.code)).toContain("allergens-unstated");
   });
 
+  it("are told of as stated, with who states it", () => {
+    const list = readFoods(
+      "foods.yaml",
+      "foods:\n  - name: glimmer syrup\n    allergens: [sulphites]\n    diet: none\n    told by: Ines\n",
+    );
+    expect(list.problems).toEqual([]);
+    const { findings } = readCard(card("30 g glimmer syrup"), "c", "uk", list.foods);
+    expect(findings.find((f) => f.code === "own-food-stated")?.facts).toEqual({
+      name: "glimmer syrup",
+      groups: "sulphites",
+      by: "Ines",
+    });
+  });
+
   it("hold what they are made of, at any depth", () => {
     expect(foods[3]?.allergens.find((a) => a.group === "mustard")?.grade).toBe("certain");
   });

@@ -56,6 +56,7 @@ const foodsSchema = strictMap({
       hazards: listOf(oneOf(hazardKinds, "hazard")).optional(),
       "fridge days": positive.optional(),
       "made of": listOf(text).optional(),
+      "told by": text.optional(),
       "in 100 g": strictMap({
         kcal: fromZero.refine((k) => k <= 900, { error: () => "kcal" }).optional(),
         water: inHundred,
@@ -102,6 +103,7 @@ const factsOf = (value: FoodValue): OwnFoodFacts => ({
   fridgeDays: value["fridge days"] ?? null,
   madeOf: value["made of"] ?? [],
   nutrients: nutrientsOf(value["in 100 g"]),
+  toldBy: value["told by"] ?? null,
 });
 
 const problemOf = (file: YamlFile, trouble: OwnFoodTrouble): Problem =>

@@ -318,3 +318,49 @@ describe("the engine in the browser", () => {
     await close();
   });
 });
+
+describe("a food of the cook's own", () => {
+  it("is added beside the remark that nobody knows it, and what was stated is declared", async () => {
+    const { page, close } = await openPage(soup);
+    await words(page).getByText("50 g butter").click();
+    await page.keyboard.press("End");
+    await page.keyboard.insertText("\n30 ml glimmer syrup");
+    const own = page.getByRole("button", { name: "It is a food of my own" });
+    await own.click();
+    const form = page.getByRole("form", { name: "A food of my own: glimmer syrup" });
+    const add = form.getByRole("button", { name: "Add to my foods" });
+    expect(await form.getByLabel("Name", { exact: true }).inputValue()).toBe("glimmer syrup");
+    // Nothing is taken for granted: without a word on what it is, it is not added.
+    await add.click();
+    await form.getByText("Write a food that it counts like").waitFor();
+    await form.getByLabel("Counts like").fill("moonbeam");
+    await add.click();
+    await form.getByRole("alert").getByText("moonbeam").waitFor();
+    await form.getByLabel("Counts like").fill("");
+    await form.getByRole("group", { name: "Is or holds" }).getByLabel("None of these").check();
+    await form.getByRole("group", { name: "Allergens" }).getByLabel("sulphites").check();
+    await form.getByLabel("Grams in a millilitre").fill("1.3");
+    await form.getByLabel("Who says so").fill("Ines, from the label");
+    await page.evaluate(readFileSync(join(root, "node_modules/axe-core/axe.min.js"), "utf8"));
+    const faults = await page.evaluate(async () => {
+      const { axe } = window as unknown as {
+        axe: { run: (at: string) => Promise<{ violations: { id: string }[] }> };
+      };
+      return (await axe.run(".own-food")).violations.map((v) => v.id);
+    });
+    expect(faults).toEqual([]);
+    await add.click();
+    await form.waitFor({ state: "detached" });
+    await own.waitFor({ state: "detached" });
+    await page
+      .locator(".remark-note", { hasText: "Ines, from the label states" })
+      .first()
+      .waitFor({ state: "attached" });
+    await page.locator(".ingredients tr", { hasText: "glimmer syrup" }).getByText("39 g").waitFor();
+    await expect.poll(() => onServer("foods.yaml").catch(() => "")).toContain("sulphites");
+    await expect.poll(() => onServer("sitting.yaml")).toContain("foods: foods.yaml");
+    await page.goto(`${serving.url}/#/lunch/guests`);
+    await page.getByText("Ines, from the label states").first().waitFor();
+    await close();
+  });
+});

@@ -16,6 +16,8 @@ export type ReadingFacts = {
   "food-unknown": { name: string; near: string };
   /** A food of the cook's own of which nobody has said what allergens it holds. */
   "allergens-unstated": { name: string };
+  /** A food of the cook's own: the groups that were stated, with commas between; `by` is empty when nobody is named. */
+  "own-food-stated": { name: string; groups: string; by: string };
   "unit-doubtful": { words: string; taken: string };
   /** `taken` is empty when the figure was left out. */
   "amount-doubtful": { words: string; taken: string };
@@ -59,6 +61,14 @@ export type ReadingFacts = {
   "step-repeated": Record<string, never>;
   "settings-disagree": { first: string; second: string };
   "amount-beyond-list": { name: string; stated: string; listed: string };
+  "amount-unlikely": { name: string; words: string };
+  "component-not-made": { name: string };
+  /** Days in the fridge: as the card has them, and the longest that is usual. */
+  "kept-too-long": { name: string; days: number; usual: number };
+  "reheated-twice": Record<string, never>;
+  "hot-in-fridge": Record<string, never>;
+  "left-out": { name: string };
+  "stuffing-unchecked": { celsius: number };
 };
 
 /** How grave each finding of reading is. */
@@ -76,6 +86,7 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "weight-unknown": "warn",
   "food-unknown": "warn",
   "allergens-unstated": "warn",
+  "own-food-stated": "note",
   "unit-doubtful": "warn",
   "amount-doubtful": "warn",
   "line-not-understood": "warn",
@@ -118,4 +129,11 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "step-repeated": "note",
   "settings-disagree": "warn",
   "amount-beyond-list": "warn",
+  "amount-unlikely": "warn",
+  "component-not-made": "warn",
+  "kept-too-long": "warn",
+  "reheated-twice": "warn",
+  "hot-in-fridge": "warn",
+  "left-out": "warn",
+  "stuffing-unchecked": "warn",
 };

@@ -36,6 +36,8 @@ export type OwnFoodFacts = {
   /** Names of foods of the table, or of own foods before this one. */
   readonly madeOf: readonly string[];
   readonly nutrients: Nutrients;
+  /** Who states it, and from where, in the cook's words; null when that is not told. */
+  readonly toldBy?: string | null;
 };
 
 /** What keeps a list of own foods from being used. `food` is its place in the list. */
@@ -53,6 +55,16 @@ const unstated = "allergens not stated";
 
 /** True of an own food of which nobody has said what allergens it holds. */
 export const allergensUnstated = (food: Food): boolean => food.source === "own" && food.note === unstated;
+
+const told = "stated by ";
+
+/** What a cook stated of a food of their own, and who did; null for a food of the table, and where nobody has said it. */
+export const statedOf = (
+  food: Food,
+): { readonly by: string; readonly allergens: readonly FoodAllergen[] } | null =>
+  food.source !== "own" || allergensUnstated(food)
+    ? null
+    : { by: food.note.startsWith(told) ? food.note.slice(told.length) : "", allergens: food.allergens };
 
 // Nothing was said, so each group is to be asked about: silence is not taken for "none".
 const askAll: readonly FoodAllergen[] = allergenGroups.map((group) => ({
@@ -92,7 +104,12 @@ const made = (facts: OwnFoodFacts, parts: readonly Food[]): Food => {
     hazards: facts.hazards,
     fridgeDays: facts.fridgeDays,
     madeOf: parts.map((part) => part.id),
-    note: facts.allergens === null && parts.length === 0 ? unstated : "",
+    note:
+      facts.allergens === null && parts.length === 0
+        ? unstated
+        : facts.toldBy == null
+          ? ""
+          : `${told}${facts.toldBy}`,
     source: "own",
   };
 };

@@ -7,11 +7,13 @@ import { SaveMark } from "../parts/save-mark.tsx";
 import type { DeskDocument } from "../state/desk.ts";
 import { hashOf } from "../state/route.ts";
 import { desk } from "../state/the-desk.ts";
+import { addOwnFood } from "./add-own-food.ts";
 import { cardTitleOf, newCardPath } from "./card-names.ts";
 import { remarksOfCard } from "./card-remarks.ts";
 import type { Linking } from "./link.tsx";
+import { foodListsOf } from "./own-foods.ts";
 import { useReading } from "./reading.ts";
-import { SettleList } from "./settle-list.tsx";
+import { type AddFood, SettleList } from "./settle-list.tsx";
 import { Understood } from "./understood.tsx";
 import { type GoTo, WordsView } from "./words-view.tsx";
 
@@ -25,16 +27,18 @@ type Pane = (typeof panes)[number][0];
 /** The card being written, what was understood of it, and what is left to settle. */
 export const CardEditor = ({
   document: card,
+  documents,
   region,
   taken,
 }: {
   document: DeskDocument;
+  documents: readonly DeskDocument[];
   region: Region;
   taken: ReadonlySet<string>;
 }) => {
   const { book, path, text } = card;
   const key = `${book}/${path}`;
-  const answer = useReading(text, cardNameOf(path), region);
+  const answer = useReading(text, cardNameOf(path), region, foodListsOf(documents));
   const [pane, setPane] = useState<Pane>("words");
   const [linked, setLinked] = useState<Span | null>(null);
   const [goTo, setGoTo] = useState<GoTo | null>(null);
@@ -64,6 +68,7 @@ export const CardEditor = ({
     },
   };
   const folder = path.slice(0, path.lastIndexOf("/") + 1);
+  const addFood: AddFood = (entry) => addOwnFood(book, documents, entry);
   const keepBoth = () => {
     const other = newCardPath(folder, `${cardNameOf(path)}-mine`, taken);
     desk.add(book, other, "card", text);
@@ -106,7 +111,7 @@ export const CardEditor = ({
       </section>
       <section class="pane settle-pane" aria-labelledby="settle-head">
         <h2 id="settle-head">To settle</h2>
-        <SettleList remarks={remarks.list} text={remarks.of} linking={linking} />
+        <SettleList remarks={remarks.list} text={remarks.of} linking={linking} addFood={addFood} />
       </section>
       <section class="pane understood-pane" aria-labelledby="understood-head">
         <h2 id="understood-head">What was understood</h2>

@@ -14,6 +14,7 @@ export const remarksOfCard = (
     end: finding.span.end,
     severity: finding.severity,
     ...sentenceOf(finding),
+    unknownFood: finding.code === "food-unknown" ? finding.facts.name : null,
     fixes: finding.fixes.map((fix) => ({
       title: fixTitles[fix.kind],
       apply: () => {

@@ -113,6 +113,7 @@ export const CardsScreen = ({ book, path, documents, region, findings }: Props) 
       <CardEditor
         key={`${book}/${open.path}`}
         document={open}
+        documents={documents}
         region={region}
         taken={new Set(cards.map((c) => c.path))}
       />

@@ -10,6 +10,8 @@ export type Remark = {
   readonly says: string;
   readonly write: string | null;
   readonly fixes: readonly { readonly title: string; readonly apply: () => void }[];
+  /** The food that is not known, which the cook may say is their own; null for any other remark. */
+  readonly unknownFood: string | null;
 };
 
 const severities = { stop: "error", warn: "warning", note: "info" } as const;

@@ -1,8 +1,11 @@
+import { useState } from "preact/hooks";
 import type { Severity } from "#engine/index.ts";
 import { severityLabels } from "#words/en.ts";
 import { countText } from "#words/number-text.ts";
 import { SeverityMark } from "../parts/marks.tsx";
 import type { Linking } from "./link.tsx";
+import { OwnFoodForm } from "./own-food-form.tsx";
+import type { OwnFoodEntry } from "./own-foods.ts";
 import type { Remark } from "./remarks.ts";
 
 const groups: readonly { readonly severity: Severity; readonly title: string; readonly open: boolean }[] = [
@@ -11,7 +14,18 @@ const groups: readonly { readonly severity: Severity; readonly title: string; re
   { severity: "note", title: "Was assumed", open: false },
 ];
 
-const Item = ({ remark, text, linking }: { remark: Remark; text: string; linking: Linking }) => {
+/** Writes a food of the cook's own into the list of the sitting; says what keeps it from being used, or null. */
+export type AddFood = (entry: OwnFoodEntry) => Promise<string | null>;
+
+type ItemProps = {
+  readonly remark: Remark;
+  readonly text: string;
+  readonly linking: Linking;
+  readonly addFood: AddFood | null;
+};
+
+const Item = ({ remark, text, linking, addFood }: ItemProps) => {
+  const [asking, setAsking] = useState(false);
   const words = text.slice(remark.start, remark.end).split("\n")[0]?.slice(0, 60) ?? "";
   return (
     <li class={`remark remark-${remark.severity}`}>
@@ -34,7 +48,15 @@ const Item = ({ remark, text, linking }: { remark: Remark; text: string; linking
               {fix.title}
             </button>
           ))}
+          {addFood !== null && remark.unknownFood !== null && !asking && (
+            <button type="button" onClick={() => setAsking(true)}>
+              It is a food of my own
+            </button>
+          )}
         </p>
+        {addFood !== null && remark.unknownFood !== null && asking && (
+          <OwnFoodForm name={remark.unknownFood} save={addFood} close={() => setAsking(false)} />
+        )}
       </div>
     </li>
   );
@@ -45,10 +67,13 @@ export const SettleList = ({
   remarks,
   text,
   linking,
+  addFood,
 }: {
   remarks: readonly Remark[];
   text: string;
   linking: Linking;
+  /** Null where no card is read. */
+  addFood: AddFood | null;
 }) => {
   if (remarks.length === 0) return <p class="soft">Nothing to settle.</p>;
   return (
@@ -65,7 +90,13 @@ export const SettleList = ({
             </summary>
             <ul class="plain">
               {own.map((r) => (
-                <Item key={`${r.start}-${r.says}`} remark={r} text={text} linking={linking} />
+                <Item
+                  key={`${r.start}-${r.says}`}
+                  remark={r}
+                  text={text}
+                  linking={linking}
+                  addFood={addFood}
+                />
               ))}
             </ul>
           </details>

@@ -6,8 +6,14 @@ import { ScreenHead } from "../parts/screen-head.tsx";
 import { DishSheet } from "./dish-declaration.tsx";
 import { GuestGrid } from "./guest-grid.tsx";
 
-/** Findings that turn on a guest. */
-const ofGuests: ReadonlySet<Code> = new Set<Code>(["swap-missing", "need-unknown", "pregnancy-caution"]);
+/** Findings that turn on a guest, or on what somebody stated of a food of the cook's own. */
+const ofGuests: ReadonlySet<Code> = new Set<Code>([
+  "swap-missing",
+  "need-unknown",
+  "pregnancy-caution",
+  "allergens-unstated",
+  "own-food-stated",
+]);
 
 /** Who may be offered what, and what is stated about each dish. */
 export const GuestsScreen = ({ evening, findings }: { evening: Evening; findings: readonly Finding[] }) => {

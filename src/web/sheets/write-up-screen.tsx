@@ -2,9 +2,11 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Region } from "#engine/index.ts";
 import { cardNameOf } from "#wire/card-file.ts";
 import { cardTitleOf } from "../editor/card-names.ts";
+import { foodListsOf } from "../editor/own-foods.ts";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import type { DeskDocument } from "../state/desk.ts";
 import { writeUpLine } from "../state/engine-client.ts";
+import type { BookFile } from "../state/engine-talk.ts";
 import { hashOf } from "../state/route.ts";
 
 type Props = {
@@ -18,7 +20,12 @@ type Props = {
 export const WriteUpScreen = ({ book, path, documents, region }: Props) => {
   const cards = documents.filter((d) => d.kind === "card");
   const card = cards.find((c) => c.path === path) ?? cards[0];
-  const { html, failure } = useWriteUp(card?.text ?? "", cardNameOf(card?.path ?? ""), region);
+  const { html, failure } = useWriteUp(
+    card?.text ?? "",
+    cardNameOf(card?.path ?? ""),
+    region,
+    foodListsOf(documents),
+  );
   const host = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (html === null) return;
@@ -73,19 +80,19 @@ export const WriteUpScreen = ({ book, path, documents, region }: Props) => {
 };
 
 /** The card as a document, following its words. */
-const useWriteUp = (text: string, source: string, region: Region) => {
+const useWriteUp = (text: string, source: string, region: Region, foods: readonly BookFile[]) => {
   const [html, setHtml] = useState<string | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   useEffect(() => {
     writeUpLine.ask(
-      { ask: "write-up", text, source, region },
+      { ask: "write-up", text, source, region, foods },
       (answer) => {
         setHtml(answer.html);
         setFailure(null);
       },
       setFailure,
     );
-  }, [text, source, region]);
+  }, [text, source, region, foods.map((list) => list.text).join("\u0000")]);
   return { html, failure };
 };
 

@@ -44,7 +44,7 @@ export const SittingScreen = ({ book, path, documents, evening }: Props) => {
     : (evening.answer?.remarks ?? reading?.answer.remarks ?? []);
   const remarks: readonly Remark[] = all
     .filter((r) => r.path === shown.path)
-    .map((r) => ({ ...r, fixes: [] }));
+    .map((r) => ({ ...r, fixes: [], unknownFood: null }));
   const elsewhere = all.filter((r) => r.path !== shown.path && r.severity !== "note");
   return (
     <div class="screen sitting">
@@ -94,6 +94,7 @@ export const SittingScreen = ({ book, path, documents, evening }: Props) => {
           remarks={remarks}
           text={shown.text}
           linking={{ at: null, show: () => undefined, goTo: (span) => setGoTo({ span }) }}
+          addFood={null}
         />
         {elsewhere.length > 0 && (
           <p>

@@ -1,5 +1,15 @@
-import { firstEffort, readCard, runEvening, weighPlan, whyPlan, writeUpCard } from "#engine/index.ts";
+import {
+  type Food,
+  firstEffort,
+  readCard,
+  runEvening,
+  weighPlan,
+  whyPlan,
+  writeUpCard,
+} from "#engine/index.ts";
 import { pageOfCard } from "#wire/page-of-card.ts";
+import type { Problem } from "#wire/problem.ts";
+import { readFoods } from "#wire/read-foods.ts";
 import { type SittingFiles, sittingFromFiles } from "#wire/sitting-from-files.ts";
 import { sentenceOf } from "#words/en.ts";
 import { problemSentence } from "#words/problems.ts";
@@ -9,15 +19,24 @@ import type { Ask, BookFile, EveningAnswer, FileRemark, Told } from "./engine-ta
 export const answerAsk = (ask: Ask): Told => {
   switch (ask.ask) {
     case "card": {
-      const { value, findings } = readCard(ask.text, ask.source, ask.region);
+      const { value, findings } = readCard(ask.text, ask.source, ask.region, ownFoodsOf(ask.foods));
       return { id: ask.id, told: "card", answer: { dish: value, findings } };
     }
     case "write-up":
       return {
         id: ask.id,
         told: "write-up",
-        answer: { html: pageOfCard(writeUpCard(ask.text, ask.source, ask.region).value, ask.region) },
+        answer: {
+          html: pageOfCard(
+            writeUpCard(ask.text, ask.source, ask.region, ownFoodsOf(ask.foods)).value,
+            ask.region,
+          ),
+        },
       };
+    case "foods": {
+      const { problems } = readFoods(ask.list.path, ask.list.text);
+      return { id: ask.id, told: "foods", answer: { remarks: problems.map((p) => remarkOf(p, "")) } };
+    }
     case "sitting": {
       const { sitting, remarks, cardPaths } = readFiles(ask.sitting, ask.files);
       return { id: ask.id, told: "sitting", answer: { sitting, remarks, cardPaths } };
@@ -27,6 +46,26 @@ export const answerAsk = (ask: Ask): Told => {
     case "why":
       return { id: ask.id, told: "why", answer: whyPlan(ask) };
   }
+};
+
+const remarkOf = (problem: Problem, folder: string): FileRemark => ({
+  path: folder + problem.place.file,
+  start: problem.place.start,
+  end: problem.place.end,
+  severity: problem.severity,
+  ...problemSentence(problem),
+});
+
+// The engine knows a list again by itself: the same texts give the same list while a card is typed.
+let known: { readonly texts: string; readonly foods: readonly Food[] } = { texts: "", foods: [] };
+
+/** The foods of some lists; none of a list that cannot be used, as the sitting has it. */
+const ownFoodsOf = (lists: readonly BookFile[]): readonly Food[] | undefined => {
+  if (lists.length === 0) return undefined;
+  const texts = lists.map((list) => list.text).join("\u0000");
+  if (known.texts !== texts)
+    known = { texts, foods: lists.flatMap((list) => readFoods(list.path, list.text).foods) };
+  return known.foods;
 };
 
 /** The files of a book as the wire reads them: names from the sitting's own folder. */
@@ -49,13 +88,7 @@ const readFiles = (sittingPath: string, files: readonly BookFile[]) => {
   const given = filesOf(sittingPath, files);
   const folder = sittingPath.slice(0, sittingPath.length - given.sitting.name.length);
   const { sitting, cards, problems, placeOf } = sittingFromFiles(given);
-  const remarks: readonly FileRemark[] = problems.map((problem) => ({
-    path: folder + problem.place.file,
-    start: problem.place.start,
-    end: problem.place.end,
-    severity: problem.severity,
-    ...problemSentence(problem),
-  }));
+  const remarks: readonly FileRemark[] = problems.map((problem) => remarkOf(problem, folder));
   const cardPaths = cards.map((card) => [card.source, folder + card.file] as const);
   return { sitting, cards, remarks, cardPaths, folder, placeOf };
 };

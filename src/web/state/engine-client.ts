@@ -1,5 +1,13 @@
 import type { Plan } from "#engine/index.ts";
-import type { Ask, CardAnswer, EveningAnswer, SittingAnswer, Told, WriteUpAnswer } from "./engine-talk.ts";
+import type {
+  Ask,
+  CardAnswer,
+  EveningAnswer,
+  FoodsAnswer,
+  SittingAnswer,
+  Told,
+  WriteUpAnswer,
+} from "./engine-talk.ts";
 
 type Question<A> = A extends unknown ? Omit<A, "id"> : never;
 
@@ -69,6 +77,8 @@ const makeLine = <A extends Ask, R>(): EngineLine<A, R> => {
 
 /** Reads the card that is being written. */
 export const cardLine = makeLine<Extract<Ask, { ask: "card" }>, CardAnswer>();
+/** Tries a list of own foods before it is written. */
+export const foodsLine = makeLine<Extract<Ask, { ask: "foods" }>, FoodsAnswer>();
 /** Works out the whole evening; apart from the card's line, so that a long plan never holds up typing. */
 export const eveningLine = makeLine<Extract<Ask, { ask: "evening" }>, EveningAnswer>();
 /** Looks for what stands in the way of a plan; apart, since that takes longer than the plan. */

@@ -45,6 +45,8 @@ export type Ask =
       readonly text: string;
       readonly source: string;
       readonly region: Region;
+      /** The lists of the cook's own foods that the sitting names. */
+      readonly foods: readonly BookFile[];
     }
   | {
       readonly id: number;
@@ -52,6 +54,13 @@ export type Ask =
       readonly text: string;
       readonly source: string;
       readonly region: Region;
+      /** The lists of the cook's own foods that the sitting names. */
+      readonly foods: readonly BookFile[];
+    }
+  | {
+      readonly id: number;
+      readonly ask: "foods";
+      readonly list: BookFile;
     }
   | {
       readonly id: number;
@@ -74,11 +83,15 @@ export type Ask =
       readonly plan: Plan;
     };
 
+/** What keeps a list of the cook's own foods from being used; empty when it can be. */
+export type FoodsAnswer = { readonly remarks: readonly FileRemark[] };
+
 /** What the worker hands back, under the number of the question. */
 export type Told =
   | { readonly id: number; readonly told: "sitting"; readonly answer: SittingAnswer }
   | { readonly id: number; readonly told: "write-up"; readonly answer: WriteUpAnswer }
   | { readonly id: number; readonly told: "card"; readonly answer: CardAnswer }
+  | { readonly id: number; readonly told: "foods"; readonly answer: FoodsAnswer }
   | { readonly id: number; readonly told: "evening"; readonly answer: EveningAnswer }
   | { readonly id: number; readonly told: "why"; readonly answer: Plan }
   | { readonly id: number; readonly told: "failed"; readonly why: string };

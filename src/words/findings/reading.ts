@@ -1,4 +1,5 @@
 import type { ReadingFacts } from "#engine/index.ts";
+import { allergenLabels } from "../labels.ts";
 import { capital, numberText, percentText, quoted } from "../number-text.ts";
 import { celsiusText, durationText, massText } from "../quantity-text.ts";
 import type { SentencesOf } from "./sentence.ts";
@@ -10,6 +11,12 @@ const weightBasisWords: Readonly<Record<string, string>> = {
   pack: "by the usual pack",
   vague: "by what the word usually means",
 };
+
+const allergenWords = (groups: string): string =>
+  groups
+    .split(", ")
+    .map((id) => Object.entries(allergenLabels).find(([group]) => group === id)?.[1] ?? id)
+    .join(", ");
 
 /** What is said about a card. */
 export const readingSentences: SentencesOf<ReadingFacts> = {
@@ -70,6 +77,12 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
   "allergens-unstated": ({ name }) => ({
     says: `${quoted(name)} is a food of your own, and nobody has said what allergens it holds: each of the 14 groups is marked to be asked about.`,
     write: 'Write "allergens:" for it in your list of foods, or "made of:" with what goes into it.',
+  }),
+  "own-food-stated": ({ name, groups, by }) => ({
+    says: `${quoted(name)} is a food of your own. ${by === "" ? "Your list of foods states" : `${capital(by)} states`}: ${
+      groups === "" ? "none of the 14 groups of allergens" : `allergens ${allergenWords(groups)}`
+    }.`,
+    write: "Check it against the label of what you buy.",
   }),
   "unit-doubtful": ({ words, taken }) => ({
     says: `${quoted(words)} can be read in more than one way; it was taken as ${taken}.`,
@@ -240,5 +253,33 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
   "amount-beyond-list": ({ name, stated, listed }) => ({
     says: `The method takes ${stated} of ${quoted(name)}; the list has ${listed}.`,
     write: "Correct the one that is wrong.",
+  }),
+  "amount-unlikely": ({ name, words }) => ({
+    says: `${quoted(words)} of ${quoted(name)} is hardly what is meant beside the rest of the list.`,
+    write: "Check the figure and its unit.",
+  }),
+  "component-not-made": ({ name }) => ({
+    says: `${capital(quoted(name))} is taken up in the method, and nothing on the list is it or could have made it.`,
+    write: "List what it is made of, or the ready-made one, or name the card it comes from.",
+  }),
+  "kept-too-long": ({ name, days, usual }) => ({
+    says: `${numberText(days)} days in the fridge are longer than is usual with ${quoted(name)}: ${usual === 1 ? "one day" : `${numberText(usual)} days`} at most.`,
+    write: "Write a shorter time, or freeze it. Local codes and the label decide.",
+  }),
+  "reheated-twice": () => ({
+    says: "Cooked food is heated up again more than once here.",
+    write: "Heat up only what is eaten, once. Local codes decide.",
+  }),
+  "hot-in-fridge": () => ({
+    says: "A hot pot that goes into the fridge as it is stays warm for hours and warms what stands beside it.",
+    write: "Write how it is cooled first: shallow trays, small portions, iced water.",
+  }),
+  "left-out": ({ name }) => ({
+    says: `The dish stands out of the cold for hours with ${quoted(name)} in it.`,
+    write: "Write how it is kept hot, or how fast it is cooled and put in the fridge. Local codes decide.",
+  }),
+  "stuffing-unchecked": ({ celsius }) => ({
+    says: "The bird is cooked with its stuffing inside, and nothing says how hot the middle of the stuffing gets.",
+    write: `Write that the middle of the stuffing reads ${celsiusText(celsius)}, or cook it in a dish of its own. Local codes decide.`,
   }),
 };

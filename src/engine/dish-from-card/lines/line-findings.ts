@@ -2,7 +2,7 @@ import type { Finding, Fix } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { nearFoods } from "../../larder/foods.ts";
 import { measureFor, measureKind } from "../../larder/measures.ts";
-import { allergensUnstated } from "../../larder/own-foods.ts";
+import { allergensUnstated, statedOf } from "../../larder/own-foods.ts";
 import { roundForScales } from "../../measure/rounding.ts";
 import type { Amount } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
@@ -92,14 +92,17 @@ const unknownFood = (reading: Reading, place: Place): readonly Finding[] => {
   ];
 };
 
-const unstated = (reading: Reading, place: Place): readonly Finding[] =>
-  reading.food !== null && allergensUnstated(reading.food)
-    ? [
-        makeFinding("allergens-unstated", place.source, shifted(reading.nameSpan, place.start), {
-          name: reading.name,
-        }),
-      ]
-    : [];
+/** What is known of a food of the cook's own rests on what somebody stated, and that is told. */
+const ownFood = (reading: Reading, place: Place): readonly Finding[] => {
+  const { food, name } = reading;
+  if (food === null) return [];
+  const span = shifted(reading.nameSpan, place.start);
+  if (allergensUnstated(food)) return [makeFinding("allergens-unstated", place.source, span, { name })];
+  const stated = statedOf(food);
+  if (stated === null) return [];
+  const groups = [...new Set(stated.allergens.map((a) => a.group))].join(", ");
+  return [makeFinding("own-food-stated", place.source, span, { name, groups, by: stated.by })];
+};
 
 const millilitresOf = (
   amount: Amount,
@@ -200,7 +203,7 @@ export const findingsOf = (
   others: readonly Weight[],
   place: Place,
 ): readonly Finding[] => {
-  const found: Finding[] = [...unknownFood(reading, place), ...unstated(reading, place)];
+  const found: Finding[] = [...unknownFood(reading, place), ...ownFood(reading, place)];
   if (reading.equipment || reading.card !== null) return found;
   const name = nameless(reading);
   const span = shifted(reading.nameSpan, place.start);
