@@ -111,6 +111,7 @@ export {
   type Task,
   type TaskId,
   type TaskKind,
+  type VesselStay,
 } from "./model/prep.ts";
 export type {
   Cost,

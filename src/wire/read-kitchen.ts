@@ -1,4 +1,12 @@
-import { celsius, containerNamed, count, type Kitchen, minutes, rateNamed } from "#engine/index.ts";
+import {
+  celsius,
+  containerNamed,
+  count,
+  type Kitchen,
+  type Minutes,
+  minutes,
+  rateNamed,
+} from "#engine/index.ts";
 import { checked } from "./checked.ts";
 import { makeProblem, type Problem } from "./problem.ts";
 import {
@@ -29,9 +37,14 @@ const kitchenSchema = strictMap({
   fryers: wholeNumber.optional(),
   "fridge litres": fromZero,
   "freezer litres": fromZero.optional(),
-  pans: listOf(strictMap({ name: nameText, litres: positive, count: fromOne })).optional(),
+  pans: listOf(
+    strictMap({ name: nameText, litres: positive, count: fromOne, "wash minutes": positive.optional() }),
+  ).optional(),
   trays: wholeNumber.optional(),
-  containers: listOf(strictMap({ size: nameText, count: fromOne })).optional(),
+  "wash minutes per tray": positive.optional(),
+  containers: listOf(
+    strictMap({ size: nameText, count: fromOne, "wash minutes": positive.optional() }),
+  ).optional(),
   rates: listOf(
     strictMap({
       work: nameText,
@@ -81,11 +94,19 @@ export const readKitchen = (name: string, text: string): ReadKitchen => {
     fryers: count(value.fryers ?? 0),
     fridgeLitres: value["fridge litres"],
     freezerLitres: value["freezer litres"] ?? 0,
-    pans: (value.pans ?? []).map((pan) => ({ ...pan, count: count(pan.count) })),
+    pans: (value.pans ?? []).map(({ name, litres, count: many, "wash minutes": wash }) => ({
+      name,
+      litres,
+      count: count(many),
+      ...washing(wash),
+    })),
     trays: count(assume(value.trays, shelves, "trays", [])),
-    containers: (value.containers ?? []).flatMap(({ size, count: many }) => {
+    ...(value["wash minutes per tray"] === undefined
+      ? {}
+      : { trayWashMinutes: minutes(value["wash minutes per tray"]) }),
+    containers: (value.containers ?? []).flatMap(({ size, count: many, "wash minutes": wash }) => {
       const known = containerNamed(size);
-      return known === null ? [] : [{ ...known, count: count(many) }];
+      return known === null ? [] : [{ ...known, count: count(many), ...washing(wash) }];
     }),
     machines: (value.machines ?? []).map((machine) => ({ name: machine.name, count: count(machine.count) })),
     ...(value.rates === undefined ? {} : { rates: ratesOf(value.rates) }),
@@ -108,6 +129,9 @@ export const readKitchen = (name: string, text: string): ReadKitchen => {
   const bad = badRates(file, value.rates ?? []);
   return { kitchen, file, problems: [...notes, ...strange, ...bad, ...sameNames(file, value.ovens)] };
 };
+
+const washing = (wash: number | undefined): { readonly washMinutes?: Minutes } =>
+  wash === undefined ? {} : { washMinutes: minutes(wash) };
 
 type WrittenRate = {
   readonly work: string;

@@ -57,7 +57,9 @@ export const causeText = (
         ? `${cause.cook} is still busy with: ${names.task(cause.task)}`
         : `${cause.cook} then turns to: ${names.task(cause.task)}`;
     case "resource":
-      return taken(cause.resource, cause.task);
+      return cause.freeAt !== undefined && (cause.earlier === true || comesBefore(cause.task))
+        ? `the ${cause.resource} is free from ${clockText(cause.freeAt)}, after: ${names.task(cause.task)}`
+        : taken(cause.resource, cause.task);
     case "oven":
       return `${taken(cause.oven, cause.task)}${
         cause.changeMinutes > 0 ? `, ${durationText(cause.changeMinutes)} to change its heat` : ""

@@ -7,6 +7,7 @@ import { brokenOvens } from "./broken-ovens.ts";
 import { brokenResources } from "./broken-resources.ts";
 import { brokenShape } from "./broken-shape.ts";
 import { brokenSpan } from "./broken-span.ts";
+import { brokenStays } from "./broken-stays.ts";
 import { brokenValues } from "./broken-values.ts";
 import { layOut } from "./lay-out.ts";
 
@@ -22,6 +23,7 @@ export const checkFromPlan = (prep: Prep, plan: Plan): readonly Violation[] => {
     ...brokenLags(prep, plan),
     ...brokenCooks(prep, laid),
     ...brokenResources(prep, laid),
+    ...brokenStays(prep, plan),
     ...brokenOvens(prep, laid),
     ...brokenCourses(prep, plan),
     ...brokenValues(prep, plan, laid),

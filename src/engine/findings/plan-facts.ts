@@ -46,6 +46,10 @@ export type PlanFacts = {
   };
   /** A card that fills tins is made in whole ones: how many, of how many on the card, and how deep against the card (1.1 is a tenth more). */
   "tins-taken": { title: string; tins: number; onCard: number; deeper: number };
+  /** A dish wants more vessels of a size at once than there are; it is planned with those there are. */
+  "vessels-short": { title: string; vessel: string; wanted: number; has: number };
+  /** Vessels that nobody needs again, and the minutes of washing-up that they leave for after the service. */
+  "washing-up-after": { vessels: number; minutes: number };
   /** More is asked of one station at once than the kitchen has, so it is done in turns. */
   "station-in-turns": { title: string; station: string; turns: number };
 };
@@ -66,4 +70,6 @@ export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "time-carried": "note",
   "tins-taken": "note",
   "station-in-turns": "note",
+  "vessels-short": "warn",
+  "washing-up-after": "note",
 };

@@ -16,7 +16,13 @@ export type Cause =
       readonly minutes: Minutes;
     })
   | (Way & { readonly kind: "cook"; readonly task: TaskId; readonly cook: string })
-  | (Way & { readonly kind: "resource"; readonly task: TaskId; readonly resource: string })
+  | (Way & {
+      readonly kind: "resource";
+      readonly task: TaskId;
+      readonly resource: string;
+      /** When the other task ends a stay: then the vessel is clean and free. */
+      readonly freeAt?: Moment;
+    })
   | (Way & {
       readonly kind: "oven";
       readonly task: TaskId;
@@ -76,6 +82,7 @@ export type Violation = {
     | "outside-shift"
     | "no-cook"
     | "resource-over"
+    | "vessel-over"
     | "oven-clash"
     | "oven-over"
     | "missing-task"

@@ -88,7 +88,25 @@ export type Lag = {
 };
 
 /** Equipment of which so many units (or so much space) may be in use at once. */
-export type Resource = { readonly id: string; readonly capacity: number };
+export type Resource = {
+  readonly id: string;
+  readonly capacity: number;
+  /** Resources that count these as well: a pan of 8 litres is also one that holds 3. Absent: none. */
+  readonly alsoIn?: readonly string[];
+};
+
+/**
+ * A pan, tray or container with food in it: taken from the start of one task to the end of another, whatever lies
+ * between. Of vessels that come in sizes the resource is "so large or larger", so that a larger one may stand in.
+ */
+export type VesselStay = {
+  readonly resource: string;
+  readonly amount: number;
+  /** Taken when this task begins; null: since the beginning. */
+  readonly from: TaskId | null;
+  /** Clean and free again when this task ends, its washing-up; null: it is not needed again, and washed after service. */
+  readonly to: TaskId | null;
+};
 
 /** An oven holds one temperature at a time; uses within the tolerance share its shelves. */
 export type OvenResource = {
@@ -146,6 +164,8 @@ export type Prep = {
   /** Minding units a cook has, and what each kind of attention takes. */
   readonly attention: { readonly capacity: number; readonly hands: number; readonly mind: number };
   readonly kitchen: Kitchen;
+  /** What stands in pans, on trays and in containers, and for how long; absent: nothing. */
+  readonly stays?: readonly VesselStay[];
   /** Nothing starts before its beginning or ends after its end; absent: half a day around the shifts and due times. */
   readonly span?: Shift;
   /** Minutes an oven takes to heat, and to cool, by 10 °C; absent: the kitchen's own figure both ways. */

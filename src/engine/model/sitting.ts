@@ -44,7 +44,13 @@ export type Oven = {
 };
 
 /** Pans of one size: litres each, and how many. */
-export type Pan = { readonly name: string; readonly litres: number; readonly count: Count };
+export type Pan = {
+  readonly name: string;
+  readonly litres: number;
+  readonly count: Count;
+  /** Minutes to wash one up, as this kitchen measured it; absent: the usual ones for its size. */
+  readonly washMinutes?: Minutes;
+};
 
 /** Containers of one standard size, and how many: litres to the brim, area of the rim. */
 export type KitchenContainer = {
@@ -52,6 +58,8 @@ export type KitchenContainer = {
   readonly litres: number;
   readonly areaCm2: number;
   readonly count: Count;
+  /** Minutes to wash one up; absent: the usual ones. */
+  readonly washMinutes?: Minutes;
 };
 
 /** How fast this crew does a piece of hand work, as it measured itself, beyond laying out and clearing away. */
@@ -78,6 +86,8 @@ export type Kitchen = {
   readonly pans: readonly Pan[];
   /** Oven or roasting trays. */
   readonly trays: Count;
+  /** Minutes to wash up one tray; absent: the usual ones. */
+  readonly trayWashMinutes?: Minutes;
   /** Gastronorm containers, for deep dishes in the oven and for what is kept. */
   readonly containers: readonly KitchenContainer[];
   /** Mixers, blenders, processors, by name. */

@@ -1,6 +1,7 @@
 import type { Node, Stretch } from "./model.ts";
 import { changeBetween } from "./oven-clash.ts";
 import { nowhere, type Schedule, type Take } from "./schedule.ts";
+import { holdersAt, overfullAt } from "./stays.ts";
 
 /** What stands in the way of a spot: at which minute, and what is full there. */
 export type Clash = {
@@ -61,7 +62,10 @@ export const clashAt = (
       };
     }
   }
-  return null;
+  const full = overfullAt(schedule, node, start);
+  if (full === null) return null;
+  const { resource, minute, earlier, later } = full;
+  return { earlier, later, minute, on: { kind: "resource", resource } };
 };
 
 const clearOf = (minute: number, stretch: Stretch, on: Clash["on"]): Clash => ({
@@ -123,7 +127,7 @@ export const clearBefore = (
       if (from + o.length + before > other.from) return other.from - before - o.length - o.offset;
     }
   }
-  return start;
+  return overfullAt(schedule, node, start)?.earlier ?? start;
 };
 
 /** The last minute of a stretch at which more than `room` is taken; `nowhere` when there is none. */
@@ -158,6 +162,7 @@ export const inTheWay = (schedule: Schedule, clash: Clash): readonly number[] =>
     const task = model.nodes[node] as Node;
     if (takesPart(schedule, on, node, task, minute - at)) found.push(node);
   }
+  if (on.kind === "resource") holdersAt(schedule, on.resource, minute, found);
   return found;
 };
 

@@ -1,4 +1,5 @@
 import { type GoalLevel, goalLevels, type Prep, type Segment, type Task } from "../model/prep.ts";
+import { compileStays } from "./compile-stays.ts";
 import type {
   Arc,
   AttendedStretch,
@@ -133,6 +134,7 @@ export const compile = (prep: Prep): Model => {
       const after = index.get(pair.after);
       return before === undefined || after === undefined ? [] : [{ before, after }];
     }),
+    stays: compileStays(prep, index),
     levels,
   };
 };

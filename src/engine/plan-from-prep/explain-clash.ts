@@ -1,4 +1,4 @@
-import { minutes } from "../measure/units.ts";
+import { minutes, moment } from "../measure/units.ts";
 import type { Cause } from "../model/plan.ts";
 import { type Clash, clashAt, inTheWay } from "./clash.ts";
 import { put, type Schedule, type Spot, spotOf, take } from "./schedule.ts";
@@ -43,13 +43,18 @@ export const clashCauses = (schedule: Schedule, node: number, next: Spot): Cause
 
 const keyOf = (clash: Clash): string => JSON.stringify([clash.on, clash.minute]);
 
-const causeOf = ({ model }: Schedule, { on }: Clash, other: number): Cause => {
+const causeOf = (schedule: Schedule, { on }: Clash, other: number): Cause => {
+  const { model } = schedule;
   const task = model.nodes[other]?.id ?? "";
   switch (on.kind) {
     case "cook":
       return { kind: "cook", task, cook: model.cooks[on.cook] ?? "" };
-    case "resource":
-      return { kind: "resource", task, resource: model.resourceIds[on.resource] ?? "" };
+    case "resource": {
+      const frees = model.stays.some((stay) => stay.resource === on.resource && stay.to === other);
+      const freeAt = moment(model.origin + (schedule.start[other] ?? 0) + (schedule.length[other] ?? 0));
+      const resource = model.resourceIds[on.resource] ?? "";
+      return { kind: "resource", task, resource, ...(frees ? { freeAt } : {}) };
+    }
     case "shelf":
       return { kind: "oven", task, oven: model.ovenIds[on.oven] ?? "", changeMinutes: minutes(0) };
     case "oven":

@@ -78,6 +78,8 @@ const takeLatest = (
     let key = (latest[node] as number) + (task?.length ?? 0) + (noise ? (noise[node] as number) : 0);
     // What stands in an oven, or on equipment, finds a place less easily.
     key += (task?.oven.length ?? 0) > 0 ? 0.5 : (task?.resources.length ?? 0) > 0 ? 0.25 : 0;
+    // Washing-up comes when everything that it waits for stands.
+    if (kin.isWashing[node] === 1) key -= model.horizon;
     if (key <= bestKey) continue;
     let free = true;
     for (const f of kin.followers[node] as readonly number[]) {

@@ -1,5 +1,6 @@
 import type { Paths } from "./longest-paths.ts";
 import type { Arc, Model, Starts } from "./model.ts";
+import { washingsOf } from "./stays.ts";
 
 /** Arcs at each node: those of `n` are at first[n] to first[n + 1] - 1. */
 type Ends = {
@@ -17,13 +18,16 @@ export type Kin = {
   /** The set of nodes that lags bind together, by node, and the nodes of each set. */
   readonly setOf: Int32Array;
   readonly sets: readonly (readonly number[])[];
-  /** Tasks that come after a node. */
+  /** Tasks that come after a node, and are placed before it; washing-up is placed after what it waits for. */
   readonly followers: readonly (readonly number[])[];
+  /** 1 for washing-up that frees a vessel. */
+  readonly isWashing: Uint8Array;
   /** Starts that some cook could take: from, to, from, to, rising. */
   readonly open: readonly Int32Array[];
 };
 
 export const kinOf = (model: Model, paths: Paths): Kin => {
+  const washings = washingsOf(model);
   const setOf = new Int32Array(model.nodes.length).fill(-1);
   const sets: (readonly number[])[] = [];
   for (let n = 0; n < model.nodes.length; n++) {
@@ -37,12 +41,20 @@ export const kinOf = (model: Model, paths: Paths): Kin => {
     into: endsOf(model.into, (arc) => arc.from),
     setOf,
     sets,
-    followers: model.out.map((arcs) =>
-      arcs.flatMap((arc) => (!arc.most && arc.weight > 0 && arc.to < model.taskCount ? [arc.to] : [])),
-    ),
+    followers: followersOf(model, washings),
+    isWashing: Uint8Array.from(model.nodes, (_, n) => (washings.has(n) ? 1 : 0)),
     open: model.nodes.map((node) => flat(node.anyStarts)),
   };
 };
+
+const followersOf = (model: Model, washings: ReadonlySet<number>): readonly (readonly number[])[] =>
+  model.out.map((arcs, n) =>
+    washings.has(n)
+      ? (model.into[n] ?? []).flatMap((arc) => (arc.most || arc.from >= model.taskCount ? [] : [arc.from]))
+      : arcs.flatMap((arc) =>
+          !arc.most && arc.weight > 0 && arc.to < model.taskCount && !washings.has(arc.to) ? [arc.to] : [],
+        ),
+  );
 
 const flat = (starts: Starts): Int32Array => Int32Array.from(starts.flatMap((s) => [s.from, s.to]));
 

@@ -57,6 +57,14 @@ export type Arc = {
 /** In place of a lag, for an arc that leads past a task which was given up. */
 export const passed = -2;
 
+/** A vessel in use from the start of one task (-1: since the beginning) to the end of another (-1: for good). */
+export type Stay = {
+  readonly resource: number;
+  readonly amount: number;
+  readonly from: number;
+  readonly to: number;
+};
+
 export type Shifts = readonly { readonly from: number; readonly to: number }[];
 
 /** The prep compiled: whole minutes from `origin`, names as numbers. Tasks come first, then one landing a goal. */
@@ -96,6 +104,8 @@ export type Model = {
   /** Tasks that one cook does, group by group. */
   readonly sameCook: readonly (readonly number[])[];
   readonly freeFrom: readonly { readonly before: number; readonly after: number }[];
+  /** Vessels of which there are not enough for everything at once; empty for most problems. */
+  readonly stays: readonly Stay[];
   /** What schedules are compared by, the weightiest first. */
   readonly levels: readonly GoalLevel[];
 };

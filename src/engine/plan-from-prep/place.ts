@@ -27,6 +27,11 @@ export const latestSpot = (
   const from = schedule.earliest[node] as number;
   const to = Math.min(schedule.latest[node] as number, before ?? schedule.model.horizon);
   if (from > to) return null;
+  for (const within of soonAfter(schedule, node, chance)) {
+    const near = { from, to: Math.min(to, from + within) };
+    const spot = latestIn(schedule, node, task, near, chance, false);
+    if (spot) return spot;
+  }
   const calm = calmEnd(schedule.model, task, to);
   if (isPatient(task)) {
     const spot = latestIn(schedule, node, task, { from, to: calm }, chance, true);
@@ -37,6 +42,16 @@ export const latestSpot = (
     if (spot) return spot;
   }
   return latestIn(schedule, node, task, { from, to }, chance, false);
+};
+
+/** Minutes after it may begin within which washing-up is looked for first, so that the vessel is free again. */
+const soon = [10, 30, 90] as const;
+const whenever: readonly number[] = [];
+
+/** Of washing-up, the windows to look in before any; where chance has a say, now and then it is left for later. */
+const soonAfter = ({ inUse, model }: Schedule, node: number, chance: Chance | null): readonly number[] => {
+  const ends = (inUse.of[node] as readonly number[]).some((s) => model.stays[s]?.to === node);
+  return ends && (chance === null || chance.below(3) > 0) ? soon : whenever;
 };
 
 /** Puts a node at the latest spot that leaves everything else a start; false when there is none. */

@@ -1,6 +1,7 @@
 import { type Kin, kinOf } from "./kin.ts";
 import type { Paths } from "./longest-paths.ts";
 import type { Model, Stretch } from "./model.ts";
+import { beginStays, type InUse, moveStays, nothingInUse } from "./stays.ts";
 
 /** Where a node stands; cook and oven are -1 when it has none. */
 export type Spot = { readonly start: number; readonly cook: number; readonly oven: number };
@@ -49,6 +50,7 @@ export type Schedule = {
   readonly resourceLoad: readonly Int32Array[];
   readonly shelfLoad: readonly Int32Array[];
   readonly baking: Baking[][];
+  readonly inUse: InUse;
   /** Hands-on minutes in each shift of each cook. */
   readonly shiftHands: readonly Int32Array[];
   /** The group of tasks that one cook does, for each node; -1 for none. How many of it stand, and with whom. */
@@ -91,12 +93,14 @@ export const emptySchedule = (model: Model, paths: Paths): Schedule => {
     resourceLoad: model.capacity.resources.map(() => new Int32Array(minutes)),
     shelfLoad: model.capacity.shelves.map(() => new Int32Array(minutes)),
     baking: model.capacity.shelves.map(() => []),
+    inUse: nothingInUse(model, paths, fine),
     shiftHands: model.shifts.map((shifts) => new Int32Array(shifts.length)),
     groupOf,
     groupStands: new Int32Array(model.sameCook.length),
     groupCook: new Int32Array(model.sameCook.length).fill(-1),
   };
   for (let g = 0; g < model.goals.length; g++) setSlip(schedule, g, 0);
+  beginStays(schedule);
   return schedule;
 };
 
@@ -127,6 +131,7 @@ export const put = (schedule: Schedule, node: number, start: number, cook: numbe
     const from = start + o.offset;
     schedule.baking[oven]?.push({ node, from, to: from + o.length, celsius: o.celsius });
   }
+  moveStays(schedule, node);
 };
 
 /** Takes a node out. Windows are then too narrow until they are opened anew. */
@@ -140,6 +145,7 @@ export const take = (schedule: Schedule, node: number): void => {
   schedule.start[node] = nowhere;
   schedule.cook[node] = -1;
   schedule.oven[node] = -1;
+  moveStays(schedule, node);
 };
 
 const load = (schedule: Schedule, node: number, sign: 1 | -1): void => {

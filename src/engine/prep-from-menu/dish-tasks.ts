@@ -26,6 +26,8 @@ import { plateSegments, plateTouches } from "./plating.ts";
 import type { Cut } from "./share-mise.ts";
 import { spanOf } from "./span-of.ts";
 import { unitsOf } from "./units.ts";
+import { type VesselChain, vesselChains } from "./vessel-chains.ts";
+import type { Vessels } from "./vessels.ts";
 import { asWritten, type Portioned, type Work } from "./work.ts";
 
 /** The work of one dish. */
@@ -40,14 +42,17 @@ export type DishTasks = {
   readonly lasts: readonly { readonly task: string; readonly limit: Limit }[];
   /** Jobs of cutting that stand alone, which other dishes may share. */
   readonly cuts: readonly Cut[];
+  /** What stands in which vessel, and for how long. */
+  readonly chains: readonly VesselChain[];
   readonly findings: readonly Finding[];
 };
 
 /** Lays out one dish: its tasks, what must follow what, and how long each thing may wait. */
-export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
+export const dishTasks = (work: Work, kitchen: Kitchen, vessels: Vessels): DishTasks => {
   const { dish } = work;
   const { units, missing } = unitsOf(work, kitchen);
-  const drafts = draftsOf(withoutPass(units, work.plated));
+  const laid = withoutPass(units, work.plated);
+  const drafts = draftsOf(laid);
   const kept = keptDrafts(drafts);
   const tasks: Task[] = [];
   const lags: DraftLag[] = [];
@@ -64,11 +69,13 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     );
   });
   const coolings = new Map<number, string>();
+  const cold = new Set<string>();
   drafts.forEach((draft, d) => {
     for (const [b, link] of throughDropped(drafts, kept, d)) {
       const before = drafts[b];
       if (!before || !kept.has(d)) continue;
       const limit = inTurns(limitBetween(work, before, draft), before, draft, kitchen);
+      if (limit.where === "fridge") cold.add(`${b} ${d}`);
       const from = coolFirst(before, limit)
         ? cooling(work, kitchen, before, b, ids.get(b) ?? [], coolings, tasks, lags, id)
         : (ids.get(b) ?? []);
@@ -90,7 +97,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
       const stays = limitToPlate(work, draft, warmthOf(draft));
       const turns = (turnsOf(draft, kitchen) - 1) * (totalMinutes(segmentsOf(draft)) + 10);
       const limit = lastMinute(draft, { ...stays, most: stays.most + turns });
-      return (ids.get(d) ?? []).map((task) => ({ task, limit, draft }));
+      return (ids.get(d) ?? []).map((task) => ({ task, limit, draft, place: d }));
     });
   const holds: Hold[] = [];
   if (plate !== null) {
@@ -121,6 +128,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     takers,
     lasts: lasts.map(({ task, limit }) => ({ task, limit })),
     cuts: mise.cuts,
+    chains: vesselChains(work, laid, vessels, { drafts, ids, plate, plated: platedHot(lasts), cold }),
     findings: [
       ...turnFindings(work, drafts, kitchen),
       ...missingFindings(work, missing),
@@ -131,6 +139,12 @@ export const dishTasks = (work: Work, kitchen: Kitchen): DishTasks => {
     ],
   };
 };
+
+/** Drafts whose food is plated from what it was cooked in. */
+const platedHot = (
+  lasts: readonly { readonly limit: Limit; readonly place: number }[],
+): ReadonlySet<number> =>
+  new Set(lasts.filter(({ limit }) => limit.where === "hot").map(({ place }) => place));
 
 /** Drafts that become tasks: those with work in them. */
 const keptDrafts = (drafts: readonly Draft[]): ReadonlySet<number> =>

@@ -9,9 +9,12 @@ import type { DraftLag } from "./draft-lag.ts";
 import { ovensOf, resourcesOf } from "./equipment.ts";
 import { freeFromPairs } from "./free-from.ts";
 import { waits } from "./kitchen-rates.ts";
+import { latestTimes } from "./latest-times.ts";
 import { loosen } from "./loosen.ts";
 import { longWaitsOf, prudent } from "./prudent.ts";
 import { shareMise } from "./share-mise.ts";
+import { staysOf } from "./vessel-stays.ts";
+import { vesselsOf } from "./vessels.ts";
 import { type Work, worksOf } from "./work.ts";
 
 /**
@@ -22,7 +25,8 @@ export const prepFromMenu = (menu: Menu, longWaits = true): Outcome<Prep, Findin
   const { sitting } = menu;
   const { kitchen } = sitting;
   const works = worksOf(menu);
-  const made = works.map((work) => dishTasks(work, kitchen));
+  const vessels = vesselsOf(kitchen);
+  const made = works.map((work) => dishTasks(work, kitchen, vessels));
   const plated = new Set(works.flatMap((work) => (work.plated ? [work.dish.source] : [])));
   const shared = shareMise(
     made.flatMap((m) => m.tasks),
@@ -46,21 +50,28 @@ export const prepFromMenu = (menu: Menu, longWaits = true): Outcome<Prep, Findin
     const plateTasks = plates.get(c);
     return plateTasks ? [{ course: c, name: course.name, due: course.at, plateTasks }] : [];
   });
+  const inUse = staysOf(
+    made.flatMap((m) => m.chains),
+    vessels,
+    sitting,
+    latestTimes(tasks, lags, courses),
+  );
   return {
     value: {
-      tasks,
-      lags,
+      tasks: [...tasks, ...inUse.tasks],
+      lags: [...lags, ...inUse.lags],
       courses,
       holds: made.flatMap((m) => m.holds),
       crew: sitting.crew.map(({ name, shifts }) => ({ name, shifts })),
       ovens: ovensOf(kitchen),
-      resources: resourcesOf(kitchen),
+      resources: [...resourcesOf(kitchen), ...inUse.resources],
       attention: { capacity: 4, hands: 3, mind: 1 },
       kitchen,
       freeFrom: freeFromPairs(menu, tasks),
+      ...(inUse.stays.length > 0 ? { stays: inUse.stays } : {}),
       ...(sitting.spareTime === undefined ? {} : { spareTime: sitting.spareTime }),
     },
-    findings: [...made.flatMap((m) => m.findings), ...waitFindings(works, tasks)],
+    findings: [...made.flatMap((m) => m.findings), ...inUse.findings, ...waitFindings(works, tasks)],
   };
 };
 

@@ -1,6 +1,6 @@
 import type { Action, Dish, Step } from "../model/dish.ts";
 import type { Technique } from "../model/food.ts";
-import type { Batches, Component, Measured, Menu, MenuDish } from "../model/menu.ts";
+import type { Batches, Component, Measured, Menu, MenuDish, VesselUse } from "../model/menu.ts";
 import type { Segment } from "../model/prep.ts";
 import type { Lot } from "./lot.ts";
 import type { Timed } from "./timed.ts";
@@ -22,6 +22,8 @@ export type Work = {
   readonly course: number;
   readonly versions: readonly Portioned[];
   readonly batches: readonly Batches[];
+  /** What each action is done in, as the menu chose it. */
+  readonly vessels: readonly VesselUse[];
   /** False for a component, which goes into other dishes and is not plated. */
   readonly plated: boolean;
 };
@@ -80,6 +82,7 @@ const fromComponent = (component: Component): Omit<Work, "key"> => ({
     },
   ],
   batches: component.batches,
+  vessels: component.vessels,
   plated: false,
 });
 
@@ -88,6 +91,7 @@ const fromDish = (menuDish: MenuDish): Omit<Work, "key"> => ({
   course: menuDish.course,
   versions: menuDish.versions.filter((version) => version.portions > 0),
   batches: menuDish.batches,
+  vessels: menuDish.vessels,
   plated: true,
 });
 

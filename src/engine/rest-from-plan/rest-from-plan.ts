@@ -1,7 +1,7 @@
 import { exactly } from "../measure/estimate.ts";
 import { type Moment, minutes, moment } from "../measure/units.ts";
 import type { Placed, Plan } from "../model/plan.ts";
-import type { Lag, Prep, Segment, Task, TaskId } from "../model/prep.ts";
+import type { Lag, Prep, Segment, Task, TaskId, VesselStay } from "../model/prep.ts";
 import type { Overrun, Progress, Rest } from "../model/rest.ts";
 import { push } from "./push.ts";
 import { settingsAt } from "./settings-at.ts";
@@ -52,12 +52,19 @@ export const restFromPlan = (prep: Prep, plan: Plan, progress: Progress): Rest =
       .map((goal) => ({ ...goal, plateTasks: goal.plateTasks.filter((id) => !done.has(id)) }))
       .filter((goal) => goal.plateTasks.length > 0),
     holds: prep.holds.filter((hold) => !done.has(hold.task) && !done.has(hold.plate)),
+    ...(prep.stays === undefined ? {} : { stays: staysLeft(prep.stays, (task) => done.has(task)) }),
     span,
     ovens: settingsAt(prep, plan, now),
     ovensCold: "once",
   };
   return { prep: rest, pushed: push(rest, plan, goingOn, now), overruns };
 };
+
+/** Vessels that are in use since before now, or will be: what was washed up is free, what was filled is taken already. */
+const staysLeft = (stays: readonly VesselStay[], isDone: (task: TaskId) => boolean): readonly VesselStay[] =>
+  stays
+    .filter((stay) => stay.to === null || !isDone(stay.to))
+    .map((stay) => (stay.from !== null && isDone(stay.from) ? { ...stay, from: null } : stay));
 
 /** What is left of a running task: the segment that is under way, shortened or stretched to the new end, and those after. */
 const remainder = (task: Task, place: Placed, now: Moment, ends: Moment): Task => {

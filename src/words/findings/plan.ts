@@ -84,6 +84,14 @@ export const planSentences: SentencesOf<PlanFacts> = {
     says: `${title} goes into ${countText(tins, "tin", "tins")} where the card fills ${numberText(onCard)}, ${percentText(Math.abs(deeper - 1))} ${deeper > 1 ? "deeper" : "less deep"} than on the card.`,
     write: "Take other tins, or other covers, if the depth matters.",
   }),
+  "vessels-short": ({ title, vessel, wanted, has }) => ({
+    says: `${title} wants ${numberText(wanted)} of the ${vessel} at once, and this kitchen has ${numberText(has)} as large.`,
+    write: "Borrow what is missing, or make it in two lots.",
+  }),
+  "washing-up-after": ({ vessels, minutes }) => ({
+    says: `${countText(vessels, "pan, tray or container", "pans, trays and containers")} that nobody needs again are left to wash up after the service: about ${durationText(minutes)} for one pair of hands.`,
+    write: "It is not in the plan; give somebody a shift for it.",
+  }),
   "station-in-turns": ({ title, station, turns }) => ({
     says: `${title} does not fit the ${station} at once; it is done in ${turns} turns.`,
     write: "Check that the turns suit the dish, or find more room.",

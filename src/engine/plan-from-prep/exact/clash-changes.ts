@@ -16,13 +16,16 @@ export const withChange = (prep: Prep, change: Easing): Prep => {
         ...prep,
         lags: prep.lags.map((lag, l) => (l === change.lag ? { ...lag, [change.side]: change.minutes } : lag)),
       };
-    case "resource":
+    case "resource": {
+      // One more of a size is one more of each smaller size that it may stand in for.
+      const also = prep.resources.find((r) => r.id === change.resource)?.alsoIn ?? [];
       return {
         ...prep,
         resources: prep.resources.map((r) =>
-          r.id === change.resource ? { ...r, capacity: r.capacity + change.more } : r,
+          r.id === change.resource || also.includes(r.id) ? { ...r, capacity: r.capacity + change.more } : r,
         ),
       };
+    }
     case "oven":
       return { ...prep, ovens: [...prep.ovens, { id: otherOven, shelves: change.shelves, ...coldOf(prep) }] };
     case "hands": {

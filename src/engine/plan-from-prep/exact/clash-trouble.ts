@@ -196,7 +196,10 @@ const usual = (
     lateAnyway,
   };
   const late = plan.courses.filter((course) => course.lateMinutes > 0);
-  const used = new Set(prep.tasks.flatMap((t) => t.segments.flatMap((s) => s.uses.map((u) => u.resource))));
+  const used = new Set([
+    ...prep.tasks.flatMap((t) => t.segments.flatMap((s) => s.uses.map((u) => u.resource))),
+    ...(prep.stays ?? []).map((stay) => stay.resource),
+  ]);
   const sized: Sized[] = [
     ...late.map((course) => courseChange(course.course, course.lateMinutes)),
     ...prep.crew.flatMap((member) => shiftChanges(prep, member.name)),

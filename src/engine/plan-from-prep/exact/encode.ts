@@ -3,6 +3,7 @@ import { type Model, type Node, passed } from "../model.ts";
 import { type Choice, encodeCalendar } from "./encode-calendar.ts";
 import { type Group, isOrder, type Switches, switches } from "./encode-groups.ts";
 import { type Baker, encodeHeat } from "./encode-ovens.ts";
+import { encodeStays } from "./encode-stays.ts";
 
 /** What of the model goes into the solver. */
 export type Scope = {
@@ -56,6 +57,7 @@ export const encode = (model: Model, solver: LearningSolver, scope: Scope): Enco
   encodeLags(solver, on, model, starts);
   encodeLandings(solver, on, model, starts, scope);
   encodeLoads(solver, on, model, starts, cooks, ovens);
+  encodeStays(solver, on, model, starts);
   const bakers = model.nodes.flatMap((node, n): Baker[] => {
     const start = starts[n] ?? null;
     if (start === null || node.oven.length === 0) return [];

@@ -1,0 +1,42 @@
+import type { LatestTimes } from "./latest-times.ts";
+import type { VesselChain } from "./vessel-chains.ts";
+import type { VesselPool } from "./vessels.ts";
+
+/**
+ * Work may be done so much before it must, minutes: what is emptied in the meantime counts as needed again by what begins
+ * within this time before. What is plated is emptied when its course goes.
+ */
+const sooner = 120;
+
+type Timed = { readonly chain: VesselChain; readonly start: number; readonly end: number };
+
+/**
+ * What has to be washed up because something later may need the vessel: not the last ones in use, and not where there are
+ * enough for all that comes after. Told by the latest times of the work, for the plan is not made yet.
+ */
+export const neededAgain = (
+  chains: readonly VesselChain[],
+  pool: VesselPool,
+  times: LatestTimes,
+): ReadonlySet<VesselChain> => {
+  const all = chains.map(
+    (chain): Timed => ({
+      chain,
+      start: times(chain.from).start,
+      end: Math.max(...chain.frees.map(({ task, edge }) => times(task)[edge])),
+    }),
+  );
+  return new Set(all.filter((own) => isNeeded(own, all, pool)).map(({ chain }) => chain));
+};
+
+const isNeeded = ({ chain, end }: Timed, all: readonly Timed[], pool: VesselPool): boolean => {
+  const empty = chain.plated ? end : end - sooner;
+  const others = all.filter((other) => other.chain !== chain);
+  const begins = others.some((other) => other.chain.size <= chain.size && other.start >= empty);
+  if (!begins) return false;
+  const after = others.filter((other) => other.end > empty);
+  return pool.some((size, s) => {
+    const asked = after.reduce((sum, o) => sum + (o.chain.size >= s ? o.chain.amount : 0), 0);
+    return s <= chain.size && asked + chain.amount > size.orLarger;
+  });
+};
