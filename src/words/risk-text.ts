@@ -33,7 +33,10 @@ export const spareText = ({ spare, courses }: Risk): string => {
   if (courses.length === 0) return "No course lands whole in this plan: how sure it is cannot be told.";
   const worst = (of: readonly CourseRisk[]): number =>
     of.reduce((least, course) => Math.min(least, course.withinFive), 1);
-  return `All but the plating begun ${durationText(spare.minutes)} sooner: the least sure course goes from ${chanceText(worst(courses))} to ${chanceText(worst(spare.courses))}.`;
+  const surer = courses.some((course, k) => (spare.courses[k]?.withinFive ?? 0) > course.withinFive);
+  if (!surer)
+    return `All but the plating begun another ${durationText(spare.minutes)} sooner, as far as hands and limits let it, makes no course surer: the plan has its spare.`;
+  return `All but the plating begun ${durationText(spare.minutes)} sooner, as far as hands and limits let it: the least sure course goes from ${chanceText(worst(courses))} to ${chanceText(worst(spare.courses))}.`;
 };
 
 /** How much a task brings. */

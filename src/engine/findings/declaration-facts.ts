@@ -12,7 +12,7 @@ export type DeclarationFacts = {
   /** By the words of the card nothing cooks a raw animal food through. */
   "not-cooked-through": { name: string };
   /** The plan does this work for another version, which holds `name`, before it does it for these guests. */
-  "made-after-allergen": { title: string; guests: string; verb: string; name: string };
+  "made-after-allergen": { title: string; guests: string; verb: string; name: string; either: "yes" | "no" };
   /** Where `celsius` is null, the limit is of time alone; `minutes` is what the plan or the card gives, null for none. */
   "limit-broken": {
     title: string;

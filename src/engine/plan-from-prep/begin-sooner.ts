@@ -1,13 +1,7 @@
-import type { Plan } from "../model/plan.ts";
-import type { Prep } from "../model/prep.ts";
-import { compile } from "./compile.ts";
-import { follow } from "./follow.ts";
 import { takeOut } from "./insert.ts";
-import { longestPaths } from "./longest-paths.ts";
 import type { Model } from "./model.ts";
-import { standing } from "./order.ts";
 import { latestSpot, putAt } from "./place.ts";
-import { emptySchedule, nowhere, put, type Schedule, type Spot, spotOf } from "./schedule.ts";
+import { nowhere, put, type Schedule, type Spot, spotOf } from "./schedule.ts";
 
 /** 1 for each node that is a plate of some course. */
 export const platesOf = (model: Model): Uint8Array => {
@@ -48,23 +42,4 @@ export const beginSooner = (
     });
     if (!moved) put(schedule, node, spot.start, spot.cook, spot.oven);
   }
-};
-
-/** What is begun so much sooner may stand this much further off, so that it finds a place. */
-const room = 2;
-
-/** The same plan with all work but the plates begun so many minutes sooner, as far as that goes; why it stands so is not told. */
-export const planWithSpare = (prep: Prep, plan: Plan, minutes: number): Plan => {
-  const model = compile(prep);
-  const schedule = emptySchedule(model, longestPaths(model.nodes.length, model.arcs));
-  follow(schedule, plan.placed);
-  const start = schedule.start.slice();
-  beginSooner(
-    schedule,
-    platesOf(model),
-    room * minutes,
-    (node) => (start[node] as number) - minutes,
-    () => true,
-  );
-  return { ...plan, placed: standing(prep, schedule) };
 };

@@ -8,6 +8,7 @@ import { clashingLags } from "./clashing-lags.ts";
 import { compile } from "./compile.ts";
 import { ease } from "./ease.ts";
 import { leastLate } from "./exact/least-late.ts";
+import { guestsBefore } from "./guests-before.ts";
 import { guestsFirst } from "./guests-first.ts";
 import { withoutHopeless } from "./hopeless.ts";
 import { improve } from "./improve.ts";
@@ -108,6 +109,7 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
   settle(schedule);
   if (tries > 0 && !isProved()) {
     guestsFirst(schedule);
+    if (prep.spareTime !== undefined) guestsBefore(prep, schedule, chance, keepGoing);
     ease(schedule);
   }
   if (tries > 0) placeSpare(prep, schedule);

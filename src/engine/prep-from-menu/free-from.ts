@@ -30,5 +30,6 @@ export const freeFromPairs = (menu: Menu, tasks: readonly Task[]): readonly Free
           }
         }
   }
-  return [...pairs.values()];
+  // Where each holds what the other's guest may not have, no order is right: what is asked for then is clean kit between.
+  return [...pairs.values()].filter(({ before, after }) => !pairs.has(`${after} ${before}`));
 };

@@ -31,7 +31,17 @@ export const madeAfterAllergen = (menu: Menu, prep: Prep, plan: Plan): readonly 
               before.some((first) => first.verb === task.verb && startOf(first) < startOf(task)),
           );
           if (late === undefined) continue;
-          const facts = { title: dish.title, guests: guests.join(", "), verb: late.verb, name: held.name };
+          // Where theirs holds what a guest of the other may not have, one of the two comes second in any order.
+          const either = allergiesAmong(menu.sitting.guests, other).some((allergy) =>
+            own.ingredients.some((measured) => standsAgainst(measured, allergy.need)),
+          );
+          const facts = {
+            title: dish.title,
+            guests: guests.join(", "),
+            verb: late.verb,
+            name: held.name,
+            either: either ? "yes" : "no",
+          } as const;
           return [makeFinding("made-after-allergen", dish.source, late.span ?? dish.titleSpan, facts)];
         }
         return [];

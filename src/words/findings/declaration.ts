@@ -29,9 +29,16 @@ export const declarationSentences: SentencesOf<DeclarationFacts> = {
     says: `No step cooks ${quoted(name)} through.`,
     write: "Write the step that cooks it, or say on the menu that it is served raw.",
   }),
-  "made-after-allergen": ({ title, guests, verb, name }) => ({
-    says: `${quoted(title)} for ${guests}: the plan comes to ${quoted(verb)} after it was done with ${name}.`,
-    write: "Do theirs first, or on other kit or kit that has been washed.",
+  "made-after-allergen": ({ title, guests, verb, name, either }) => ({
+    says: `${quoted(title)} for ${guests}: the plan comes to ${quoted(verb)} after it was done with ${name}.${
+      either === "yes"
+        ? " No order helps here, since theirs holds what a guest of the other version may not have."
+        : ""
+    }`,
+    write:
+      either === "yes"
+        ? "Do one of them on other kit or kit that has been washed, or serve these guests one version that suits them both."
+        : "Do theirs first, or on other kit or kit that has been washed.",
   }),
   "limit-broken": (facts) => ({ says: `${quoted(facts.title)}: ${limitBroken(facts)}.`, write: null }),
   "held-too-long": ({ title, minutes, most }) => ({
