@@ -202,6 +202,16 @@ const cards: readonly { readonly is: string; readonly text: string; readonly out
     outline: "Bean pot | Serves 4 - 6 | Prep: 10 mins + Cook: 40 mins | ingredients 3, method 2, notes 1",
   },
   {
+    is: "a list that talks, between its headings",
+    text: "Damson ice\nServes 6\n\nIngredients\n700 g damsons, the riper the better. Sloes do as well, though you will want more sugar.\nA pint of cream, whipped until it only just holds.\nSugar (150 g)\nsalt\nIf you can't get damsons, plums are fine but duller.\nBrandy (to soak the sponge, 2 spoons for 6 glasses)\n3 - inch piece of cinnamon stick\n\nMethod\n1. Stew the damsons for 20 minutes.\n2. Fold in the cream and freeze.\n",
+    outline: "Damson ice | Serves 6 | – | ingredients 4, notes 1, ingredients 2, method 2",
+  },
+  {
+    is: "a list with its heading and work that begins before its own",
+    text: "Beetroot cure\nIngredients\n1 kg salmon\n200 g salt\n\nRub the salt into the salmon and chill it for 24 hours, turning it once.\nRinse, dry and slice it until nothing is left.\n\nMethod for the sauce\nStir mustard into cream for 2 minutes.\n",
+    outline: "Beetroot cure | – | – | ingredients 2, method 2, method (sauce) 1",
+  },
+  {
     is: "told in one breath",
     text: "Nan's cheese scones. Makes a dozen. Rub 100g butter into 450g self-raising flour, then stir in 200g cheddar. Add 280ml milk and bring it together. Cut into rounds and bake at 220C for 12 minutes. They'll keep two days in a tin.",
     outline: "Nan's cheese scones | Makes a dozen | \u2013 | method 4, keeping 1",

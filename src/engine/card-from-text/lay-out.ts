@@ -192,6 +192,34 @@ const spokenYields = (blocks: readonly OpenBlock[]): readonly Words[] => {
   return [];
 };
 
+/** "If you can't find it, take …", "I've found that …": a sentence that speaks to the reader and lists nothing. */
+const isTalk = (line: Line): boolean => {
+  const first = line.words.text.split(/[.!?](?:\s|$)/)[0] ?? "";
+  return (
+    line.ingredient <= 2 &&
+    first.split(/\s+/).length > 5 &&
+    /^(?:if|i|i['\u2019](?:ve|m|d)|you|we|it|this|these|most|any|the|that|don['\u2019]t|make sure|remember|note)\b/i.test(
+      first,
+    ) &&
+    /\b(?:i|you|we|is|are|was|were|can|will|works?|don['\u2019]t|doesn['\u2019]t|be|have|found)\b/i.test(
+      first,
+    )
+  );
+};
+
+/** True of a heading over the list when the next heading with another role is that of the method: all between is the list. */
+const isFramed = (lines: readonly Line[], at: number): boolean => {
+  for (let i = at + 1; i < lines.length; i += 1) {
+    const role = lines[i]?.heading?.role ?? null;
+    if (role !== null && role !== "ingredients" && role !== "to-serve") return role === "method";
+  }
+  return false;
+};
+
+/** The part that the list was in before talk broke it off. */
+const partOfList = (blocks: readonly OpenBlock[]): string | null =>
+  blocks.findLast((b) => b.role === "ingredients")?.part ?? null;
+
 const isFoodLine = ({ text }: Words): boolean =>
   !/[.!]$/.test(text) &&
   text.split(/\s+/).length <= 8 &&
@@ -218,6 +246,8 @@ export const layOut = (lines: readonly Line[]): Layout => {
     filled.add(block.role);
   };
   const has = (role: BlockRole): boolean => filled.has(role);
+  // Within a list that has its heading, and the method has its own below it.
+  let framed = false;
   const lastList = lines.findLastIndex((l) => l.heading?.role === "ingredients");
 
   const takeFacts = (words: Words, facts: NonNullable<Line["facts"]>): void => {
@@ -239,7 +269,9 @@ export const layOut = (lines: readonly Line[]): Layout => {
       put(now, line);
       return;
     }
-    const role = listed ? "ingredients" : (heading.role ?? below);
+    if (heading.role !== null && heading.role !== "to-serve")
+      framed = heading.role === "ingredients" && isFramed(lines, at);
+    const role = listed ? "ingredients" : (heading.role ?? (framed ? "ingredients" : below));
     const block = begin(role, words, listed ? "to serve" : heading.part, rest !== null);
     if (rest !== null) put(block, { ...line, words: rest, number: null });
   };
@@ -274,6 +306,21 @@ export const layOut = (lines: readonly Line[]): Layout => {
     else if ((done || turnsToWork(line, now)) && now.lines.length > 0) beginWith("method", line);
     else if (isRemark(line)) beginWith("notes", line);
     else put(now, line);
+  };
+
+  /** A line of a list between two headings: it is listed, unless it is talk, or the work plainly begins without its heading. */
+  const takeFramed = (line: Line, at: number, now: OpenBlock | null): void => {
+    const work = line.number !== null || (line.afterBlank && line.verb);
+    if (now === null || (work && looksDone(line)) || countsSteps(lines, at)) {
+      framed = false;
+      if (now?.role === "ingredients") takeListed(line, at, now);
+      else takeLoose(line, at, now);
+    } else if (namesPart(lines, at)) begin("ingredients", line.words, line.words.text.toLowerCase(), false);
+    else if (isTalk(line)) {
+      if (now.role === "notes") put(now, line);
+      else beginWith("notes", line);
+    } else if (now.role === "ingredients") put(now, line);
+    else put(begin("ingredients", null, partOfList(blocks), false), line);
   };
 
   const takeDone = (line: Line, at: number, now: OpenBlock): void => {
@@ -325,6 +372,7 @@ export const layOut = (lines: readonly Line[]): Layout => {
       !(now?.role === "method" && line.heading.role === null && !line.heading.marked && !line.afterBlank)
     )
       takeHeading(line, line.heading, at, now);
+    else if (framed) takeFramed(line, at, now);
     else if (
       now === null ||
       now.role === "notes" ||

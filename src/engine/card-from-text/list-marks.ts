@@ -10,7 +10,8 @@ export type Unmarked = {
 const bullet =
   /^(?:[*+\u2022\u00b7\u25e6\u25aa\u25ab\u25cf\u25cb\u2023\u2043\u2219\u2027\u25a0-\u25a2\u25fb\u25fc\u2b1c\u2610-\u2612\u2713\u2714\u27a4\u25b6>|-]|[\u2013\u2014](?=\s)|o(?=\s))[\ufe0e\ufe0f]?\s*(?:\[[ xX]?\]\s*)?/;
 const checkbox = /^\[[ xX]?\]\s+/;
-const numbered = /^(?:step\s*)?\(?(\d{1,4})(?:[.):\u3002]+\s+(?=\S)|\s?[-\u2013\u2014]\s+(?=\p{L}))/iu;
+const numbered =
+  /^(?:step\s*)?\(?(\d{1,4})(?:[.):\u3002]+\s+(?=\S)|\s?[-\u2013\u2014]\s+(?!inch|in\b|cm\b|mm\b)(?=\p{L}))/iu;
 const stepWord =
   /^step\s+(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)(?:\s*[.):\u2013\u2014-]+\s+(?=\S)|\s+(?!can\b|may\b|could\b|will\b|is\b|and\b|or\b|to\b)(?=\S))/i;
 const alone = /^(?:step\s*)?\(?\d{1,2}[.):]*$/i;
