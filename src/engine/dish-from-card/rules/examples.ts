@@ -1,12 +1,17 @@
 import type { Code } from "../../findings/codes.ts";
 import { amountBeyondListExamples } from "./amount-beyond-list.examples.ts";
+import { amountUnlikelyExamples } from "./amount-unlikely.examples.ts";
 import { beansNotBoiledExamples } from "./beans-not-boiled.examples.ts";
+import { componentNotMadeExamples } from "./component-not-made.examples.ts";
 import { coolingMissingExamples } from "./cooling-missing.examples.ts";
 import { coreTemperatureMissingExamples } from "./core-temperature-missing.examples.ts";
 import { coreTooLowExamples } from "./core-too-low.examples.ts";
 import { cueOnlyTimeExamples } from "./cue-only-time.examples.ts";
 import { garlicInOilKeptExamples } from "./garlic-in-oil-kept.examples.ts";
 import { gelatineDoubtfulExamples } from "./gelatine-doubtful.examples.ts";
+import { hotInFridgeExamples } from "./hot-in-fridge.examples.ts";
+import { keptTooLongExamples } from "./kept-too-long.examples.ts";
+import { leftOutExamples } from "./left-out.examples.ts";
 import { listedNotUsedExamples } from "./listed-not-used.examples.ts";
 import { listedTwiceExamples } from "./listed-twice.examples.ts";
 import { marinadeReusedExamples } from "./marinade-reused.examples.ts";
@@ -23,12 +28,14 @@ import { rawFlourEatenExamples } from "./raw-flour-eaten.examples.ts";
 import { rawMilkUsedExamples } from "./raw-milk-used.examples.ts";
 import { rawSproutsExamples } from "./raw-sprouts.examples.ts";
 import { readingExamples } from "./reading.examples.ts";
+import { reheatedTwiceExamples } from "./reheated-twice.examples.ts";
 import { restMissingExamples } from "./rest-missing.examples.ts";
 import type { Example } from "./rule.ts";
 import { saltDoubtfulExamples } from "./salt-doubtful.examples.ts";
 import { settingsDisagreeExamples } from "./settings-disagree.examples.ts";
 import { shellfishUncheckedExamples } from "./shellfish-unchecked.examples.ts";
 import { stepRepeatedExamples } from "./step-repeated.examples.ts";
+import { stuffingUncheckedExamples } from "./stuffing-unchecked.examples.ts";
 import { techniqueUnknownExamples } from "./technique-unknown.examples.ts";
 import { temperatureDoubtfulExamples } from "./temperature-doubtful.examples.ts";
 import { temperatureMissingExamples } from "./temperature-missing.examples.ts";
@@ -77,4 +84,11 @@ export const examplesOf: ReadonlyMap<Code, readonly Example[]> = new Map<Code, r
   ["step-repeated", stepRepeatedExamples],
   ["settings-disagree", settingsDisagreeExamples],
   ["amount-beyond-list", amountBeyondListExamples],
+  ["amount-unlikely", amountUnlikelyExamples],
+  ["component-not-made", componentNotMadeExamples],
+  ["kept-too-long", keptTooLongExamples],
+  ["reheated-twice", reheatedTwiceExamples],
+  ["hot-in-fridge", hotInFridgeExamples],
+  ["left-out", leftOutExamples],
+  ["stuffing-unchecked", stuffingUncheckedExamples],
 ]);

@@ -1,11 +1,16 @@
 import { amountBeyondList } from "./amount-beyond-list.ts";
+import { amountUnlikely } from "./amount-unlikely.ts";
 import { beansNotBoiled } from "./beans-not-boiled.ts";
+import { componentNotMade } from "./component-not-made.ts";
 import { coolingMissing } from "./cooling-missing.ts";
 import { coreTemperatureMissing } from "./core-temperature-missing.ts";
 import { coreTooLow } from "./core-too-low.ts";
 import { cueOnlyTime } from "./cue-only-time.ts";
 import { garlicInOilKept } from "./garlic-in-oil-kept.ts";
 import { gelatineDoubtful } from "./gelatine-doubtful.ts";
+import { hotInFridge } from "./hot-in-fridge.ts";
+import { keptTooLong } from "./kept-too-long.ts";
+import { leftOut } from "./left-out.ts";
 import { listedNotUsed } from "./listed-not-used.ts";
 import { listedTwice } from "./listed-twice.ts";
 import { marinadeReused } from "./marinade-reused.ts";
@@ -21,12 +26,14 @@ import { rawEgg } from "./raw-egg.ts";
 import { rawFlourEaten } from "./raw-flour-eaten.ts";
 import { rawMilkUsed } from "./raw-milk-used.ts";
 import { rawSprouts } from "./raw-sprouts.ts";
+import { reheatedTwice } from "./reheated-twice.ts";
 import { restMissing } from "./rest-missing.ts";
 import type { Rule } from "./rule.ts";
 import { saltDoubtful } from "./salt-doubtful.ts";
 import { settingsDisagree } from "./settings-disagree.ts";
 import { shellfishUnchecked } from "./shellfish-unchecked.ts";
 import { stepRepeated } from "./step-repeated.ts";
+import { stuffingUnchecked } from "./stuffing-unchecked.ts";
 import { techniqueUnknown } from "./technique-unknown.ts";
 import { temperatureDoubtful } from "./temperature-doubtful.ts";
 import { temperatureMissing } from "./temperature-missing.ts";
@@ -74,4 +81,11 @@ export const rules: readonly Rule[] = [
   stepRepeated,
   settingsDisagree,
   amountBeyondList,
+  amountUnlikely,
+  componentNotMade,
+  keptTooLong,
+  reheatedTwice,
+  hotInFridge,
+  leftOut,
+  stuffingUnchecked,
 ];

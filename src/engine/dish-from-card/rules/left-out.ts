@@ -1,0 +1,43 @@
+import { makeFinding } from "../../findings/make-finding.ts";
+import { placedActions } from "./dish-graph.ts";
+import { isPreserved, keepsBadly } from "./keeps-badly.ts";
+import type { Rule } from "./rule.ts";
+import { findIn, replaceWords } from "./sentence-edits.ts";
+
+const place =
+  "(?:at (?:a )?(?:cool )?room temperature|on the (?:side|worktop|counter|bench|table|stove|hob)|in the pan|out of the fridge|in (?:a|the) (?:warm|cool) (?:place|room)|unrefrigerated)";
+const long =
+  "(?:overnight|all (?:day|night)|until (?:tomorrow|the next day|the morning)|till (?:tomorrow|the next day|the morning)|for (?:(?:at least |about |up to )?(?:[3-9]|\\d\\d)(?: (?:or|to) \\d+)? hours|(?:three|four|five|six|eight|ten|several) hours|(?:a|two|\\d+) days?))";
+const out = new RegExp(`\\b(?:${place}[^.;]{0,30}\\b${long}|${long}[^.;]{0,20}\\b${place})`, "i");
+
+/**
+ * Meat, fish, rice or stock that stands out of the cold for hours. Source: FSA (within one to two hours); 2013 Food
+ * Hygiene Regulations, Schedule 4 (four hours once above 8 °C); FDA Food Code 3-501.19 (four hours).
+ */
+export const leftOut: Rule = {
+  code: "left-out",
+  check: (dish) => {
+    const risky = keepsBadly(dish);
+    if (risky === null || isPreserved(dish) || placedActions(dish).length === 0) return [];
+    return dish.steps.flatMap((step) => {
+      const span = findIn(step, out);
+      if (
+        span === null ||
+        /\b(?:soak|prove|rise|dough|starter|ferment|dry|defrost|thaw|onions?|beans)\b/i.test(step.text)
+      )
+        return [];
+      return [
+        makeFinding(
+          "left-out",
+          dish.source,
+          span,
+          { name: risky.name },
+          {
+            related: [{ source: dish.source, span: risky.span }],
+            fixes: [{ kind: "add-caution", edits: [replaceWords(span, "for no longer than 90 minutes")] }],
+          },
+        ),
+      ];
+    });
+  },
+};
