@@ -54,6 +54,22 @@ describe("rules", () => {
       }
   });
 
+  it.each(table)("%s, example %i: no fix that it offers brings another warning", (code, _, example) => {
+    const warnings = (text: string): ReadonlyMap<string, number> => {
+      const found = new Map<string, number>();
+      for (const f of readCard(text, "card").findings)
+        if (f.severity !== "note") found.set(f.code, (found.get(f.code) ?? 0) + 1);
+      return found;
+    };
+    const before = warnings(example.card);
+    for (const finding of of(example.card, code))
+      for (const fix of finding.fixes) {
+        const text = applied(example.card, fix.edits);
+        for (const [other, many] of warnings(text))
+          expect(many, `${other} in ${text}`).toBeLessThanOrEqual(before.get(other) ?? 0);
+      }
+  });
+
   it.each(rules.map((rule) => rule.code))(
     "%s offers a fix in some example, or says why it cannot",
     (code) => {

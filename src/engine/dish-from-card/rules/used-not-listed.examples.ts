@@ -62,4 +62,35 @@ Method
 2. Roll out, cut into rounds and bake at 170°C for 25 minutes.
 `,
   },
+  {
+    card: `Spiced lentils
+
+Serves 4
+
+300 g red lentils
+1 onion, chopped
+1 tsp salt
+
+Method
+
+1. Fry the onion in 2 tbsp of ghee for 10 minutes, until golden.
+2. Add the lentils, the salt and the coconut milk and simmer for 25 minutes.
+`,
+    says: ["ghee", "coconut milk"],
+    fixed: `Spiced lentils
+
+Serves 4
+
+300 g red lentils
+1 onion, chopped
+1 tsp salt
+2 tbsp ghee
+400 ml coconut milk
+
+Method
+
+1. Fry the onion in 2 tbsp of ghee for 10 minutes, until golden.
+2. Add the lentils, the salt and the coconut milk and simmer for 25 minutes.
+`,
+  },
 ];

@@ -41,10 +41,10 @@ export const usedNotListed: Rule = {
     // What is in every kitchen is often left off a list: one note for all of it.
     const small = all.filter((u) => isEveryday(u.food.id));
     return [
-      ...all.filter((u) => !isEveryday(u.food.id)).map((u) => say(dish, u, u.name, u.food.name)),
+      ...all.filter((u) => !isEveryday(u.food.id)).map((u) => say(dish, u, [u])),
       ...small.slice(0, 1).map(
         (u): Finding => ({
-          ...say(dish, u, small.map((s) => s.name).join(", "), u.food.name),
+          ...say(dish, u, small),
           severity: "note",
         }),
       ),
@@ -52,17 +52,27 @@ export const usedNotListed: Rule = {
   },
 };
 
-const say = (dish: Dish, unlisted: Unlisted, name: string, food: string): Finding => {
-  const last = dish.ingredients.at(-1);
-  const at = last?.span.end ?? 0;
+const say = (dish: Dish, unlisted: Unlisted, all: readonly Unlisted[]): Finding => {
+  const at = dish.ingredients.at(-1)?.span.end ?? 0;
+  const lines = all.map((u) => `\n${toldAmount(dish, u) ?? "some"} ${u.name}`).join("");
   return makeFinding(
     "used-not-listed",
     dish.source,
     { start: unlisted.start, end: unlisted.end },
-    { name, food },
-    { fixes: [{ kind: "add-ingredient", edits: [{ span: { start: at, end: at }, text: `\n${name}` }] }] },
+    { name: all.map((u) => u.name).join(", "), food: unlisted.food.name },
+    { fixes: [{ kind: "add-ingredient", edits: [{ span: { start: at, end: at }, text: lines }] }] },
   );
 };
+
+const stated =
+  /(?:(?:\d+\s+)?\d+[/\u2044]\d+|\d*\s*[½¼¾⅓⅔]|\d+(?:[.,]\d+)?)\s*(?:kg|g|ml|l|litres?|tbsps?|tsps?|tablespoons?|teaspoons?|cups?|oz|ounces?|lbs?|pounds?|cloves?|sprigs?|slices?)?(?=\s+(?:of\s+)?(?:the\s+)?$)/iu;
+
+/**
+ * The amount that the method gives with the food; null when it gives none. The line then says "some", which is read as
+ * an amount that nobody told, and is said so.
+ */
+const toldAmount = (dish: Dish, unlisted: Unlisted): string | null =>
+  stated.exec(dish.text.slice(Math.max(0, unlisted.start - 40), unlisted.start))?.[0].trim() ?? null;
 
 const unlistedIn = (
   step: Step,
