@@ -41,6 +41,17 @@ const minutes = z.union(
   because("minutes"),
 );
 
+const segments = listOf(
+  strictMap({
+    minutes,
+    attention: oneOf(["hands", "mind", "none"], "attention"),
+    uses: listOf(
+      strictMap({ resource: nameText, amount: positive.optional(), celsius: integer.optional() }),
+    ).optional(),
+    manned: yesOrNo.optional(),
+  }),
+);
+
 const edge = oneOf(["start", "end"], "edge");
 
 /** tamis-problem/1: every key is known, and what may be left out says so in docs/formats.md. */
@@ -64,16 +75,8 @@ export const problemSchema = strictMap({
       finishing: yesOrNo.optional(),
       cooks: listOf(nameText).optional(),
       starts: stretch.optional(),
-      segments: listOf(
-        strictMap({
-          minutes,
-          attention: oneOf(["hands", "mind", "none"], "attention"),
-          uses: listOf(
-            strictMap({ resource: nameText, amount: positive.optional(), celsius: integer.optional() }),
-          ).optional(),
-          manned: yesOrNo.optional(),
-        }),
-      ),
+      segments,
+      ways: listOf(segments).optional(),
     }),
   ),
   lags: listOf(

@@ -70,11 +70,16 @@ const wrongNames = (file: YamlFile, problem: ProblemFile) => {
     task.cooks?.forEach((cook, c) => {
       names.known(cook, "cook", cooks, ["tasks", t, "cooks", c]);
     });
-    task.segments.forEach((segment, s) => {
-      segment.uses?.forEach((use, u) => {
-        names.known(use.resource, "resource", resources, ["tasks", t, "segments", s, "uses", u, "resource"]);
+    const lists = [
+      { segments: task.segments, at: ["segments"] as const },
+      ...(task.ways ?? []).map((segments, w) => ({ segments, at: ["ways", w] as const })),
+    ];
+    for (const { segments, at } of lists)
+      segments.forEach((segment, s) => {
+        segment.uses?.forEach((use, u) => {
+          names.known(use.resource, "resource", resources, ["tasks", t, ...at, s, "uses", u, "resource"]);
+        });
       });
-    });
   });
   problem.courses.forEach((course, c) => {
     course.plates.forEach((id, i) => {
@@ -138,6 +143,7 @@ const prepOf = (problem: ProblemFile): Prep => {
         objects: [],
         amount: null,
         segments: task.segments.map(segmentOf),
+        ...(task.ways === undefined ? {} : { ways: task.ways.map((way) => way.map(segmentOf)) }),
         finishing: task.finishing ?? plateOf.has(task.id),
         span: null,
         ...(task.cooks === undefined ? {} : { cooks: task.cooks }),

@@ -1,4 +1,4 @@
-import type { ClashDemand, GoalLevel, LevelValue, Plan, Prep } from "#engine/index.ts";
+import type { ClashDemand, GoalLevel, LevelValue, Placed, Plan, Prep, Segment, Task } from "#engine/index.ts";
 
 /** When, in seconds since the work began, the first whole plan and the best one were there, and how long it all took. */
 export type Timing = {
@@ -24,6 +24,7 @@ const partNames: { readonly [L in GoalLevel]: string } = {
  */
 export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
   const levels = plan.objective.levels;
+  const several = prep.tasks.some((task) => (task.ways ?? []).length > 0);
   const whole = plan.unplaced.length === 0 && plan.violations.length === 0;
   // What only lateness would cure proves nothing: the format sets lateness no limit.
   const conflict = whole
@@ -34,7 +35,7 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
       );
   const placed = new Map(plan.placed.map((p) => [p.task, p]));
   const status = !whole
-    ? conflict === undefined
+    ? conflict === undefined && plan.impossible !== true
       ? "unknown"
       : "infeasible"
     : levels.every((level) => level.proved)
@@ -54,12 +55,13 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
       place(prep.crew.findIndex((cook) => cook.name === placed.get(task.id)?.cook)),
     ),
     ovenOfSegment: prep.tasks.flatMap((task) =>
-      task.segments.map((segment) =>
+      segmentsDone(task, placed.get(task.id)).map((segment) =>
         segment.uses.some((use) => ovenIds.has(use.resource))
           ? place(prep.ovens.findIndex((oven) => oven.id === placed.get(task.id)?.oven))
           : null,
       ),
     ),
+    ...(several ? { wayOfTask: prep.tasks.map((task) => placed.get(task.id)?.way ?? 0) } : {}),
     ...(conflict === undefined
       ? {}
       : {
@@ -76,6 +78,10 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
     ...timing,
   };
 };
+
+/** The segments of the way in which a task is done; of one without a place, those it has of itself. */
+const segmentsDone = (task: Task, placed: Placed | undefined): readonly Segment[] =>
+  task.ways?.[(placed?.way ?? 0) - 1] ?? task.segments;
 
 /** Lags first, in the order of the file, the least side before the most; the rest as they come. */
 const byPlace = (a: ClashDemand, b: ClashDemand): number => {

@@ -9,13 +9,14 @@ import { brokenShape } from "./broken-shape.ts";
 import { brokenSpan } from "./broken-span.ts";
 import { brokenStays } from "./broken-stays.ts";
 import { brokenValues } from "./broken-values.ts";
-import { layOut } from "./lay-out.ts";
+import { asPlanned, layOut } from "./lay-out.ts";
 
 /**
  * Proves a plan against every demand of its prep; shares no code with the planner. Empty when it holds.
  * Tasks that the plan says it could not place are let go; every task it did place must obey every rule.
  */
-export const checkFromPlan = (prep: Prep, plan: Plan): readonly Violation[] => {
+export const checkFromPlan = (given: Prep, plan: Plan): readonly Violation[] => {
+  const prep = asPlanned(given, plan);
   const laid = layOut(prep, plan);
   return [
     ...brokenShape(prep, plan),

@@ -55,6 +55,8 @@ export type Placed = {
   readonly cook: string | null;
   /** The oven of its oven segments; null when it uses none. */
   readonly oven: string | null;
+  /** How it is done, of a task with several ways: 0 (so it is when absent) as its segments say, n as the n-th of its ways. */
+  readonly way?: number;
   /** What keeps it from standing later (or, for a late course, earlier); never empty. */
   readonly because: readonly Cause[];
 };
@@ -113,6 +115,8 @@ export type Plan = {
   readonly courses: readonly CourseLanding[];
   /** Tasks that found no place; then the plan is not whole. */
   readonly unplaced: readonly TaskId[];
+  /** Set when it was proved that no plan is whole. */
+  readonly impossible?: true;
   readonly status: "on-time" | "late" | "partial";
   /** Lateness, weighted holding, calm; compared in this order. */
   readonly objective: {

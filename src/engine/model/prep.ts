@@ -49,6 +49,8 @@ export type Task = {
   /** Pieces, portions or grams, when it helps: "24 portions". Facts, words are made in words/. */
   readonly amount: { readonly value: number; readonly unit: "g" | "portion" | "piece" | "batch" } | null;
   readonly segments: readonly Segment[];
+  /** Other ways to do it, each with segments of its own: by machine or by hand, in the steamer or on a burner. The planner chooses. */
+  readonly ways?: readonly (readonly Segment[])[];
   /** Board, knife and hands are cleaned down before anything else: raw meat, fish or egg was handled. Its minutes are in the segments. */
   readonly thenClean?: boolean;
   /** Belongs to the last hour anyway: finishing and plating. */

@@ -20,6 +20,7 @@ import { prove, triesBeforeProof } from "./prove.ts";
 import { emptySchedule, type Schedule } from "./schedule.ts";
 import { placeSpare } from "./spare.ts";
 import { levelsOf, summary } from "./summary.ts";
+import { planWithWays } from "./ways.ts";
 
 /** What is known while a plan is looked for: how many tasks have no place, and each level. */
 export type PlanProgress = {
@@ -51,7 +52,13 @@ const firstTurn = 50_000;
 const triesEachTurn = 15;
 
 /** Places every task. The plan it returns has not been checked; the pipeline has the checker do that. */
-export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
+export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> =>
+  prep.tasks.some((task) => (task.ways ?? []).length > 0)
+    ? planWithWays(prep, effort, planOneWay)
+    : planOneWay(prep, effort);
+
+/** Places every task as its segments say, whatever other ways there are. */
+const planOneWay = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
   const { model: kept, rings } = clashingLags(compile(prep));
   const { model, paths } = withoutHopeless(kept, mostSlip);
   const schedule = emptySchedule(model, paths);
@@ -113,9 +120,18 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
     ease(schedule);
   }
   if (tries > 0) placeSpare(prep, schedule);
-  const plan = summary(prep, schedule, proof.bounds);
+  const summed = summary(prep, schedule, proof.bounds);
+  const plan: Plan = proof.impossible && isSure(prep, kept, model) ? { ...summed, impossible: true } : summed;
   return { value: plan, findings: planFindings(prep, plan, rings) };
 };
+
+/**
+ * True when a proof that no schedule is whole is one for the prep too: no task was given up only because its course would be
+ * too late, and no course may end with another plate than the one that is taken for its last.
+ */
+const isSure = (prep: Prep, kept: Model, model: Model): boolean =>
+  (givesUp(kept) || !givesUp(model)) &&
+  prep.courses.every((goal) => goal.landsWith === "first" || goal.plateTasks.length < 2);
 
 /** True when some task was given up beforehand: then no schedule is whole. */
 const givesUp = (model: Model): boolean =>
