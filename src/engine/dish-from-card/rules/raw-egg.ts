@@ -33,18 +33,18 @@ const isInDough = (dish: Dish, touched: readonly Placed[]): boolean => {
     hazardsOf(o.index).some((h) => h === "raw-flour" || h === "raw-mince"),
   );
   const first = touched[0]?.step.index ?? 0;
-  const met =
-    touched.find((p) => binders.some((o) => actionsOn(dish, o.index).includes(p))) ??
-    // "Beat in the eggs. Sift the flour over and fold it in": the next steps, with nothing in them that is fried by itself.
-    all.find(
-      ({ action, step }) =>
-        step.index >= first &&
-        step.index <= first + near &&
-        action.uses.some((u) => binders.some((o) => o.index === u.ingredient)) &&
-        !action.uses.some((u) =>
-          hazardsOf(u.ingredient).some((h) => /^raw-(?:fish|meat|poultry|shellfish)$/.test(h)),
-        ),
-    );
+  const joined = touched.find((p) => binders.some((o) => actionsOn(dish, o.index).includes(p)));
+  // "Beat in the eggs. Sift the flour over and fold it in": the next steps, with nothing in them that is fried by itself.
+  const follows = all.find(
+    ({ action, step }) =>
+      step.index >= first &&
+      step.index <= first + near &&
+      action.uses.some((u) => binders.some((o) => o.index === u.ingredient)) &&
+      !action.uses.some((u) =>
+        hazardsOf(u.ingredient).some((h) => /^raw-(?:fish|meat|poultry|shellfish)$/.test(h)),
+      ),
+  );
+  const met = follows ?? joined;
   if (met === undefined) return false;
   return (
     /\bbrown(?:s|ed|ing)?\b|\bgolden\b/i.test(toldFrom(dish, met)) ||

@@ -1,0 +1,97 @@
+import type { Code } from "#engine/index.ts";
+import type { Planted } from "./planted.ts";
+
+const slip = (card: string, from: string, to: string, code: Code): Planted => ({ card, from, to, code });
+
+/** More slips in the clean cards: lines left out that the method names by their kind, units mixed up, scales mixed up, keeping. */
+export const plantedMore: readonly Planted[] = [
+  slip("beef-stew", "400 ml beef stock\n", "", "used-not-listed"),
+  slip("beef-stew", "2 bay leaves\n", "", "used-not-listed"),
+  slip("beef-stew", "2 cloves garlic, crushed\n", "", "used-not-listed"),
+  slip("bolognese", "200 ml whole milk\n", "", "used-not-listed"),
+  slip("chocolate-mousse", "300 ml double cream\n", "", "used-not-listed"),
+  slip("meringues", "400 g strawberries, hulled and quartered\n", "", "used-not-listed"),
+  slip("pilaf", "250 g basmati rice\n", "", "used-not-listed"),
+  slip("roast-pork", "1 tbsp fennel seeds, crushed\n", "", "used-not-listed"),
+  slip("panna-cotta", "300 ml buttermilk\n", "", "used-not-listed"),
+  slip("naan", "250 g natural yogurt\n", "", "used-not-listed"),
+  slip("tomato-salad", "lay them on a wide plate", "spread them over the custard", "component-not-made"),
+  slip("mint-lemonade", "Pour over ice.", "Pour over the meringue.", "component-not-made"),
+  slip("white-loaf", "220 °C", "220 °F", "temperature-doubtful"),
+  slip("victoria-sponge", "180 °C", "356 °C", "temperature-doubtful"),
+  slip("salmon-potatoes", "190 °C", "19 °C", "temperature-doubtful"),
+  slip("roast-chicken", "200 °C", "450 °C", "temperature-doubtful"),
+  slip("roast-pork", "down to 170 °C", "down to 240 °C", "temperature-doubtful"),
+  slip("fish-and-chips", "Bring the oil to 180 °C", "Bring the oil to 280 °C", "temperature-doubtful"),
+  slip("hollandaise", "at 70 °C", "at 170 °C", "temperature-doubtful"),
+  slip("chickpea-curry", "then the cumin", "then 5 tsp of the cumin", "amount-beyond-list"),
+  slip("pickled-cucumber", "with the salt", "with 5 tsp of the salt", "amount-beyond-list"),
+  slip("tomato-salad", "in the vinegar", "in 4 tbsp of the vinegar", "amount-beyond-list"),
+  slip("leek-potato-soup", "sweat the leeks", "sweat 1.5 kg of the leeks", "amount-beyond-list"),
+  slip("meringues", "220 g caster sugar", "220 kg caster sugar", "amount-unlikely"),
+  slip("naan", "30 g butter, melted", "30 butter, melted", "amount-unlikely"),
+  slip("beef-stew", "1 kg stewing beef", "1 g stewing beef", "amount-unlikely"),
+  slip("braised-lamb", "4 cloves of garlic", "400 cloves of garlic", "amount-unlikely"),
+  slip("roast-pork", "2 kg pork loin", "2 g pork loin", "amount-unlikely"),
+  slip(
+    "roast-chicken",
+    "3. Set the chicken on the onions in a roasting tin and roast",
+    "3. Rest the chicken for 20 minutes on a board.\n4. Set the chicken on the onions in a roasting tin and roast",
+    "order-doubtful",
+  ),
+  slip(
+    "panna-cotta",
+    "1. Soak the gelatine",
+    "1. Squeeze out the gelatine.\n2. Soak the gelatine",
+    "order-doubtful",
+  ),
+  slip(
+    "leek-potato-soup",
+    "2. Add the potatoes",
+    "2. Blend until smooth.\n3. Add the potatoes",
+    "order-doubtful",
+  ),
+  slip("pilaf", "Fluff with a fork and serve at once.", "Leave at room temperature overnight.", "left-out"),
+  slip(
+    "chicken-traybake",
+    "scatter with the parsley and serve at once",
+    "cover and leave on the side until tomorrow",
+    "left-out",
+  ),
+  slip(
+    "beef-stew",
+    "take out the bay leaves and serve",
+    "take out the bay leaves and put the pot straight into the fridge while hot",
+    "hot-in-fridge",
+  ),
+  slip(
+    "pilaf",
+    "Fluff with a fork and serve at once.",
+    "Fluff with a fork and serve at once. It keeps for 5 days in the fridge.",
+    "kept-too-long",
+  ),
+  slip(
+    "hollandaise",
+    "Serve at once.",
+    "Serve at once, or keep it for 2 weeks in the fridge.",
+    "kept-too-long",
+  ),
+  slip(
+    "bolognese",
+    "Serve with the Parmesan.",
+    "Serve with the Parmesan. It keeps for 3 weeks in the fridge.",
+    "kept-too-long",
+  ),
+  slip(
+    "beef-stew",
+    "take out the bay leaves and serve",
+    "take out the bay leaves and serve. It can be reheated again and again",
+    "reheated-twice",
+  ),
+  slip(
+    "tomato-salad",
+    "4. Tear the basil over and serve.",
+    "4. Add three quarters of the shallot, then half the shallot.\n5. Tear the basil over and serve.",
+    "more-used-than-listed",
+  ),
+];
