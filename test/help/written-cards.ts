@@ -23,6 +23,8 @@ const ends = [
   "Bring to the boil and simmer for 10 minutes. Blend till smooth.",
   "Put into the oven at 180°C for 50 minutes.",
   "Bring to the boil and reduce for 15 minutes. Strain.",
+  "Simmer until it has thickened, about 20 minutes. Serve at once.",
+  "Simmer for 12 minutes. Garnish with the leaves and serve.",
   "Simmer for 15 minutes. Cool for an hour, then chill overnight.",
 ];
 const serving = ["", "\nTo serve\n\nLadle into bowls.\n", "\nTo serve\n\nReheat for 10 minutes and serve.\n"];

@@ -6,7 +6,6 @@ import { type Exposure, heatFlowed, minutesToMiddle, temperatureAfter } from "#e
 import { heatToWarm, iceToCool, minutesToGive } from "#engine/heat/energy.ts";
 import { potSurface, simmerLoss } from "#engine/heat/evaporation.ts";
 import { freezingMinutes, thawingMinutes } from "#engine/heat/freezing.ts";
-import { lethality } from "#engine/heat/lethality.ts";
 import { minutesInOven } from "#engine/heat/oven-load.ts";
 import { type Shape, seriesOf, shapes } from "#engine/heat/series.ts";
 import { partFrozen, thermalProperties } from "#engine/heat/thermal-properties.ts";
@@ -236,22 +235,6 @@ describe("heat", () => {
       fc.property(between(0.1, 30), between(1, 4), between(5, 180), (kilos, by, asked) => {
         expect(inOven(kilos, asked)).toBeGreaterThanOrEqual(asked);
         expect(inOven(kilos * by, asked)).toBeGreaterThanOrEqual(inOven(kilos, asked));
-      }),
-    );
-  });
-
-  it("kills by the exact integral: never more than joining the worths of the readings", () => {
-    const basis = { reference: celsius(70), z: 7.5 };
-    fc.assert(
-      fc.property(fc.array(between(50, 80), { minLength: 2, maxLength: 12 }), (temperatures) => {
-        const log = temperatures.map((t, i) => ({ minute: minutes(i * 3), celsius: celsius(t) }));
-        const worth = (t: number) => 10 ** ((t - 70) / 7.5);
-        const joined = temperatures
-          .slice(1)
-          .reduce((sum, t, i) => sum + (3 * (worth(t) + worth(temperatures[i]!))) / 2, 0);
-        const exact = lethality(log, basis);
-        expect(exact).toBeGreaterThan(0);
-        expect(exact).toBeLessThanOrEqual(joined * (1 + 1e-9));
       }),
     );
   });

@@ -24,13 +24,6 @@ import {
 } from "../../src/engine/heat/energy.ts";
 import { openSurfaceLoss, vapourPressure } from "../../src/engine/heat/evaporation.ts";
 import { plankMinutes, thawingMinutes } from "../../src/engine/heat/freezing.ts";
-import {
-  type Basis,
-  decimalReduction,
-  equivalentTime,
-  lethality,
-  reductions,
-} from "../../src/engine/heat/lethality.ts";
 import { transferOf } from "../../src/engine/heat/media.ts";
 import { eigenvalue, type Shape, seriesOf, weightOf } from "../../src/engine/heat/series.ts";
 import { rateFrom, rateOf, stirredAfter, stirredMinutes } from "../../src/engine/heat/stirred.ts";
@@ -164,16 +157,10 @@ const newton = (medium: number, k: number) => (target: number) =>
   stirredMinutes(k, celsius(57), celsius(target), celsius(medium));
 const foodCode = "FDA Food Code 3-501.14(A), as Newton's law";
 
-const z = (reference: number, of: number): Basis => ({ reference: celsius(reference), z: of });
-const log = (...rows: readonly (readonly [number, number])[]) =>
-  rows.map(([minute, at]) => ({ minute: minutes(minute), celsius: celsius(at) }));
-const mincedBeef = log([0, 50], [10, 60], [20, 66], [25, 68], [30, 69], [35, 68], [45, 62]);
-const fsai = "FSAI 2018 and ACMSF 2007: 70 °C for 2 minutes, z 7.5 and 6";
-
 const water = specificHeat(4186);
 const fiveLitres = heatToWarm(grams(5000), water, celsius(15), celsius(100));
 
-/** Heat: properties of foods, conduction, cooling, boiling, evaporation, freezing, kill by heat. */
+/** Heat: properties of foods, conduction, cooling, boiling, evaporation, freezing. */
 export const checks: readonly Check[] = [
   ofComponent("water", "conductivity", 60, 0.65271),
   ofComponent("water", "density", 100, 959.92),
@@ -621,93 +608,6 @@ export const checks: readonly Check[] = [
       flowsOf({ kind: "brick", sides: [metres(0.02), metres(0.04), metres(0.06)] }).map((flow) => flow.half),
       [0.01, 0.02, 0.03],
       1e-12,
-    ],
-  },
-  {
-    what: "70 °C for 2 minutes is worth so many at 65 °C: z 7.5, z 6",
-    source: fsai,
-    run: () => [
-      [7.5, 6].map((of) => equivalentTime(minutes(2), celsius(65), z(70, of))),
-      [9.283, 13.63],
-      0.01,
-    ],
-  },
-  {
-    what: "and at 75 °C: seconds, z 7.5, z 6",
-    source: fsai,
-    run: () => [
-      [7.5, 6].map((of) => equivalentTime(minutes(2), celsius(75), z(70, of)) * 60),
-      [25.9, 17.6],
-      0.1,
-    ],
-  },
-  {
-    what: "90 °C for 10 minutes at 85 °C (z 9) and at 95 °C (z 10): minutes",
-    source: "FSA vac-pack guidance 2020, table: 36 and 3.2",
-    run: () => [
-      [
-        equivalentTime(minutes(10), celsius(85), z(90, 9)),
-        equivalentTime(minutes(10), celsius(95), z(90, 10)),
-      ],
-      [35.9, 3.16],
-      0.05,
-    ],
-  },
-  {
-    what: "112 minutes at 130 °F is worth so many seconds at 150 °F, z 10 °F",
-    source: "FSIS Appendix A 1999: 67",
-    run: () => [
-      equivalentTime(minutes(112), celsiusFromFahrenheit(150), {
-        reference: celsiusFromFahrenheit(130),
-        z: 10 / 1.8,
-      }) * 60,
-      67.2,
-      1,
-    ],
-  },
-  {
-    what: "10 minutes at 115 °C: F0",
-    source: "Bigelow's model, reference 121.1 °C, z 10",
-    run: () => [lethality(log([0, 115], [10, 115]), z(121.1, 10)), 2.455, 0.001],
-  },
-  {
-    what: "12 D at 111.1 °C with D 0.2 at 121.1: minutes",
-    source: "thermal-processing tables: 24",
-    run: () => [12 * decimalReduction(minutes(0.2), celsius(111.1), z(121.1, 10)), 24, 0.1],
-  },
-  {
-    what: "a log of minced beef to 69 °C: minutes at 70 °C, z 7.5, z 6 (joining the worths gives 13.54)",
-    source: "Bigelow's model, exact integral",
-    run: () => [[7.5, 6].map((of) => lethality(mincedBeef, z(70, of))), [12.311, 9.989], 0.005],
-  },
-  {
-    what: "a retort's log to 121.1 °C: F0 (joining the worths gives 13.25)",
-    source: "Bigelow's model, exact integral",
-    run: () => [
-      lethality(
-        log([0, 100], [5, 110], [10, 118], [15, 121.1], [20, 121.1], [25, 110], [30, 90]),
-        z(121.1, 10),
-      ),
-      11.732,
-      0.005,
-    ],
-  },
-  {
-    what: "Listeria, D55 12.66, z 9.22: D at 60 and 70 °C",
-    source: "Baldwin, Sous Vide for the Home Cook: 3.63, 0.299",
-    run: () => [
-      [60, 70].map((at) => decimalReduction(minutes(12.66), celsius(at), z(55, 9.22))),
-      [3.63, 0.299],
-      0.01,
-    ],
-  },
-  {
-    what: "20 minutes at 62 °C: tenfold reductions of Listeria, D60 3.63, z 9.22",
-    source: "Bigelow's model",
-    run: () => [
-      reductions(minutes(20), decimalReduction(minutes(3.63), celsius(62), z(60, 9.22))),
-      9.08,
-      0.01,
     ],
   },
   {
