@@ -10,6 +10,9 @@ const kept = new Set(["chill", "store", "freeze"]);
 const quick =
   /\b(quick(ly)?|fast|rapid(ly)?|shallow|iced?|cold (water|running)|within|as soon as|at once|straight away|blast|spread (it|them)? ?out|under cold)\b/i;
 
+// "Serve at once" speaks of no cooling.
+const served = /\bserve[^.;]*/gi;
+
 // FSA: into the fridge within one to two hours; 90 minutes is widely advised.
 const soon = 90;
 
@@ -51,7 +54,9 @@ const growsBack = (i: Ingredient): boolean => {
   const food = i.food === null ? null : foodById(i.food);
   if (food === null) return false;
   return (
-    food.hazards.some((h) => /^(cooked-rice|raw-poultry|raw-meat|raw-mince)$/.test(h)) ||
+    food.hazards.some((h) =>
+      /^(cooked-rice|raw-poultry|raw-meat|raw-mince|raw-fish|raw-shellfish)$/.test(h),
+    ) ||
     /\b(stock|broth|bones?)\b/.test(food.name) ||
     (food.shelf === "dry" &&
       /\brice\b/.test(food.name) &&
@@ -78,7 +83,7 @@ const slowCooling = (dish: Dish, i: Ingredient): Placed | null => {
     }
     if (!hot) continue;
     const length = action.minutes !== null && !action.minutes.assumed ? action.minutes.likely : null;
-    if (technique.id === "cool-quickly" || quick.test(step.text)) cooledWell = true;
+    if (technique.id === "cool-quickly" || quick.test(step.text.replace(served, ""))) cooledWell = true;
     if (technique.id === "cool" && length !== null && length <= soon) cooledWell = true;
     if (
       !cooledWell &&

@@ -20,10 +20,10 @@ export const ratioBroken: Rule = {
     return linesWithRatio(dish.text).flatMap(({ line, start }) => {
       const tokens = tokenise(line);
       return tokens.flatMap((token, i) => {
-        const first = termAt(tokens, i, names);
-        if (first === null || tokens[first.to]?.text !== "to") return [];
-        const second = termAt(tokens, first.to + 1, names);
-        if (second === null || second.ingredient === first.ingredient || second.value <= 0) return [];
+        const pair = partsAt(tokens, i, names) ?? muchAt(tokens, i, names) ?? equalAt(tokens, i, names);
+        if (pair === null) return [];
+        const [first, second] = pair;
+        if (second.ingredient === first.ingredient || second.value <= 0) return [];
         const stated = first.value / second.value;
         const a = dish.ingredients[first.ingredient];
         const b = dish.ingredients[second.ingredient];
@@ -49,6 +49,9 @@ export const ratioBroken: Rule = {
 
 // As much of a text as any card has; the rest of ten megabytes is not searched.
 const searched = 60_000;
+// "Twice as much stock as rice", "equal weights of butter and flour".
+const comparing = /\bas much\b|\b(?:equal|same) (?:weights?|parts?|amounts?|quantit(?:y|ies)|volumes?)\b/i;
+const swapping = /\b(?:instead|replace|swap|substitute|without)\b/i;
 const ratioWords = /\b(?:of|parts?|measures?|volumes?|times)\b/i;
 
 /** The lines that might state a ratio, wherever they stand on the card. */
@@ -62,11 +65,59 @@ const linesWithRatio = (text: string): readonly { readonly line: string; readonl
       start += line.length + 1;
       return { line, start: from };
     })
-    .filter(({ line }) => line.includes(" to ") && ratioWords.test(line));
+    .filter(
+      ({ line }) =>
+        ((line.includes(" to ") && ratioWords.test(line)) || comparing.test(line)) && !swapping.test(line),
+    );
 };
 
 const round = (x: number): number => Math.round(x * 100) / 100;
 const off = (found: number, stated: number): number => Math.abs(Math.log(found / stated));
+
+type Pair = readonly [Term, Term];
+
+/** "Two of stock to one of lentils". */
+const partsAt = (tokens: readonly Token[], i: number, names: NameIndex): Pair | null => {
+  const first = termAt(tokens, i, names);
+  if (first === null || tokens[first.to]?.text !== "to") return null;
+  const second = termAt(tokens, first.to + 1, names);
+  return second === null ? null : [first, second];
+};
+
+const named = (tokens: readonly Token[], i: number, value: number, names: NameIndex): Term | null => {
+  const at = tokens[i]?.text === "the" ? i + 1 : i;
+  const hit = nameAt(tokens, at, names);
+  const ingredient = hit?.candidates[0]?.ingredient;
+  return hit === null || ingredient === undefined ? null : { value, ingredient, to: hit.to };
+};
+
+/** "Twice as much stock as rice", "three times as much milk as cream"; with no figure before it, as much is meant. */
+const muchAt = (tokens: readonly Token[], i: number, names: NameIndex): Pair | null => {
+  const text = (k: number): string => tokens[k]?.text ?? "";
+  let at = i;
+  let value = 1;
+  const times = numberAt(tokens, i);
+  if (/^(?:twice|double)$/.test(text(i))) [value, at] = [2, i + 1];
+  else if (text(i) === "half") [value, at] = [1 / 2, i + 1];
+  else if (times !== null && text(times.next) === "times") [value, at] = [times.value, times.next + 1];
+  else if (!/^(?:want|need|use|take|put)$/.test(text(i - 1))) return null;
+  if (text(at) !== "as" || text(at + 1) !== "much") return null;
+  const first = named(tokens, at + 2, value, names);
+  if (first === null || text(first.to) !== "as") return null;
+  const second = named(tokens, first.to + 1, 1, names);
+  return second === null ? null : [first, second];
+};
+
+/** "Equal weights of butter and flour", "the same amount of sugar as fruit". */
+const equalAt = (tokens: readonly Token[], i: number, names: NameIndex): Pair | null => {
+  const text = (k: number): string => tokens[k]?.text ?? "";
+  if (!/^(?:equal|same)$/.test(text(i)) || !/^(?:weight|part|amount|quantit|volume)/.test(text(i + 1)))
+    return null;
+  const first = named(tokens, text(i + 2) === "of" ? i + 3 : i + 2, 1, names);
+  if (first === null || !/^(?:and|as|to)$/.test(text(first.to))) return null;
+  const second = named(tokens, first.to + 1, 1, names);
+  return second === null ? null : [first, second];
+};
 
 /** "two of stock", "1 part of lentils", "2 parts water". */
 const termAt = (tokens: readonly Token[], i: number, names: NameIndex): Term | null => {

@@ -10,7 +10,7 @@ const salt: AgentShare = {
   most: 0.03,
 };
 const onPurpose =
-  /brin|seasoning|rub\b(?! the)|cur(?:e|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|spice mix|pasta|boil/i;
+  /brin|seasoning|rub\b(?! the)|cur(?:e|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|spice mix|pasta|boil[^.]*(?:salt|water)|salt[^.]*boil/i;
 
 /**
  * More salt than can be eaten: over 3 % of all that goes in. About 1 % is usual. Brines, cures, crusts, pickles and salted
