@@ -50,7 +50,10 @@ describe("an evening", () => {
     const crew = demo.crew.map((cook) => ({ ...cook, shifts: cook.shifts.filter((s) => s.from >= 0) }));
     const { plan, prep, codes } = tried({ crew });
     expect(checkFromPlan(prep, plan)).toEqual([]);
-    expect(codes).toContain("task-unplaced");
+    // Many alike are told once.
+    const told = codes.filter((code) => /^tasks?-unplaced$/.test(code));
+    expect(told.length).toBeGreaterThan(0);
+    expect(told.length).toBeLessThanOrEqual(3);
     expect(plan.placed.length).toBeGreaterThan(prep.tasks.length / 2);
     for (const id of plan.unplaced) expect(plan.placed.some((p) => p.task === id)).toBe(false);
   });

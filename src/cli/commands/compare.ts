@@ -51,7 +51,7 @@ export const compareCommand: Command = {
       } else {
         // Work without a place is counted in the table; whatever else stops, such as a missing oven, is said.
         const why = whyNot(
-          loaded.remarks.filter(({ code }) => code !== "task-unplaced"),
+          loaded.remarks.filter(({ code }) => code !== "task-unplaced" && code !== "tasks-unplaced"),
           k > 0,
         );
         if (why !== "") stderr += `${variant.name}:\n${why}`;

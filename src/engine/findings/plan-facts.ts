@@ -8,6 +8,8 @@ export type PlanFacts = {
   "nobody-on-shift": { course: string };
   "course-late": { course: string; minutes: number };
   "task-unplaced": { verb: string; title: string };
+  /** Several tasks without a place: how many, and each dish with its verbs. */
+  "tasks-unplaced": { count: number; tasks: string };
   /** Limits of time that cannot all be kept, whatever the hour: the tasks in a ring, and by how much they miss. */
   "limits-clash": { title: string; tasks: string; minutes: number };
   "plan-broken": { rule: string; detail: string };
@@ -60,6 +62,7 @@ export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "nobody-on-shift": "stop",
   "course-late": "warn",
   "task-unplaced": "stop",
+  "tasks-unplaced": "stop",
   "limits-clash": "stop",
   "plan-broken": "stop",
   "sitting-value-bad": "stop",

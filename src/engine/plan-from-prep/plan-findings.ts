@@ -50,14 +50,29 @@ export const planFindings = (prep: Prep, plan: Plan, rings: readonly Ring[]): re
       const facts = { title: titleOf(first), tasks: names, minutes: ring.excess };
       return makeFinding("limits-clash", first?.dish ?? "sitting", first?.span ?? nowhere, facts);
     }),
-    ...plan.unplaced
-      .filter((id) => !inRing.has(id))
-      .flatMap((id) => tasks.get(id) ?? [])
-      .map((task: Task) =>
-        makeFinding("task-unplaced", task.dish, task.span ?? nowhere, {
-          verb: task.verb,
-          title: titleOf(task),
-        }),
-      ),
+    ...unplacedFindings(
+      plan.unplaced.filter((id) => !inRing.has(id)).flatMap((id) => tasks.get(id) ?? []),
+      titleOf,
+    ),
   ];
+};
+
+/** More than so many tasks without a place are told in one finding, dish by dish. */
+const mostByOne = 3;
+
+const unplacedFindings = (tasks: readonly Task[], titleOf: (task: Task) => string): readonly Finding[] => {
+  if (tasks.length <= mostByOne)
+    return tasks.map((task) =>
+      makeFinding("task-unplaced", task.dish, task.span ?? nowhere, {
+        verb: task.verb,
+        title: titleOf(task),
+      }),
+    );
+  const verbs = new Map<string, string[]>();
+  for (const task of tasks) {
+    const known = verbs.get(titleOf(task)) ?? [];
+    if (!known.includes(task.verb)) verbs.set(titleOf(task), [...known, task.verb]);
+  }
+  const list = [...verbs].map(([title, own]) => `${title} (${own.join(", ")})`).join("; ");
+  return [makeFinding("tasks-unplaced", "sitting", nowhere, { count: tasks.length, tasks: list })];
 };

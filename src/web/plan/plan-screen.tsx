@@ -22,6 +22,7 @@ const ofPlan: ReadonlySet<Code> = new Set<keyof PlanFacts>([
   "nobody-on-shift",
   "course-late",
   "task-unplaced",
+  "tasks-unplaced",
   "limits-clash",
   "plan-broken",
   "station-in-turns",

@@ -48,6 +48,11 @@ export const planSentences: SentencesOf<PlanFacts> = {
     write:
       "The plan says what stands in its way; else look at the shifts, the stations it needs and how long it may wait.",
   }),
+  "tasks-unplaced": ({ count, tasks }) => ({
+    says: `No place was found for ${countText(count, "task", "tasks")}: ${tasks}.`,
+    write:
+      "The plan says what stands in their way; else look at the shifts, the stations they need and how long they may wait.",
+  }),
   "limits-clash": ({ title, tasks, minutes }) => ({
     says: `The times of ${title} cannot all be kept: ${tasks} need ${minutes} min more than they may have.`,
     write: "Let something wait longer, or shorten one of these steps.",
