@@ -40,10 +40,16 @@ export const encodeStays = (
     const most = whole ? capacity : Math.floor(capacity * fine + 1e-6);
     const when = on.of({ kind: "resource", resource });
     encodeLeast(solver, model, starts, resource, { units, most, when });
+    const order = held.map((one, i) =>
+      held.map((other, o) => (o > i ? comesBy(solver, one.begin, other.begin, 0) : false)),
+    );
     held.forEach((one, i) => {
       const terms = held.flatMap((other, o) => {
         if (o === i) return [];
-        const counted = countedAt(solver, other, one);
+        // Of two that begin together the one that stands later in the list looks at the other.
+        const isLater =
+          o > i ? (order[i]?.[o] ?? false) : opposite(solver, order[o]?.[i] ?? false, one, other);
+        const counted = countedAt(solver, other, one, isLater);
         return counted === null ? [] : [{ coefficient: units(other.amount), x: counted }];
       });
       const room = most - units(one.amount);
@@ -98,14 +104,37 @@ const segmentsOn = (model: Model, starts: readonly (Unknown | null)[], resource:
   });
 
 /** An unknown that is 1 when `other` is in use at the moment at which `one` begins; null when it cannot be. */
-const countedAt = (solver: LearningSolver, other: Held, one: Held): Unknown | null => {
-  const isLater = comesBy(solver, one.begin, other.begin, 1);
+const countedAt = (
+  solver: LearningSolver,
+  other: Held,
+  one: Held,
+  isLater: Literal | boolean,
+): Unknown | null => {
   const isOver = other.end === null ? false : comesBy(solver, other.end, one.begin, 0);
   if (isLater === true || isOver === true) return null;
   const counted = solver.integer(0, 1);
   const ways = [isLater, isOver].filter((way) => way !== false);
   solver.clause([solver.atLeast(counted, 1), ...ways]);
   return counted;
+};
+
+/** When the first does not begin by the second, it begins after it. */
+const opposite = (
+  solver: LearningSolver,
+  byThen: Literal | boolean,
+  later: Held,
+  first: Held,
+): Literal | boolean => {
+  if (typeof byThen === "boolean") return !byThen && comesBy(solver, later.begin, first.begin, 1);
+  const literal = solver.negate(byThen);
+  if (first.begin !== null && later.begin !== null)
+    solver.difference(
+      later.begin.start,
+      first.begin.start,
+      later.begin.after + 1 - first.begin.after,
+      literal,
+    );
+  return literal;
 };
 
 /** A literal under which the second moment is at least so many minutes after the first; or whether it always or never is. */
