@@ -207,6 +207,27 @@ const cards: readonly { readonly is: string; readonly text: string; readonly out
     outline: "Damson ice | Serves 6 | – | ingredients 4, notes 1, ingredients 2, method 2",
   },
   {
+    is: "parts named once over their foods and once over their work",
+    text: "Gooseberry boats\nfor 8\n\nPastry\n200 g flour\n100 g butter\n\nIce cream\n300 ml cream\n4 egg yolks\n\nPastry\nRub the butter into the flour and chill it for 1 hour.\nBake at 180C for 15 minutes.\n\nIce cream\nHeat the cream with the yolks and churn it.\n",
+    outline:
+      "Gooseberry boats | for 8 | – | ingredients (pastry) 2, ingredients (ice cream) 2, method (pastry) 2, method (ice cream) 1",
+  },
+  {
+    is: "work of one short sentence",
+    text: "Sea kale\nFills a pudding basin\n\n500 g sea kale\n\nSteam for 9 minutes.\n",
+    outline: "Sea kale | Fills a pudding basin | – | ingredients 1, method 1",
+  },
+  {
+    is: "buttons with pictures, stars and a table of nutrients",
+    text: "Quince jelly\n4.7 \u2605\u2605\u2605\u2605\u2605 (88)\n\u2193 Jump to Recipe\n\ud83d\udda8 Print Recipe\nServes 6\nCalories 140 kcal\nIngredients\n1 kg quinces\n400 g sugar\nMethod\nSimmer the quinces for 50 minutes and strain.\nNutrition per serving\nFat 0.2 g\nSalt 0.1 g\n",
+    outline: "Quince jelly | Serves 6 | – | ingredients 2, method 1, notes 2",
+  },
+  {
+    is: "an amount behind its food is no cut",
+    text: "Leek dish\nServes 2\nIngredients: Leeks, 3 large, washed and finely sliced\nMethod: Sweat them for 12 minutes.\n",
+    outline: "Leek dish | Serves 2 | – | ingredients 1, method 1",
+  },
+  {
     is: "a list with its heading and work that begins before its own",
     text: "Beetroot cure\nIngredients\n1 kg salmon\n200 g salt\n\nRub the salt into the salmon and chill it for 24 hours, turning it once.\nRinse, dry and slice it until nothing is left.\n\nMethod for the sauce\nStir mustard into cream for 2 minutes.\n",
     outline: "Beetroot cure | – | – | ingredients 2, method 2, method (sauce) 1",

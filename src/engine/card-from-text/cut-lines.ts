@@ -80,7 +80,8 @@ const cutList = (words: Words): readonly Words[] => {
       if (mark !== "," || amountAhead.test(rest.trimStart())) cuts.push({ at: i, after: i + 1 + gap });
     }
   }
-  if (cuts.length === 0) return [words];
+  // "Shallots, 4 large, finely diced": the amount of what stands before it.
+  if (cuts.length === 0 || (cuts.length === 1 && !amountAhead.test(words.text))) return [words];
   const starts = [0, ...cuts.map((c) => c.after)];
   const ends = [...cuts.map((c) => c.at), words.text.length];
   return starts.flatMap((start, i) => {

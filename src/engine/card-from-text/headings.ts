@@ -35,7 +35,7 @@ const roleWords: readonly (readonly [BlockRole, RegExp])[] = [
   ],
   [
     "notes",
-    /^(?:notes?|tips?|hints?|(?:recipe|top|kitchen|serving) tips?|tips? (?:and|&) tricks|cook(?:'|\u2019)?s (?:notes?|tips?)|chef(?:'|\u2019)?s (?:notes?|tips?)|variations?|about(?: this dish)?|introduction|story|background|description|comments?|reviews?|nutrition(?:al)?(?: (?:facts|information|info))?|equipment|utensils|tools|kit|special equipment|you(?:'|\u2019)?(?:ll| will)? also need|source|contributors?|contribution|author|tags|allergens?|credits?|history|to drink|why it works|faqs?|video)$/,
+    /^(?:notes?|tips?|hints?|(?:recipe|top|kitchen|serving) tips?|tips? (?:and|&) tricks|cook(?:'|\u2019)?s (?:notes?|tips?)|chef(?:'|\u2019)?s (?:notes?|tips?)|variations?|about(?: this dish)?|introduction|story|background|description|comments?|reviews?|nutrition(?:al)?(?: (?:facts|information|info|values?))?(?: (?:per|for (?:one|each|a)) \S+)?|equipment|utensils|tools|kit|special equipment|you(?:'|\u2019)?(?:ll| will)? also need|source|contributors?|contribution|author|tags|allergens?|credits?|history|to drink|why it works|faqs?|video)$/,
   ],
 ];
 

@@ -2,6 +2,7 @@ import { findFood } from "../larder/foods.ts";
 import { tokensOf } from "../measure/tokens.ts";
 import type { BlockRole } from "../model/card.ts";
 import type { Words } from "../model/span.ts";
+import { isFramed, isTalk } from "./framed-list.ts";
 import type { HeadingRead } from "./headings.ts";
 import { isKeepingLine, isSwapLine, startsWithVerb } from "./likeness.ts";
 import { type Line, wordsAt } from "./lines-of-text.ts";
@@ -46,15 +47,19 @@ const roleBelow = (lines: readonly Line[], from: number, now: BlockRole | null):
 const usualParts =
   /^(?:the )?(?:dough|levain|leaven|starter|sponge|filling|sauce|topping|pastry|icing|frosting|base|dressing|marinade|batter|glaze|syrup|crumble|stuffing|garnish|custard|ganache|brine|cure)$/i;
 
-/** A short line that names a part with no mark at all: it opens a group of lines that begin with amounts. */
-const namesPart = (lines: readonly Line[], at: number): boolean => {
+/**
+ * A short line that names a part with no mark at all: it opens a group of lines that begin with amounts. In a list that is
+ * `parted` already the name may be that of a food ("Ice cream").
+ */
+const namesPart = (lines: readonly Line[], at: number, parted = false): boolean => {
   const line = lines[at];
   if (line === undefined || line.bullet || line.number !== null) return false;
   const { text } = line.words;
   const usual = usualParts.test(text);
   if (!line.afterBlank && !usual) return false;
   if (!/^\p{Lu}[^.,;:!?\d]{2,40}$/u.test(text) || text.split(/\s+/).length > 4) return false;
-  if (line.step >= 3 || (!usual && (line.ingredient >= 4 || findFood(text) !== null))) return false;
+  if (line.step >= 3 || (!usual && !parted && (line.ingredient >= 4 || findFood(text) !== null)))
+    return false;
   let counted = 0;
   let seen = 0;
   for (let i = at + 1; i < lines.length && seen < 6; i += 1) {
@@ -192,29 +197,18 @@ const spokenYields = (blocks: readonly OpenBlock[]): readonly Words[] => {
   return [];
 };
 
-/** "If you can't find it, take …", "I've found that …": a sentence that speaks to the reader and lists nothing. */
-const isTalk = (line: Line): boolean => {
-  const first = line.words.text.split(/[.!?](?:\s|$)/)[0] ?? "";
-  return (
-    line.ingredient <= 2 &&
-    first.split(/\s+/).length > 5 &&
-    /^(?:if|i|i['\u2019](?:ve|m|d)|you|we|it|this|these|most|any|the|that|don['\u2019]t|make sure|remember|note)\b/i.test(
-      first,
-    ) &&
-    /\b(?:i|you|we|is|are|was|were|can|will|works?|don['\u2019]t|doesn['\u2019]t|be|have|found)\b/i.test(
-      first,
-    )
-  );
+/** "Pastry" over a few lines of work, when a part of the list has that name: the part; null for any other line. */
+const partAgain = (lines: readonly Line[], at: number, blocks: readonly OpenBlock[]): string | null => {
+  const [line, below] = [lines[at], lines[at + 1]];
+  if (line === undefined || below === undefined || below.afterBlank || !(below.verb || looksDone(below)))
+    return null;
+  const name = line.words.text.toLowerCase();
+  return blocks.some((b) => b.role === "ingredients" && b.part === name) ? name : null;
 };
 
-/** True of a heading over the list when the next heading with another role is that of the method: all between is the list. */
-const isFramed = (lines: readonly Line[], at: number): boolean => {
-  for (let i = at + 1; i < lines.length; i += 1) {
-    const role = lines[i]?.heading?.role ?? null;
-    if (role !== null && role !== "ingredients" && role !== "to-serve") return role === "method";
-  }
-  return false;
-};
+/** "Boil for 1 hour." below a list and a blank line: an order that is a whole sentence, however short. */
+const opensWork = (line: Line): boolean =>
+  line.afterBlank && line.verb && !line.bullet && /[.!]$/.test(line.words.text) && line.ingredient <= 3;
 
 /** The part that the list was in before talk broke it off. */
 const partOfList = (blocks: readonly OpenBlock[]): string | null =>
@@ -300,7 +294,12 @@ export const layOut = (lines: readonly Line[]): Layout => {
     // A bullet under a heading keeps its line in the list, however much is said on it.
     const kept = line.bullet && !now.loose;
     const done = !kept && looksDone(line) && (line.step - line.ingredient >= 2 || line.number !== null);
-    if (namesPart(lines, at)) begin("ingredients", line.words, line.words.text.toLowerCase(), false);
+    const parted = line.afterBlank && blocks.some((b) => b.role === "ingredients" && b.part !== null);
+    const again = line.afterBlank ? partAgain(lines, at, blocks) : null;
+    if (again !== null) begin("method", line.words, again, false);
+    else if (namesPart(lines, at, parted))
+      begin("ingredients", line.words, line.words.text.toLowerCase(), false);
+    else if (opensWork(line)) beginWith("method", line);
     else if (countsSteps(lines, at)) beginWith("method", line);
     else if (own !== null && !kept) beginWith(own, line);
     else if ((done || turnsToWork(line, now)) && now.lines.length > 0) beginWith("method", line);
@@ -340,7 +339,9 @@ export const layOut = (lines: readonly Line[]): Layout => {
       next.heading === null &&
       next.number === null &&
       looksListed(next);
-    if (another) beginWith("ingredients", line);
+    const again = line.afterBlank && now.role === "method" ? partAgain(lines, at, blocks) : null;
+    if (again !== null) begin("method", line.words, again, false);
+    else if (another) beginWith("ingredients", line);
     else put(now, line);
   };
 

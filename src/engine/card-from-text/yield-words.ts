@@ -24,6 +24,12 @@ const doingInside = new RegExp(
   "i",
 );
 
+// "for 6", "for about eight", alone on its line.
+const forSome = new RegExp(
+  `^for (?:about |around )?${figure}(?:\\s*(?:-|\u2013|to|or)\\s*${figure})?[.!]?$`,
+  "i",
+);
+
 /** Words without the marks of emphasis that stand in them ("**Yield:** 8"). */
 const plain = (words: string): string => words.replace(/\*\*|__/g, "");
 
@@ -34,7 +40,9 @@ const hasNumber = (words: string): boolean => {
     if (
       read !== null &&
       (!read.article ||
-        /\b(?:loaf|cake|pie|tart|jar|tin|tray|pot|batch|bowl|terrine|pizza|quiche|crowd)\b/i.test(words))
+        /\b(?:loaf|cake|pie|tart|jar|tin|tray|pot|batch|bowl|terrine|pizza|quiche|crowd|mould|mold|dish|basin|ring)\b/i.test(
+          words,
+        ))
     )
       return true;
   }
@@ -45,7 +53,7 @@ const hasNumber = (words: string): boolean => {
 export const isYield = (written: string): boolean => {
   if (written.length > 120) return false;
   const words = plain(written);
-  if (spoken.test(words)) return true;
+  if (spoken.test(words) || forSome.test(words)) return true;
   if (forPeople.test(words) || bareCount.test(words)) return hasNumber(words);
   const found = opening.exec(words);
   if (found === null) return false;

@@ -16,7 +16,7 @@ export const preparationWords = words(`
 
 // Words that end like something done and are not.
 const notDone = words(
-  "loose-bottomed recommended preferred suggested needed required desired advised called based used red seed seeds weed feed need bleed linseed aniseed flaxseed rapeseed seaweed poppyseed breed mixed assorted unsalted salted",
+  "loose-bottomed sized recommended preferred suggested needed required desired advised called based used red seed seeds weed feed need bleed linseed aniseed flaxseed rapeseed seaweed poppyseed breed mixed assorted unsalted salted",
 );
 
 /** True for a word that says what was done to a food, listed or by its ending ("scalded"). */
@@ -54,7 +54,7 @@ export const qualityWords = words(`
   assorted additional extra more of the your my our any other optional approx plump young tender enough some lean firm
   untreated unflavored unflavoured unsweetened tough sweet spicy mild hot-or-mild cut each mixed
   homemade home-made shop-bought store-bought bought quick-cook handful
-  medium-sized good-sized bite-sized bite-size thick thin heaped prepared prepped
+  sized medium-sized good-sized bite-sized bite-size thick thin heaped prepared prepped
   non-uht uht long-life farmhouse country homestyle everyday breakfast stoneground stone-ground assorted seasonal local real pure plain-old ready-made pre-made ready-to-eat`);
 
 /** Words after a food's name that name no other food: cuts, shapes and forms. */
@@ -130,7 +130,7 @@ export const equipmentWords = words(`
   ramekin ramekins bag-for cocktail-stick cocktail-sticks paper cases liners liner wrap plank flask flasks thermometer
   bowl pan pot oven wok grill smoker knife board spatula whisk mixer blender processor tray tin-foil
   greaseproof tongs cutter cutters ladle sieve rolling-pin syringe cooker skillet jar jars bottle bottles mould moulds
-  charcoal stone dish dishes thermos chips-wood tray trays pot pots`);
+  nozzle nozzles marble marbles charcoal stone dish dishes thermos chips-wood tray trays pot pots`);
 
 /** Parts of a whole that a line may ask for by its count. */
 export const portionWords: ReadonlyMap<string, string> = new Map([

@@ -98,6 +98,12 @@ const partBehind = (
   return readUnit(tokens, part.next) === null ? part : none;
 };
 
+/** "the best part of a bottle": nearly all of it. */
+const isMost = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:best|better|greater)$/.test(lowerAt(tokens, at)) &&
+  lowerAt(tokens, at + 1) === "part" &&
+  lowerAt(tokens, at + 2) === "of";
+
 // A quantity of another card comes in no pack.
 const packless = new Set(["batch", "serving"]);
 
@@ -116,6 +122,9 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
     ) {
       approximate = true;
       at += 2;
+    } else if (word === "the" && isMost(tokens, at + 1)) {
+      approximate = true;
+      at += 4;
     } else break;
   }
   const read = readRange(tokens, at);
@@ -272,17 +281,19 @@ const readOne = (tokens: readonly Token[], start: number, region: Region): One |
 const isMeasured = (amount: Amount): boolean =>
   ["mass", "volume"].includes(measureKind(amount.unit ?? "") ?? "");
 
-const inUnitOf = (first: Amount, second: Amount, region: Region): Amount | null => {
+/** The first amount and the second, or (sign -1) the first without the second, in the unit of the first; null when they cannot be so counted. */
+const inUnitOf = (first: Amount, second: Amount, region: Region, sign: 1 | -1 = 1): Amount | null => {
   const a = measureFor(first.unit ?? "", region, null);
   const b = measureFor(second.unit ?? "", region, null);
   if (a === null || b === null || a.kind !== b.kind || a.size === null || b.size === null) return null;
   if (a.kind !== "mass" && a.kind !== "volume") return null;
-  const factor = b.size.likely / a.size.likely;
+  const factor = (sign * b.size.likely) / a.size.likely;
+  if (first.low + second.high * factor <= 0) return null;
   return {
     ...first,
-    low: first.low + second.low * factor,
+    low: first.low + (sign > 0 ? second.low : second.high) * factor,
     likely: first.likely + second.likely * factor,
-    high: first.high + second.high * factor,
+    high: first.high + (sign > 0 ? second.high : second.low) * factor,
     span: { start: first.span.start, end: second.span.end },
   };
 };
@@ -325,9 +336,10 @@ export const readAmounts = (tokens: readonly Token[], start: number, region: Reg
       continue;
     }
     const sums = joint === "+" || joint === "plus" || joint === "and" || joint === "&";
+    const less = joint === "minus" || joint === "less";
     const second = joint === "/" || joint === "or" || joint === "=";
     const adjacent = tokens[next]?.kind === "number" && measureKind(amount.unit ?? "") === "mass";
-    if (!(rangeJoint || sums || second || adjacent)) break;
+    if (!(rangeJoint || sums || less || second || adjacent)) break;
     const other = readOne(tokens, adjacent ? next : next + 1, region);
     if (other === null || other.amount.unit === "piece" || other.pack !== null) break;
     if (second && measureKind(other.amount.unit ?? "") === "vague") break;
@@ -338,6 +350,14 @@ export const readAmounts = (tokens: readonly Token[], start: number, region: Reg
         high: other.amount.high,
         span: { start: amount.span.start, end: other.amount.span.end },
       };
+      next = other.next;
+      continue;
+    }
+    // "1 cup minus 1 tbsp"
+    if (less) {
+      const left = inUnitOf(amount, other.amount, region, -1);
+      if (left === null) break;
+      amount = left;
       next = other.next;
       continue;
     }

@@ -508,6 +508,13 @@ const lines: readonly (readonly [line: string, told: string])[] = [
   ["3 good handfuls of rocket", "3 handful? | rocket | rocket | rounded"],
   ["1 heaped handful of mint leaves", "1 handful? | mint | mint leaves | heaped"],
   ["½ bunch dill", "0.5 bunch | dill | dill"],
+  ["2 cups less 2 tbsp rye flour", "1.88 cup | rye-flour | rye flour"],
+  ["1 kg minus 200 g plums", "0.8 kg | plum | plums"],
+  ["the better part of a litre of cider", "~1 l | cider | cider"],
+  ["a fine old handful of dill", "1 handful? | dill | dill"],
+  ["three medium sized leeks", "3 piece | leek | leeks | size medium"],
+  ["Shallots, 4 large, finely diced", "4 piece | shallot | Shallots | prep finely diced"],
+  ["2 piping bags", "2 piece | ? | piping bags | equipment"],
 ];
 
 describe("an ingredient line", () => {

@@ -76,6 +76,9 @@ const readPortion = (
   return { portion: found.join(" and "), preparation, next: of ? next + 1 : next };
 };
 
+// Bags that hold food while it is worked on; a bag of anything else holds what is bought.
+const kitchenBag = /\b(?:piping|icing|freezer|sandwich|oven|roasting|vacuum|jelly) bags?$/i;
+
 const cardWords = new Set(["batch", "serving"]);
 
 const trailing = (
@@ -241,7 +244,7 @@ export const readPhrase = (
     state: [...lead.state, ...(own?.state ?? []), ...tail.state].filter(
       (s) => !(s === "dry" && match?.food.shelf === "drinks"),
     ),
-    equipment: match === null && equipmentWords.has(last),
+    equipment: match === null && (equipmentWords.has(last) || kitchenBag.test(name)),
     card,
     next: Math.max(stop, match?.to ?? 0),
   };

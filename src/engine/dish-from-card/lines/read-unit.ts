@@ -37,7 +37,7 @@ export type Adjectives = {
 };
 
 const shapes =
-  /^(?:nice|very|decent|heavy|light|thin|thick|long|short|fresh|whole|thinly|thickly|finely|roughly|cut|sliced|peeled|crushed|plump|fine)$/;
+  /^(?:nice|very|old|decent|heavy|light|thin|thick|long|short|fresh|whole|thinly|thickly|finely|roughly|cut|sliced|peeled|crushed|plump|fine)$/;
 
 /** What stands between a number and its unit: "heaped", "large", "thinly cut". */
 export const readAdjectives = (tokens: readonly Token[], at: number, article: boolean): Adjectives => {
