@@ -1,4 +1,14 @@
-import type { ClashDemand, GoalLevel, LevelValue, Placed, Plan, Prep, Segment, Task } from "#engine/index.ts";
+import type {
+  Clash,
+  ClashDemand,
+  GoalLevel,
+  LevelValue,
+  Placed,
+  Plan,
+  Prep,
+  Segment,
+  Task,
+} from "#engine/index.ts";
 
 /** When, in seconds since the work began, the first whole plan and the best one were there, and how long it all took. */
 export type Timing = {
@@ -27,9 +37,9 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
   const several = prep.tasks.some((task) => (task.ways ?? []).length > 0);
   const whole = plan.unplaced.length === 0 && plan.violations.length === 0;
   // What only lateness would cure proves nothing: the format sets lateness no limit.
-  const conflict = whole
-    ? undefined
-    : plan.clashes?.find(
+  const [conflict, ...others] = whole
+    ? []
+    : (plan.clashes ?? []).filter(
         (clash) =>
           clash.lateCourse === null && !clash.demands.some((d) => d.kind === "due" && d.side === "most"),
       );
@@ -65,11 +75,13 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
     ...(conflict === undefined
       ? {}
       : {
-          conflict: conflict.demands.toSorted(byPlace).map((d) => demandName(prep, d)),
+          conflict: demandNames(prep, conflict),
           conflictSmallest: conflict.smallest,
+          ...(others.length === 0 ? {} : { otherConflicts: others.map((clash) => demandNames(prep, clash)) }),
           relaxations: conflict.demands.flatMap((d, i) => {
             const leastChange = conflict.leastChange[i] ?? null;
-            if (d.kind !== "lag" || leastChange === null) return [];
+            // Where other demands clash besides, no lag of these frees all of the work by itself.
+            if (others.length > 0 || d.kind !== "lag" || leastChange === null) return [];
             const newValue = d.side === "most" ? d.minutes + leastChange : d.minutes - leastChange;
             return [{ group: demandName(prep, d), leastChange, newValue }];
           }),
@@ -82,6 +94,9 @@ export const solutionJson = (prep: Prep, plan: Plan, timing: Timing) => {
 /** The segments of the way in which a task is done; of one without a place, those it has of itself. */
 const segmentsDone = (task: Task, placed: Placed | undefined): readonly Segment[] =>
   task.ways?.[(placed?.way ?? 0) - 1] ?? task.segments;
+
+const demandNames = (prep: Prep, clash: Clash): readonly string[] =>
+  clash.demands.toSorted(byPlace).map((d) => demandName(prep, d));
 
 /** Lags first, in the order of the file, the least side before the most; the rest as they come. */
 const byPlace = (a: ClashDemand, b: ClashDemand): number => {

@@ -1,5 +1,5 @@
 import type { Node, Stretch } from "./model.ts";
-import { changeBetween } from "./oven-clash.ts";
+import { changeBetween, mayShare } from "./oven-clash.ts";
 import { nowhere, type Schedule, type Take } from "./schedule.ts";
 import { holdersAt, overfullAt } from "./stays.ts";
 
@@ -49,8 +49,8 @@ export const clashAt = (
     if (minute >= 0) return clearOf(minute, o, { kind: "shelf", oven });
     for (const other of schedule.baking[oven] ?? []) {
       if (other.node === node) continue;
+      if (mayShare(model, other.celsius, o.celsius)) continue;
       const after = changeBetween(model, other.celsius, o.celsius);
-      if (after === 0) continue;
       const before = changeBetween(model, o.celsius, other.celsius);
       const from = start + o.offset;
       if (from >= other.to + after || from + o.length + before <= other.from) continue;
@@ -121,8 +121,9 @@ export const clearBefore = (
     const from = start + o.offset;
     for (const other of schedule.baking[oven] as Schedule["baking"][number]) {
       if (other.node === node) continue;
+      if (mayShare(model, other.celsius, o.celsius)) continue;
       const after = changeBetween(model, other.celsius, o.celsius);
-      if (after === 0 || from >= other.to + after) continue;
+      if (from >= other.to + after) continue;
       const before = changeBetween(model, o.celsius, other.celsius);
       if (from + o.length + before > other.from) return other.from - before - o.length - o.offset;
     }

@@ -15,8 +15,9 @@ import { both, joinSpans, startsInside } from "./start-sets.ts";
 
 /** Room before the first shift and after the last due time or shift, minutes: waits need no cook. */
 const margin = 12 * 60;
-/** A week and a day; more is no sitting. */
+/** A week and a day; more is no sitting. A span that is stated may be a month. */
 const longest = 8 * 24 * 60;
+const longestSpan = 31 * 24 * 60;
 /** Course times further apart than this belong to two services, each with its own quiet hour. */
 const serviceGap = 180;
 const quiet = 60;
@@ -33,7 +34,9 @@ export const compile = (prep: Prep): Model => {
   ] as number[];
   const last = prep.span ? Math.floor(prep.span.to) : Math.ceil(Math.max(0, ...moments)) + margin;
   const first = moments.length === 0 ? 0 : Math.floor(Math.min(...moments)) - margin;
-  const origin = Math.max(prep.span ? Math.ceil(prep.span.from) : first, last - longest);
+  const origin = prep.span
+    ? Math.max(Math.ceil(prep.span.from), last - longestSpan)
+    : Math.max(first, last - longest);
   const horizon = Math.max(0, last - origin);
   const ramp = prep.ramp ?? { heat: prep.kitchen.ovenMinutesPer10C, cool: prep.kitchen.ovenMinutesPer10C };
   const shifts: Shifts[] = prep.crew.map((cook) =>

@@ -1,6 +1,6 @@
 import type { LearningSolver, Literal, Unknown } from "../../search/learn/solver.ts";
 import type { Model, OvenStretch } from "../model.ts";
-import { changeBetween } from "../oven-clash.ts";
+import { changeBetween, mayShare } from "../oven-clash.ts";
 import type { Choice } from "./encode-calendar.ts";
 import type { Switches } from "./encode-groups.ts";
 
@@ -25,9 +25,9 @@ export const encodeHeat = (
       if (both.length === 0) continue;
       for (const x of a.oven) {
         for (const y of b.oven) {
+          if (mayShare(model, x.celsius, y.celsius)) continue;
           const forth = changeBetween(model, x.celsius, y.celsius);
           const back = changeBetween(model, y.celsius, x.celsius);
-          if (forth === 0 && back === 0) continue;
           const first = solver.literal();
           const second = solver.literal();
           solver.difference(a.start, b.start, x.offset + x.length + forth - y.offset, first);
