@@ -50,6 +50,8 @@ beforeAll(() => {
   writeFileSync(join(folder, "cannot.json"), JSON.stringify(cannot));
   writeFileSync(join(folder, "by-machine.json"), JSON.stringify(byMachine));
   writeFileSync(join(folder, "no-machine.json"), JSON.stringify({ ...byMachine, resources: [] }));
+  writeFileSync(join(folder, "two-clashes.json"), JSON.stringify(twoClashes));
+  writeFileSync(join(folder, "at-once.json"), JSON.stringify(atOnce));
   writeFileSync(join(folder, "broken.json"), JSON.stringify({ format: "tamis-problem/1" }));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -145,6 +147,61 @@ describe("ways of doing a task in a problem", () => {
     const { code, stderr } = await solve("no-machine.json", null);
     expect(code).toBe(1);
     expect(stderr).toContain("mixer");
+  });
+});
+
+/** A wait that is too short for the rest it holds, twice, on tasks that have nothing to do with each other. */
+const twoClashes = {
+  format: "tamis-problem/1",
+  name: "two rests",
+  cooks: [{ name: "Ada", shifts: [[0, 500]] }],
+  span: [0, 500],
+  tasks: ["a", "b"].flatMap((k) => [
+    { id: `${k} cook`, segments: [{ minutes: 5, attention: "hands" }] },
+    { id: `${k} rest`, segments: [{ minutes: 60, attention: "none" }] },
+    { id: `${k} plate`, segments: [{ minutes: 2, attention: "hands" }] },
+  ]),
+  lags: ["a", "b"].flatMap((k) => [
+    { before: `${k} cook`, after: `${k} rest` },
+    { before: `${k} rest`, after: `${k} plate` },
+    { before: `${k} cook`, after: `${k} plate`, most: 45 },
+  ]),
+  courses: ["a", "b"].map((k) => ({ name: k, due: 200, plates: [`${k} plate`] })),
+};
+
+/** Two bakes at different heats that fill the time there is, in an oven that changes at once. */
+const atOnce = {
+  format: "tamis-problem/1",
+  name: "an oven that changes at once",
+  cooks: [{ name: "Ada", shifts: [[0, 62]] }],
+  ovens: [{ id: "deck", shelves: 2 }],
+  ovenRamp: { heat: 0, cool: 0 },
+  ovensCold: "once",
+  span: [0, 62],
+  tasks: [
+    ...[180, 220].map((celsius) => ({
+      id: `bake at ${celsius}`,
+      segments: [{ minutes: 30, attention: "none", uses: [{ resource: "oven", celsius }] }],
+    })),
+    { id: "plate", segments: [{ minutes: 2, attention: "hands" }] },
+  ],
+  lags: [180, 220].map((celsius) => ({ before: `bake at ${celsius}`, after: "plate" })),
+  courses: [{ name: "all", due: 10, plates: ["plate"] }],
+};
+
+describe("what solve says of a kitchen", () => {
+  it("names each clash, and offers no lag where one alone frees nothing", { timeout: 60_000 }, async () => {
+    const { code, stdout } = await solve("two-clashes.json", null);
+    expect(code).toBe(3);
+    const found = JSON.parse(stdout) as Readonly<Record<string, unknown>>;
+    expect([found["conflict"], found["otherConflicts"]]).toEqual([["lag2.max"], [["lag5.max"]]]);
+    expect(found["relaxations"]).toEqual([]);
+  });
+
+  it("lets an oven that changes at once go from one heat to the next", { timeout: 60_000 }, async () => {
+    const { code, stdout } = await solve("at-once.json", null);
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ status: "optimal", parts: { courseLatenessMinutes: 52 } });
   });
 });
 
