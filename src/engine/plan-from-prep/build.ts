@@ -13,6 +13,12 @@ const throwsEach = 6;
 /** Other orders of insertion that are tried before a course is let slip. */
 const shufflesOnTime = 5;
 
+/**
+ * With vessels that are scarce each try takes long, and much of the slip goes when the schedule is made better: it is
+ * found to within this part of itself.
+ */
+const roughly = 0.25;
+
 /** Puts in one course after the other, earliest due first; a course that finds no place slips by the least that gives it one. */
 export const build = (schedule: Schedule, chance: Chance, keepGoing: () => boolean): void => {
   for (let goal = 0; goal < Math.max(1, schedule.model.goals.length); goal++)
@@ -62,7 +68,8 @@ const insertCourse = (schedule: Schedule, goal: number, chance: Chance, keepGoin
     insertAll(schedule, nodes, freshInsertion(schedule, throwsEach * nodes.length, null, null, false));
     return;
   }
-  while (works - fails > 1 && keepGoing()) {
+  const apart = schedule.model.stays.length > 0 ? works * roughly : 0;
+  while (works - fails > Math.max(1, apart) && keepGoing()) {
     const mid = Math.floor((works + fails) / 2);
     if (tried(mid, 1)) works = mid;
     else fails = mid;
