@@ -39,6 +39,15 @@ const parts: readonly (readonly [name: string, madeOf: RegExp])[] = [
   ["salsa", /salsa|tomat|herb|parsley|chilli|chile|mango|pepper|onion|coriander|avocado|corn/i],
 ];
 
+const patterns = parts.map(([name, madeOf]) => ({
+  name,
+  madeOf,
+  taken: new RegExp(
+    `\\b(?:the|your) ${name}\\b(?!(?: |-)(?:powder|cups?|dish|tin|brush|brushes|ring|bag|sugar|knife|case))`,
+    "i",
+  ),
+}));
+
 /** A part of the dish that the method takes up and that is neither on the list nor can have been made of it. */
 export const componentNotMade: Rule = {
   code: "component-not-made",
@@ -48,12 +57,8 @@ export const componentNotMade: Rule = {
     const from = Math.min(...dish.ingredients.map((i) => i.span.start));
     const to = Math.min(...dish.steps.map((s) => s.span.start).filter((at) => at > from), dish.text.length);
     const around = dish.text.slice(from, to);
-    return parts.flatMap(([name, madeOf]) => {
+    return patterns.flatMap(({ name, madeOf, taken }) => {
       if (madeOf.test(list) || around.toLowerCase().includes(name)) return [];
-      const taken = new RegExp(
-        `\\b(?:the|your) ${name}\\b(?!(?: |-)(?:powder|cups?|dish|tin|brush|brushes|ring|bag|sugar|knife|case))`,
-        "i",
-      );
       const step = dish.steps.find(
         (s) => s.phase === "method" && taken.test(s.text) && !/\bif\b|\bor\b|see |page/i.test(s.text),
       );

@@ -40,13 +40,15 @@ const follow = (dish: Dish, ingredient: number): readonly Placed[] => {
   });
 };
 
-/** What the method tells from the sentence of an action on. */
+// Steps that are searched behind an action; more are no single dish.
+const reach = 40;
+
+/** What the method tells from the sentence of an action on, some forty steps far. */
 export const toldFrom = (dish: Dish, { action, step }: Placed): string => {
   const at = Math.max(0, action.span.start - step.span.start);
   const from = Math.max(0, step.text.slice(0, at).search(/[^.!?]*$/));
-  return [step.text.slice(from), ...dish.steps.slice(dish.steps.indexOf(step) + 1).map((s) => s.text)].join(
-    "\n",
-  );
+  const next = dish.steps.indexOf(step) + 1;
+  return [step.text.slice(from), ...dish.steps.slice(next, next + reach).map((s) => s.text)].join("\n");
 };
 
 const base = /\b(?:dough|pastry|batter|pasta|starter|leaven|levain)\b/i;

@@ -84,6 +84,8 @@ const toldIn = (dish: Dish): ReadonlyMap<string, readonly Told[]> => {
   return byWord;
 };
 
+const partWords = /\b(?:half|thirds?|quarters?)\b/i;
+
 /** Parts of a line that the method takes in so many words, each time it says so. */
 const toldShares = (
   dish: Dish,
@@ -91,6 +93,7 @@ const toldShares = (
   told: ReadonlyMap<string, readonly Told[]>,
 ): readonly Told[] => {
   const head = i.name.toLowerCase().split(" ").at(-1) ?? "";
+  if (!dish.steps.some((step) => partWords.test(step.text))) return [];
   if (head.length < 3 || /[^\p{L}]/u.test(head)) return [];
   const found = told.get(head) ?? [];
   const alike =

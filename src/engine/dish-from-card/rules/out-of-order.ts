@@ -31,6 +31,8 @@ const hasMeat = (dish: Dish): boolean =>
 const meatWords = /\b(?:meat|chicken|bird|turkey|duck|beef|pork|lamb|joint|steak|roast|chops?|goose)\b/i;
 
 type Case = {
+  /** Only where it is done once; a card of several dishes serves each. */
+  readonly once?: true;
   /** What is done too early. */
   readonly late: (p: Placed, dish: Dish) => boolean;
   /** What must stand before it. */
@@ -101,9 +103,9 @@ const cases: readonly Case[] = [
   },
   // Served, and only then cooked.
   {
-    late: (p, dish) =>
+    once: true,
+    late: (p) =>
       is(/^serve$/)(p) &&
-      placedActions(dish).filter(is(/^serve$/)).length === 1 &&
       !p.action.alongside &&
       p.step.actions.at(-1) === p.action &&
       /\bserve\b/i.test(p.step.text) &&
@@ -121,9 +123,10 @@ const cases: readonly Case[] = [
 /** Everything that is done before what it needs, one a kind: told by the order of the steps alone. */
 export const outOfOrder = (dish: Dish): readonly OutOfOrder[] => {
   const all = placedActions(dish);
-  return cases.flatMap(({ late, early, enough }) => {
+  return cases.flatMap(({ late, early, enough, once }) => {
     const at = all.findIndex((p) => p.step.phase === "method" && late(p, dish));
     const found = all[at];
+    if (once && all.slice(at + 1).some((p) => p.action.technique === found?.action.technique)) return [];
     if (found === undefined || all.slice(0, at).some((p) => enough(p, dish))) return [];
     const must = all
       .slice(at + 1)
