@@ -95,6 +95,27 @@ describe("what it is done to, as cooks say it", () => {
       "Pastry: rub the butter into the flour. Filling: whisk the eggs and the cream.",
       ["pastry/butter, pastry/flour", "filling/eggs, filling/cream"],
     ],
+    [
+      "flour, sugar, milk, eggs",
+      "Mix the flour and sugar. In another bowl whisk the milk and the eggs. Add the wet to the dry.",
+      ["flour, sugar", "milk, eggs", "s1a1, s1a2"],
+    ],
+    ["flour, salt, water", "Mix the flour and salt then add the water.", ["flour, salt", "water, s1a1"]],
+    [
+      "chocolate, eggs",
+      "Separate the eggs. Whisk the yolks. Melt the chocolate. Fold the lot together.",
+      ["eggs", "s1a1×0.34", "chocolate", "s1a3, s1a1×0.66, s1a2"],
+    ],
+    [
+      "soy sauce, honey, salmon",
+      "Mix the soy sauce and honey. Pour half over the salmon.",
+      ["soy sauce, honey", "salmon, s1a1×0.5"],
+    ],
+    [
+      "onions, chicken",
+      "Fry the onions. Dice the chicken and fry along with the onions.",
+      ["onions", "chicken", "s1a1, s1a2"],
+    ],
   ])("%s | %s", (ingredients, method, expected) => {
     expect(uses(ingredients, method)).toEqual(
       expected.map((e) => e.replaceAll("pastry/", "").replaceAll("filling/", "")),

@@ -57,6 +57,8 @@ export const findProducts = (
   for (let i = 0; i < clause.tokens.length; i += 1) {
     if (taken(i) || taken(i - 1) || i === clause.verbAt || clause.tokens[i]?.kind !== "word") continue;
     const noun = clause.tokens[i]?.stem ?? "";
+    // "Fold the lot together" is all that stands ready.
+    if (noun === "lot" && clause.tokens.some((t) => t.text === "together")) continue;
     const other = partOfIt(reader, clause, i) ?? onTheMeat(reader, clause, i);
     if (other !== null) {
       products.push(other);
@@ -108,6 +110,10 @@ export const findProducts = (
 const partOfIt = (reader: StepReader, clause: Clause, i: number): Product | null => {
   const { current } = reader.kitchen;
   if (current === null || current.contents.size === 0 || current.left <= 0.001) return null;
+  // "Pour half over the salmon"
+  const half =
+    word(clause, i) === "half" && i === clause.verbTo && /^(over|into|onto)$/.test(word(clause, i + 1));
+  if (half) return { pool: current, members: [], share: 0.5, from: i, to: i + 1 };
   if (!/^(it|this|that|them)$/.test(word(clause, i)) || word(clause, i - 1) !== "of") return null;
   const share = shareBefore(clause, i - 1);
   return share === 1 || share === "rest" ? null : { pool: current, members: [], share, from: i, to: i + 1 };

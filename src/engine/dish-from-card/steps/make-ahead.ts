@@ -25,7 +25,7 @@ export const isMakeAhead = (all: readonly Token[]): boolean => {
   const start = all.findIndex((t) => t.kind !== "mark");
   // "Cook the sauce for 30 minutes (this can be done ahead)": what stands in brackets is no whole sentence.
   const open = all.findIndex((t, i) => i > start && t.text === "(");
-  const tokens = all.slice(Math.max(0, start), open < 0 ? undefined : open);
+  const tokens = start <= 0 && open < 0 ? all : all.slice(Math.max(0, start), open < 0 ? undefined : open);
   if (
     tokens.some((t) => /^(keeps?|lasts?|freezes?|stores?)$/.test(t.text)) &&
     keeps.test(tokens.map((t) => t.text).join(" "))

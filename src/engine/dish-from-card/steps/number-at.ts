@@ -23,7 +23,8 @@ const numberWord = (text: string): number | null => {
   const simple = wordValue(text);
   if (simple !== undefined) return simple;
   // "ten-ish", "twenty-odd"
-  const about = /^(\p{L}+?)-?(?:ish|odd)$/u.exec(text)?.[1];
+  const soft = text.endsWith("ish") || text.endsWith("odd");
+  const about = !soft ? undefined : /^(\p{L}+?)-?(?:ish|odd)$/u.exec(text)?.[1];
   if (about !== undefined) return wordValue(about) ?? null;
   if (!text.includes("-")) return null;
   const [tens = "", unit = ""] = text.split("-");

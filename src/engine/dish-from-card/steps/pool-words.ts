@@ -95,3 +95,9 @@ export const inMarinade = (
   if (meat?.raw !== true || bath?.did.has("mix") !== true || meat.contents.size === 0) return null;
   return [...meat.contents].every(isMeat) ? [meat, bath] : null;
 };
+
+/** "Simmer the lentils. Meanwhile whisk the dressing. Drain": the pot that boils, when what is in hand is none. */
+export const onTheFire = (reader: StepReader, current: Pool | null): Pool | null =>
+  current === null || current.onHeat || current.raw
+    ? null
+    : newestPool(reader.kitchen, (p) => p.onHeat && /^(simmer|boil|cook)$/.test([...p.did].at(-1) ?? ""));

@@ -216,7 +216,7 @@ const longer = ({ low, likely, high }: Length, by: number, next: number): Length
 });
 
 // What may stand behind a bare number of minutes: "an hour and ten at 170".
-const closes = /^(|at|in|until|till|or|then|covered|on|over|with|if|and)$/;
+const closes = /^(|at|in|for|until|till|or|then|covered|on|over|with|if|and)$/;
 
 /** Adds the smaller unit that follows: "1 hour 15 minutes", "1 h 30", "an hour and twenty", "an hour and a half". */
 const withSmaller = (tokens: readonly Token[], span: Length, unit: number): Length => {

@@ -169,6 +169,9 @@ const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[])
   return actions;
 };
 
+// Words that may mean work in the oven, by what was said before.
+const ovenWork = new Set("cook put add stand cool rest".split(" "));
+
 /**
  * "Turn down to 150 °C, pour the stock around and cook for 4 hours", "turn the oven off and leave it inside": what stands
  * in the oven goes on there.
@@ -182,6 +185,7 @@ const inOven = (
   const bake = techniqueById("bake");
   if (chosen === null || bake === null) return chosen;
   const id = chosen.technique.id;
+  if (!ovenWork.has(id)) return chosen;
   const standing = reader.kitchen.current?.inOven === true;
   const turned = before?.technique === "adjust-heat" && before.celsius !== null;
   if (

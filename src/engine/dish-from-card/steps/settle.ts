@@ -83,10 +83,7 @@ export const liftedOut = (
     if (wet && again.length === 0 && solid.length > 0 && solid.length < only.contents.size) return solid;
   }
   // "Lift it on to a board": the meat of the tin, and what it lay on stays.
-  const toBoard =
-    clause.tokens.some((t) => /^(plate|board|platter|dish)$/.test(t.text)) &&
-    clause.tokens.some((t) => t.text === "it");
-  if (/^(take-out|put|rest)$/.test(id) && toBoard && again.length === 0 && only.baked) {
+  if (only.baked && again.length === 0 && /^(take-out|put|rest)$/.test(id) && onBoard(clause)) {
     const meats = reader.classes.membersOf("meat");
     const meat = [...only.contents].filter((i) => meats.includes(i));
     const under = [...only.contents].some((i) =>
@@ -105,12 +102,18 @@ export const liftedOut = (
   const named = again
     .filter((a) => a.pool === only && only.contents.has(a.ingredient))
     .map((a) => a.ingredient);
+  if (named.length === 0) return null;
   const others = [...only.contents].filter((i) => !named.includes(i));
   // "Slice the salmon" that was pressed with dill: the herbs go with it.
   if (byHand && others.every((i) => coatings.test(reader.ingredients[i]?.name.toLowerCase() ?? "")))
     return null;
-  return named.length > 0 && others.length > 0 ? named : null;
+  return others.length > 0 ? named : null;
 };
+
+/** "Lift it on to a board." */
+const onBoard = (clause: Clause): boolean =>
+  clause.tokens.some((t) => t.text === "it") &&
+  clause.tokens.some((t) => /^(plate|board|platter|dish)$/.test(t.text));
 
 /** Moves food between vessels after an action. */
 export const settle = (
@@ -187,7 +190,8 @@ export const settle = (
     main = piece;
   }
   for (const other of joined.slice(1)) {
-    const taken = products.find((p) => p.pool === other)?.share ?? other.left;
+    const portion = again.find((a) => a.pool === other && a.portion != null && other.contents.size === 1);
+    const taken = products.find((p) => p.pool === other)?.share ?? portion?.share ?? other.left;
     for (const i of other.contents) main.contents.add(i);
     for (const p of other.portions) main.portions.add(p);
     if (other.names.size > 0 && main.names.size === 0 && other.contents.size > 1)
@@ -199,6 +203,8 @@ export const settle = (
   for (const f of fresh) main.contents.add(f.ingredient);
   for (const { ingredient, portion } of [...fresh, ...again])
     if (portion != null) main.portions.add(`${ingredient}:${portion}`);
+  // What was left of it is all that this action made.
+  if (main.last !== null && partly === undefined) main.left = 1;
   main.last = action.id;
   main.sentence = place.sentence;
   main.did.add(technique.id);

@@ -13,6 +13,8 @@ export const shareObjects = (clauses: readonly Clause[]): readonly Clause[] => {
     const prepares = clause.hit.technique.miseEnPlace || /^(melt|toast|sift)$/.test(clause.hit.technique.id);
     if (joiningTechniques.has(next.hit.technique.id) && !prepares) continue;
     if (steeringTechniques.has(clause.hit.technique.id)) continue;
+    // "Drain, fish out the bay": the pot is drained.
+    if (clause.hit.technique.id === "drain" && /^(take-out|discard)$/.test(next.hit.technique.id)) continue;
     if (!endsAtVerb(clause) || clause.hit.verb.includes(" ")) continue;
     const lender = next.lent ?? next;
     // "Shred the cabbage, salt, squeeze over a lime": what was in hand is salted.

@@ -5,7 +5,7 @@ import type { Clause } from "./clauses.ts";
 import { comesBack, potFor } from "./comes-back.ts";
 import type { Product } from "./find-products.ts";
 import { joinsCurrent } from "./joins-current.ts";
-import { hasPronoun, inMarinade, isOvenPlace, laidUnder, namesSomething } from "./pool-words.ts";
+import { hasPronoun, inMarinade, isOvenPlace, laidUnder, namesSomething, onTheFire } from "./pool-words.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
 import {
@@ -17,7 +17,7 @@ import {
   sameVessel,
 } from "./vessel-words.ts";
 import { behindWith, goesIn, isTarget } from "./where-it-goes.ts";
-import { burners, joiningTechniques, mixes, pans, steeringTechniques } from "./word-sets.ts";
+import { burners, joiningTechniques, mixes, pans, seasoning, steeringTechniques } from "./word-sets.ts";
 
 /** Where in the method an action stands. */
 export type Place = {
@@ -310,6 +310,9 @@ export const poolsOf = (
         )
       : null;
   if (bathed !== null) return unique(bathed);
+  const drained =
+    technique.id === "drain" && fresh.length === 0 && !pronoun ? onTheFire(reader, current) : null;
+  if (drained !== null && place.before === null) return unique([drained]);
   // "Carve and serve" after the sauce was made: the meat that rests.
   if (technique.id === "carve" && fresh.length === 0 && !pronoun) {
     const rested = newestPool(kitchen, (p) => p.contents.size > 0 && (p.did.has("rest") || p.aside));
@@ -394,5 +397,3 @@ const gotReady =
   );
 const carriers = new Set("add put pour fold stir toss deglaze sprinkle top garnish drizzle".split(" "));
 const onObject = new Set("season salt dip bread".split(" "));
-const seasoning =
-  /\b(salt|pepper|peppercorns?|cayenne|nutmeg|mace|paprika|seasoning|sugar|vinegar|lemon|lime|soy|sauce|spices?|cumin|chilli|powder|mustard|herbs?|thyme|oil|egg|milk|flour|breadcrumbs)\b/;

@@ -126,3 +126,7 @@ export const burners: ReadonlySet<string> = new Set(["burner", "grill", "fryer"]
 export const mixes: ReadonlySet<string> = new Set(
   "mix whisk beat cream blend stir toss knead rub-in mash fold whisk-whites whip-cream".split(" "),
 );
+
+/** Names of what only seasons or coats. */
+export const seasoning =
+  /\b(salt|pepper|peppercorns?|cayenne|nutmeg|mace|paprika|seasoning|sugar|vinegar|lemon|lime|soy|sauce|spices?|cumin|chilli|powder|mustard|herbs?|thyme|oil|egg|milk|flour|breadcrumbs)\b/;
