@@ -27,6 +27,7 @@ it("is a written list of values", () => {
     "hazardKinds",
     "labelRows",
     "makeFinding",
+    "meanOf",
     "millilitres",
     "minor",
     "minutes",

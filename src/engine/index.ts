@@ -14,7 +14,7 @@ export { type OwnFoodFacts, type OwnFoodTrouble, ownFoods } from "./larder/own-f
 export { regularPlural } from "./larder/plural.ts";
 export { rateNamed } from "./larder/work-rates.ts";
 export { compareText } from "./measure/compare-text.ts";
-export { addEstimates, between, type Estimate, exactly, scaleEstimate } from "./measure/estimate.ts";
+export { addEstimates, between, type Estimate, exactly, meanOf, scaleEstimate } from "./measure/estimate.ts";
 export type { LabelFigure } from "./measure/label-figure.ts";
 export {
   type Celsius,

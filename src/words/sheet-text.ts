@@ -1,5 +1,6 @@
 import {
   type AdjustmentReason,
+  meanOf,
   type Region,
   regularPlural,
   type Sheet,
@@ -131,8 +132,8 @@ export const stepTimeText = (step: SheetStep): string => {
   return [
     minutes === null
       ? ""
-      : `${until > index ? `steps ${index + 1}–${until + 1}: ` : ""}${durationText(minutes.likely)}`,
-    handsMinutes >= 0.5 ? handsText(handsMinutes, minutes?.likely ?? 0) : "",
+      : `${until > index ? `steps ${index + 1}–${until + 1}: ` : ""}${durationText(meanOf(minutes))}`,
+    handsMinutes >= 0.5 ? handsText(handsMinutes, minutes === null ? 0 : meanOf(minutes)) : "",
     stated !== null ? `the card says ${stated} at its size` : "",
     batches > 1 ? `in ${numberText(batches)} batches` : "",
   ]

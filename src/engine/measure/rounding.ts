@@ -7,8 +7,8 @@ const roundTo = (value: number, decimals: number): number => {
   return (Math.sign(scaled) * Math.floor(Math.abs(scaled) + 0.5 + hair)) / factor;
 };
 
-// Steps that scales and jugs show, the finest first.
-const steps = [0.01, 0.05, 0.1, 0.5, 1, 5, 10, 50, 100, 500, 1000] as const;
+// Steps that scales and jugs show, the finest first; a catering scale shows 100 g at any load. Common practice, no source.
+const steps = [0.01, 0.05, 0.1, 0.5, 1, 5, 10, 50, 100] as const;
 
 /** A step may be this part of the amount, so that one amount is off by half of it and a ratio of two by all of it. */
 const mostStep = 0.029;

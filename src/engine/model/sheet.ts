@@ -60,6 +60,7 @@ export type SheetStep = {
   readonly until: number;
   /** The length that its own words give, at the card's size; null when they give none. */
   readonly cardMinutes: Estimate<Minutes> | null;
+  /** How much of it is by hand, on the average: likely values do not add when work is told together. */
   readonly handsMinutes: Minutes;
 };
 

@@ -65,7 +65,9 @@ export const potsFor = (lot: Lot, kitchen: Kitchen): number => {
  */
 export const spreadOver = (lot: Lot, burners: number, kitchen: Kitchen): number => {
   const kilos = kilosInPots(lot);
-  if (kitchen.burners < 1 || !(kilos > 0)) return burners;
+  // Of a kitchen without burners nothing is known: each usual pot is taken to have its own.
+  if (kitchen.burners < 1) return Math.max(burners, kilos / kilosPerPot);
+  if (!(kilos > 0)) return burners;
   const { holds, boils } = potLimits(kitchen);
   const fullest = Math.min(kilos, holds, Math.max(boils, kilos / mostForSpeed(kitchen)));
   return Math.min(burners, kilos / fullest);
