@@ -255,16 +255,18 @@ export const runEvening = (
  * that makes a course late or leaves work without a place, the mean is counted, as for all other work.
  */
 const plannedWork = (menu: Menu, effort: PlanEffort) => {
-  const made = (longWaits: boolean) => {
-    const prep = prepFromMenu(menu, longWaits);
-    return { prep, planned: planFromPrep(prep.value, effort) };
-  };
-  const careful = made(true);
-  const trouble = troubleOf(careful.planned.value);
-  if (trouble === 0 || !careful.prep.findings.some(({ code }) => code === "wait-counted-long"))
-    return careful;
-  const bare = made(false);
-  return troubleOf(bare.planned.value) < trouble ? bare : careful;
+  const prep = prepFromMenu(menu);
+  const planned = planFromPrep(prep.value, effort);
+  const trouble = troubleOf(planned.value);
+  const longWaits = prep.findings.some(({ code }) => code === "wait-counted-long");
+  if (trouble === 0 || !longWaits) return { prep, planned };
+  const bare = prepFromMenu(menu, false);
+  // Only where the waits make a difference to a first plan is a whole one looked for without them.
+  const first = ({ value }: typeof prep): number =>
+    troubleOf(planFromPrep(value, { tries: 0, seed: effort.seed }).value);
+  if (first(bare) >= first(prep)) return { prep, planned };
+  const sooner = planFromPrep(bare.value, effort);
+  return troubleOf(sooner.value) < trouble ? { prep: bare, planned: sooner } : { prep, planned };
 };
 
 const eveningOf = (
