@@ -166,7 +166,7 @@ export {
 } from "./pipeline.ts";
 export { type CourseChain, chainOf, courseChains, type Link } from "./plan-from-prep/chain.ts";
 export type { ExplainEffort } from "./plan-from-prep/explain-plan.ts";
-export type { PlanEffort, PlanProgress } from "./plan-from-prep/plan-from-prep.ts";
+export type { PlanEffort, PlanProgress } from "./plan-from-prep/plan-effort.ts";
 export type { RiskEffort } from "./risk-from-plan/risk-from-plan.ts";
 export type { Project, ProjectAnswer, ProjectEffort, ProjectStatus } from "./search/project/project.ts";
 export { solveProject } from "./search/project/solve-project.ts";

@@ -9,8 +9,8 @@ import { compile } from "./compile.ts";
 import { follow } from "./follow.ts";
 import { withoutHopeless } from "./hopeless.ts";
 import { improve } from "./improve.ts";
+import type { PlanEffort } from "./plan-effort.ts";
 import { planFindings } from "./plan-findings.ts";
-import type { PlanEffort } from "./plan-from-prep.ts";
 import { emptySchedule } from "./schedule.ts";
 import { summary } from "./summary.ts";
 

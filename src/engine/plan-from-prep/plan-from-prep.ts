@@ -1,6 +1,6 @@
 import type { Finding } from "../findings/finding.ts";
 import type { Outcome } from "../model/outcome.ts";
-import type { LevelValue, Plan } from "../model/plan.ts";
+import type { Plan } from "../model/plan.ts";
 import type { Prep } from "../model/prep.ts";
 import { chanceFrom } from "../search/chance.ts";
 import { build, mostSlip, settle } from "./build.ts";
@@ -15,31 +15,13 @@ import { improve } from "./improve.ts";
 import { remember, restore } from "./memory.ts";
 import type { Model } from "./model.ts";
 import { compareCosts, costOf } from "./objective.ts";
+import type { PlanEffort, PlanProgress } from "./plan-effort.ts";
 import { planFindings } from "./plan-findings.ts";
 import { prove, triesBeforeProof } from "./prove.ts";
 import { emptySchedule, type Schedule } from "./schedule.ts";
 import { placeSpare } from "./spare.ts";
 import { levelsOf, summary } from "./summary.ts";
 import { planWithWays } from "./ways.ts";
-
-/** What is known while a plan is looked for: how many tasks have no place, and each level. */
-export type PlanProgress = {
-  readonly unplaced: number;
-  readonly levels: readonly LevelValue[];
-};
-
-/**
- * How hard to look. Work is counted in tries, never in seconds, so that the same prep gives the same plan everywhere;
- * a caller with a clock may end the search sooner, and hears of the first plan and of each better one.
- */
-export type PlanEffort = {
-  readonly tries: number;
-  /** Conflicts that may be spent on proving that there is nothing better; absent: nothing is proved. */
-  readonly proof?: number;
-  readonly seed: number;
-  readonly keepGoing?: () => boolean;
-  readonly tell?: (progress: PlanProgress) => void;
-};
 
 /** Conflicts for finding a place for what insertion left without one: so many a try, so many at most, and for each step of lateness. */
 const rescue = { each: 20, most: 4000, step: 2500 };

@@ -2,7 +2,7 @@ import type { Finding } from "../findings/finding.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { LevelValue, Plan } from "../model/plan.ts";
 import type { Prep, Task } from "../model/prep.ts";
-import type { PlanEffort } from "./plan-from-prep.ts";
+import type { PlanEffort } from "./plan-effort.ts";
 import { withoutTasks } from "./without-tasks.ts";
 
 type Planner = (prep: Prep, effort: PlanEffort) => Outcome<Plan, Finding>;
