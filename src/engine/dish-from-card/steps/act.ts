@@ -3,7 +3,7 @@ import { celsius, count, minutes, share as shareOf } from "../../measure/units.t
 import type { Action, Use } from "../../model/dish.ts";
 import type { Span } from "../../model/span.ts";
 import type { Chosen } from "./choose-technique.ts";
-import { type Again, type Fresh, takeIngredients } from "./choose-uses.ts";
+import { takeIngredients } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
 import { findMakes, findProducts } from "./find-products.ts";
 import { ovenHeat } from "./find-temperatures.ts";
@@ -12,6 +12,7 @@ import { livePools, type Pool } from "./pools.ts";
 import { liftedOut, settle } from "./settle.ts";
 import type { StepReader } from "./step-reader.ts";
 import { takeImplied } from "./take-classes.ts";
+import type { Again, Fresh } from "./taken.ts";
 import { sameVessel } from "./vessel-words.ts";
 import { finishing, type Place, poolsOf } from "./which-pools.ts";
 import { steeringTechniques } from "./word-sets.ts";

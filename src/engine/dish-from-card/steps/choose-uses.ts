@@ -5,29 +5,7 @@ import { portionsIn } from "./name-index.ts";
 import { newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
 import { enough, exceptAt, poolOf, takeClasses, takeImplied } from "./take-classes.ts";
-
-/** A listed ingredient taken from the list. `from` and `to` are places in the clause. */
-export type Fresh = {
-  readonly ingredient: number;
-  readonly share: number;
-  readonly implied: boolean;
-  /** A part of a food listed whole: "yolk", "zest". */
-  readonly portion?: string | null;
-  readonly from: number;
-  readonly to: number;
-};
-
-/** An ingredient named that already lies in a pool. */
-export type Again = {
-  readonly ingredient: number;
-  readonly pool: Pool;
-  readonly share: number;
-  readonly portion?: string | null;
-  /** "The beef mix": all that lies there with it is meant. */
-  readonly whole?: boolean;
-  readonly from: number;
-  readonly to: number;
-};
+import type { Again, Fresh } from "./taken.ts";
 
 type Taken = { readonly fresh: readonly Fresh[]; readonly again: readonly Again[] };
 

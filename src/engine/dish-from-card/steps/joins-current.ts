@@ -1,9 +1,9 @@
 import type { Action } from "../../model/dish.ts";
 import type { Chosen } from "./choose-technique.ts";
-import type { Fresh } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
 import type { Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
+import type { Fresh } from "./taken.ts";
 import { asksNewVessel } from "./vessel-words.ts";
 import { burners, mixes } from "./word-sets.ts";
 

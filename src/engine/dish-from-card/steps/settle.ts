@@ -1,11 +1,11 @@
 import type { Action } from "../../model/dish.ts";
 import type { Chosen } from "./choose-technique.ts";
-import type { Again, Fresh } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
 import type { Product } from "./find-products.ts";
 import { callPool, newPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
+import type { Again, Fresh } from "./taken.ts";
 import type { Place } from "./which-pools.ts";
 import { burners, pans } from "./word-sets.ts";
 

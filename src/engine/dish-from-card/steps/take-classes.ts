@@ -1,9 +1,9 @@
-import type { Again, Fresh } from "./choose-uses.ts";
 import { classAt } from "./class-words.ts";
 import type { Clause } from "./clauses.ts";
 import { newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
+import type { Again, Fresh } from "./taken.ts";
 
 /** A share below which nothing is left. */
 export const enough = 0.001;
