@@ -1,9 +1,9 @@
 import type { Chosen } from "./choose-technique.ts";
-import type { Fresh } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
 import { newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
+import type { Fresh } from "./taken.ts";
 import { pans, vessels } from "./word-sets.ts";
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";

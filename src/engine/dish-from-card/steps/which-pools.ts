@@ -1,6 +1,5 @@
 import type { Action } from "../../model/dish.ts";
 import type { Chosen } from "./choose-technique.ts";
-import type { Again, Fresh } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
 import { comesBack, potFor } from "./comes-back.ts";
 import type { Product } from "./find-products.ts";
@@ -8,6 +7,7 @@ import { joinsCurrent } from "./joins-current.ts";
 import { hasPronoun, inMarinade, isOvenPlace, laidUnder, namesSomething, onTheFire } from "./pool-words.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
+import type { Again, Fresh } from "./taken.ts";
 import {
   articleOf,
   asksCleanVessel,
