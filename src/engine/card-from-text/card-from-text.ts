@@ -7,6 +7,7 @@ import { cutLines } from "./cut-lines.ts";
 import { layOut, type OpenBlock } from "./lay-out.ts";
 import { isKeepingLine } from "./likeness.ts";
 import { linesOfText } from "./lines-of-text.ts";
+import { withoutToldList } from "./told-list.ts";
 
 /** Characters of a text that are read; the longest card anyone cooks from is a tenth of this. */
 export const mostCharacters = 60_000;
@@ -88,7 +89,8 @@ export const cardFromText = (text: string, source: SourceId): Outcome<Card, Find
         { reason: "too-long", kept: mostCharacters },
       ),
     );
-  const layout = layOut(linesOfText(text, mostCharacters));
+  const lines = linesOfText(text, mostCharacters);
+  const layout = layOut(lines.flatMap((line, at) => (at === 0 ? [line] : withoutToldList(line))));
   const blocks = withMethod(layout.blocks);
   const methodLines = blocks.reduce((sum, b) => sum + (b.role === "method" ? b.lines.length : 0), 0);
   const kept = blocks

@@ -14,3 +14,14 @@ it.each([
   expect(card.title?.text).toBe(title);
   expect(card.yields.map((y) => y.text)).toEqual(yields);
 });
+
+it.each([
+  ["Does five as a starter.", ["Does five as a starter"]],
+  ["Does 14 slices", ["Does 14 slices"]],
+  ["Makes about a litre", ["Makes about a litre"]],
+  ["Makes one 20cm pie, cuts into 6", ["Makes one 20cm pie", "cuts into 6"]],
+  ["Does things to a leek.", []],
+])("a yield on the line below the title: %s", (line, yields) => {
+  const card = cardFromText(`Pea tart\n${line}\n\n2 eggs\n200 g peas\n\nBeat the eggs.\n`, "c").value;
+  expect(card.yields.map((y) => y.text)).toEqual(yields);
+});

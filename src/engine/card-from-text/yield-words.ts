@@ -30,6 +30,12 @@ const forSome = new RegExp(
   "i",
 );
 
+// "Does four as a starter", "does 12 slices", "cuts into 8", alone on its line.
+const doesSome = new RegExp(
+  `^(?:will )?(?:do(?:es)?|(?:cuts?|slices?|divides?) into)\\s+(?:about |around |roughly |up to )?${figure}(?:\\s*(?:-|\u2013|to|or)\\s*${figure})?(?:\\s+(?!(?:min|hour|day|thing)\\p{L}*\\b)\\p{L}[\\p{L} -]{1,40})?[.!]?$`,
+  "iu",
+);
+
 /** Words without the marks of emphasis that stand in them ("**Yield:** 8"). */
 const plain = (words: string): string => words.replace(/\*\*|__/g, "");
 
@@ -40,7 +46,7 @@ const hasNumber = (words: string): boolean => {
     if (
       read !== null &&
       (!read.article ||
-        /\b(?:loaf|cake|pie|tart|jar|tin|tray|pot|batch|bowl|terrine|pizza|quiche|crowd|mould|mold|dish|basin|ring)\b/i.test(
+        /\b(?:litre|liter|pint|quart|gallon|kilo|loaf|cake|pie|tart|jar|tin|tray|pot|batch|bowl|terrine|pizza|quiche|crowd|mould|mold|dish|basin|ring)\b/i.test(
           words,
         ))
     )
@@ -53,7 +59,7 @@ const hasNumber = (words: string): boolean => {
 export const isYield = (written: string): boolean => {
   if (written.length > 120) return false;
   const words = plain(written);
-  if (spoken.test(words) || forSome.test(words)) return true;
+  if (spoken.test(words) || forSome.test(words) || doesSome.test(words)) return true;
   if (forPeople.test(words) || bareCount.test(words)) return hasNumber(words);
   const found = opening.exec(words);
   if (found === null) return false;

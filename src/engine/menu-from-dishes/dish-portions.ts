@@ -10,6 +10,8 @@ const portionMillilitres = 250;
 const portionGrams = 200;
 // Of what goes with a dish: sauces and dressings are poured, pastes and pickles taken by the spoon, mixes by the pinch.
 const besides: readonly { readonly named: RegExp; readonly each: number }[] = [
+  // Two scoops.
+  { named: /\b(?:sorbet|ice cream|gelato|granita|parfait|semifreddo)s?\b/i, each: 110 },
   { named: /\b(?:rub|spice mix|spice blend|seasoning|masala powder|za'?atar|dukkah)\b/i, each: 5 },
   {
     named:

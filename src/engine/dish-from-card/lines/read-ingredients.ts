@@ -16,6 +16,7 @@ import { readLine } from "./read-line.ts";
 import type { Phrase } from "./read-phrase.ts";
 import type { Reading } from "./reading.ts";
 import { shifted, shiftedAmounts } from "./shift.ts";
+import { withUnitBefore } from "./unit-said-before.ts";
 import { type Weight, weigh, weighExtra, weighSilent } from "./weigh.ts";
 
 // Typing changes one line at a time; the others are read as they were.
@@ -143,7 +144,12 @@ export const readIngredients = (
       );
     const minus = minusOf(card.text, line, glued);
     if (minus !== null) findings.push(makeFinding("amount-doubtful", card.source, minus.span, minus.facts));
-    const readings = readIn[region](doubtful?.line ?? line.text);
+    const readings = withUnitBefore(
+      readIn[region](doubtful?.line ?? line.text),
+      line,
+      ingredients.at(-1),
+      card.text,
+    );
     if (readings.length === 0 && /\p{L}/u.test(line.text))
       findings.push(
         makeFinding("line-not-understood", card.source, line.span, { words: line.text.slice(0, 80) }),

@@ -33,6 +33,12 @@ const rows: readonly (readonly [text: string, kind: string, low: number, high: n
   ["Fills 8 small pots", "tin", 8, 8, "small pots"],
   ["Makes 4 litres", "volume", 4000, 4000, ""],
   ["Makes 1.5 kg", "mass", 1500, 1500, ""],
+  ["Makes about a litre", "volume", 1000, 1000, ""],
+  ["Does four as a starter", "portions", 4, 4, "as a starter"],
+  ["Does 14 slices", "pieces", 14, 14, "slices"],
+  ["Makes one 20cm pie, cuts into 6", "pieces", 6, 6, "pieces"],
+  ["cuts into 10 squares", "pieces", 10, 10, "squares"],
+  ["Makes 18 small, 3 each", "portions", 6, 6, ""],
   ["Gives about 2 pints", "volume", 1136.5225, 1136.5225, ""],
 ];
 

@@ -41,8 +41,29 @@ const firstNumber = (tokens: readonly Token[]): Numbered | null => {
   return article;
 };
 
+/** "Makes one 23 cm tart, cuts into 8": what a guest gets is a piece of it. Null when nothing is said of cutting. */
+const cutInto = (words: Words): Yield | null => {
+  const said = /\b(?:cuts?|slices?|divides?|portions) into (?=\S)/i.exec(words.text);
+  if (said === null) return null;
+  const tokens = tokensOf(words.text.slice(said.index + said[0].length));
+  const found = firstNumber(tokens);
+  if (found === null || found.at > 1 || !(found.amount.likely > 1)) return null;
+  const noun = wordsFrom(words.text.slice(said.index + said[0].length), tokens, found.next);
+  return { kind: "pieces", amount: found.amount, noun: noun === "" ? "pieces" : noun, words };
+};
+
+/** "16 small, 2 each": how many a guest gets; 1 when nobody says. */
+const eachGets = (text: string): number => {
+  const said = /,\s*(?:about )?([\p{L}\d]+) (?:each|a head|per person|a person|apiece)\b/iu.exec(text);
+  const tokens = tokensOf(said?.[1] ?? "");
+  const read = said === null ? null : readRange(tokens, 0);
+  return read === null || !(read.likely > 1) ? 1 : read.likely;
+};
+
 /** Reads the words of a yield. Masses come in grams and volumes in millilitres; a tin counts tins. Null when no number stands in them. */
 export const readYield = (words: Words, region: Region): Yield | null => {
+  const cut = cutInto(words);
+  if (cut !== null) return cut;
   const tokens = tokensOf(words.text);
   const found = firstNumber(tokens);
   if (found === null) return null;
@@ -60,6 +81,10 @@ export const readYield = (words: Words, region: Region): Yield | null => {
     words,
   });
   const next = tokens[found.next]?.lower ?? "";
+  const each = eachGets(words.text);
+  if (each > 1 && amount.likely > each) return of("portions", scaleEstimate(amount, 1 / each), "");
+  if (/^(?:will )?do(?:es)?\b/.test(before) && /^(?:slices|pieces|squares|wedges|small|little)\b/i.test(rest))
+    return of("pieces", amount, rest);
   const fills = /\b(?:fills?|to fill)\b/.test(before) || (kind === "length" && vessels.test(rest));
   if (fills) {
     // "Fills a 23 cm tin": the figure is the tin's, and there is one of it.
