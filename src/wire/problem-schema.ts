@@ -100,6 +100,14 @@ export const problemSchema = strictMap({
     }),
   ),
   holds: listOf(strictMap({ task: nameText, plate: nameText, weight: fromZero, hot: yesOrNo })).optional(),
+  stays: listOf(
+    strictMap({
+      resource: nameText,
+      amount: positive.optional(),
+      from: nameText.optional(),
+      to: nameText.optional(),
+    }),
+  ).optional(),
   calm: listOf(stretch).optional(),
   sameCook: listOf(listOf(nameText)).optional(),
   freeFrom: listOf(strictMap({ before: nameText, after: nameText })).optional(),

@@ -17,6 +17,7 @@ import { checked } from "./checked.ts";
 import { jsonFile } from "./json-file.ts";
 import { type benchLevels, type KitchenBench, kitchenBenchSchema } from "./kitchen-bench-schema.ts";
 import type { Problem } from "./problem.ts";
+import { problemKitchen } from "./problem-kitchen.ts";
 import { namesIn } from "./problem-names.ts";
 import type { YamlFile } from "./yaml-file.ts";
 
@@ -122,22 +123,13 @@ const prepOf = (bench: KitchenBench): Prep => {
       hands: bench.attention.handsOn,
       mind: bench.attention.minded,
     },
-    kitchen: {
+    kitchen: problemKitchen({
       name: bench.name,
-      burners: count(burners),
-      burnerKilowatts: 0,
-      ovens: bench.ovens.map((o) => ({ name: o.id, shelves: count(o.shelves), fan: false, kilowatts: 0 })),
-      grills: count(0),
-      fryers: count(0),
-      fridgeLitres: 0,
-      freezerLitres: 0,
-      pans: [],
-      containers: [],
-      trays: count(0),
-      machines: [],
-      ovenMinutesPer10C: minutes(bench.ovenRamp.heatMinutesPer10C),
-      ovenTolerance: celsius(0),
-    },
+      burners,
+      ovens: bench.ovens,
+      heat: bench.ovenRamp.heatMinutesPer10C,
+      tolerance: 0,
+    }),
     span: shift(0, bench.horizon),
     ramp: {
       heat: minutes(bench.ovenRamp.heatMinutesPer10C),

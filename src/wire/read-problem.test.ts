@@ -47,6 +47,30 @@ describe("a problem file", () => {
     ]);
   });
 
+  it("keeps a pan in use from the task that fills it to the one that ends with it clean", () => {
+    const chain = (dish: string) => [
+      { id: `${dish} in`, segments: [{ minutes: 10, attention: "hands" as const }] },
+      { id: `${dish} out`, segments: [{ minutes: 10, attention: "hands" as const }] },
+    ];
+    const onePan = {
+      ...small,
+      resources: [{ id: "pan", capacity: 1 }],
+      ovens: [],
+      tasks: [...chain("a"), ...chain("b")],
+      lags: ["a", "b"].map((dish) => ({ before: `${dish} in`, after: `${dish} out`, least: 60 })),
+      courses: [{ name: "main", due: 900, plates: ["a out", "b out"] }],
+      holds: [],
+      stays: ["a", "b"].map((dish) => ({ resource: "pan", from: `${dish} in`, to: `${dish} out` })),
+    };
+    const { prep, problems } = readProblem("p.json", textOf(onePan));
+    expect(problems).toEqual([]);
+    const { value } = solvePrep(prep!, { tries: 50, proof: 10_000, seed: 1 });
+    expect([value.unplaced, checkPlan(prep!, value)]).toEqual([[], []]);
+    const at = (task: string) => value.placed.find((p) => p.task === task);
+    const apart = at("a out")!.end <= at("b in")!.start || at("b out")!.end <= at("a in")!.start;
+    expect(apart).toBe(true);
+  });
+
   it("says of itself that it is one", () => {
     expect(isProblem(textOf(small))).toBe(true);
     expect(isProblem(textOf({ format: "other/1" }))).toBe(false);
@@ -57,6 +81,12 @@ describe("a problem file", () => {
   const wrongs: readonly Wrong[] = [
     ["an unknown key", (p) => ({ ...p, chefs: [] }), "key-unknown", '"chefs"'],
     ["a missing key", ({ courses: _, ...p }) => p, "key-missing", "{"],
+    [
+      "a stay in a pan that is not there",
+      (p) => ({ ...p, stays: [{ resource: "wok" }] }),
+      "name-unknown",
+      '"wok"',
+    ],
     ["no format", (p) => ({ ...p, format: "two pans" }), "value-bad", '"two pans"'],
     [
       "a lag to nowhere",

@@ -11,10 +11,12 @@ import {
   type Segment,
   type Shift,
   type Task,
+  type VesselStay,
 } from "#engine/index.ts";
 import { checked } from "./checked.ts";
 import { jsonFile } from "./json-file.ts";
 import { makeProblem } from "./problem.ts";
+import { problemKitchen } from "./problem-kitchen.ts";
 import { namesIn } from "./problem-names.ts";
 import { type ProblemFile, problemSchema } from "./problem-schema.ts";
 import { type ReadProblem, readKitchenBench } from "./read-kitchen-bench.ts";
@@ -97,6 +99,12 @@ const wrongNames = (file: YamlFile, problem: ProblemFile) => {
     names.known(hold.task, "task", tasks, ["holds", i, "task"]);
     names.known(hold.plate, "task", tasks, ["holds", i, "plate"]);
   });
+  const kit = new Set((problem.resources ?? []).map((r) => r.id));
+  problem.stays?.forEach((stay, i) => {
+    names.known(stay.resource, "resource", kit, ["stays", i, "resource"]);
+    if (stay.from !== undefined) names.known(stay.from, "task", tasks, ["stays", i, "from"]);
+    if (stay.to !== undefined) names.known(stay.to, "task", tasks, ["stays", i, "to"]);
+  });
   problem.sameCook?.forEach((group, g) => {
     group.forEach((id, i) => {
       names.known(id, "task", tasks, ["sameCook", g, i]);
@@ -167,24 +175,16 @@ const prepOf = (problem: ProblemFile): Prep => {
     })),
     resources: problem.resources ?? [],
     attention: problem.attention ?? usualAttention,
-    kitchen: {
+    kitchen: problemKitchen({
       name: problem.name,
-      burners: count(problem.resources?.find((r) => r.id === "burner")?.capacity ?? 0),
-      burnerKilowatts: 0,
-      ovens: ovens.map((o) => ({ name: o.id, shelves: count(o.shelves), fan: false, kilowatts: 0 })),
-      grills: count(0),
-      fryers: count(0),
-      fridgeLitres: 0,
-      freezerLitres: 0,
-      pans: [],
-      containers: [],
-      trays: count(0),
-      machines: [],
-      ovenMinutesPer10C: minutes(ramp.heat),
-      ovenTolerance: celsius(problem.ovenTolerance ?? 0),
-    },
+      burners: problem.resources?.find((r) => r.id === "burner")?.capacity ?? 0,
+      ovens,
+      heat: ramp.heat,
+      tolerance: problem.ovenTolerance ?? 0,
+    }),
     ramp: { heat: minutes(ramp.heat), cool: minutes(ramp.cool) },
     ovensCold: problem.ovensCold ?? "at-opening",
+    ...(problem.stays === undefined ? {} : { stays: problem.stays.map(stayOf) }),
     ...(problem.span === undefined ? {} : { span: shift(problem.span) }),
     ...(problem.calm === undefined ? {} : { calm: problem.calm.map(shift) }),
     ...(problem.sameCook === undefined ? {} : { sameCook: problem.sameCook }),
@@ -192,6 +192,14 @@ const prepOf = (problem: ProblemFile): Prep => {
     ...(problem.levels === undefined ? {} : { levels: problem.levels }),
   };
 };
+
+/** A stay without a first task stands from the beginning; without a last it is never given back. */
+const stayOf = (stay: NonNullable<ProblemFile["stays"]>[number]): VesselStay => ({
+  resource: stay.resource,
+  amount: stay.amount ?? 1,
+  from: stay.from ?? null,
+  to: stay.to ?? null,
+});
 
 const shift = ([from, to]: readonly [number, number]): Shift => ({ from: moment(from), to: moment(to) });
 
