@@ -9,20 +9,46 @@ import { techniqueById } from "./techniques.ts";
  * when no step uses it. It says what the card does, never that the food is safe.
  */
 export const isCookedThrough = (dish: Dish, ingredient: number): boolean => {
-  const actions = actionsOf(dish);
-  const users = actions.filter((a) => a.uses.some((u) => u.ingredient === ingredient));
-  return users.length > 0 && users.every((user) => isCookedFrom(user, actions));
+  const { actions, users, cooked } = methodOf(dish);
+  const taking = users.get(ingredient);
+  return (
+    taking?.every((user) => {
+      const known = cooked.get(user);
+      if (known !== undefined) return known;
+      const found = isCookedFrom(user, actions);
+      cooked.set(user, found);
+      return found;
+    }) ?? false
+  );
 };
 
-const kept = new WeakMap<Dish, readonly Action[]>();
+type Method = {
+  /** All actions of the dish. */
+  readonly actions: readonly Action[];
+  /** The actions that take up each ingredient. */
+  readonly users: ReadonlyMap<number, readonly Action[]>;
+  /** What was found of actions that were asked for. */
+  readonly cooked: Map<Action, boolean>;
+};
 
-/** All actions of a dish; asked for once an ingredient. */
-const actionsOf = (dish: Dish): readonly Action[] => {
+const kept = new WeakMap<Dish, Method>();
+
+// Asked for once an ingredient.
+const methodOf = (dish: Dish): Method => {
   const known = kept.get(dish);
   if (known !== undefined) return known;
   const actions = dish.steps.flatMap((step) => step.actions);
-  kept.set(dish, actions);
-  return actions;
+  const users = new Map<number, Action[]>();
+  for (const action of actions)
+    for (const { ingredient } of action.uses) {
+      if (ingredient === null) continue;
+      const list = users.get(ingredient);
+      if (list === undefined) users.set(ingredient, [action]);
+      else if (list.at(-1) !== action) list.push(action);
+    }
+  const method = { actions, users, cooked: new Map<Action, boolean>() };
+  kept.set(dish, method);
+  return method;
 };
 
 /**

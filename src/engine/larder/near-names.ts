@@ -60,6 +60,9 @@ const leastShared = 0.2;
 // Names that share this many trigrams best are then measured letter by letter.
 const shortlist = 40;
 
+// The unknown words of a card are asked for at each key that is typed, by its lines and by rules.
+const keptAtOnce = 500;
+
 /**
  * Makes a search over names (normalised name to id): ids whose names look like the words, likest first, at most `most`.
  * Likeness is the greater of shared trigrams (which also finds shared words) and edit distance; below half alike,
@@ -69,9 +72,8 @@ export const nearNames = (
   names: ReadonlyMap<string, string>,
 ): ((words: string, most: number) => readonly string[]) => {
   let made: Index | null = null;
-  return (words, most) => {
-    const key = normaliseName(words);
-    if (key === "" || most <= 0) return [];
+  const kept = new Map<string, readonly string[]>();
+  const search = (key: string): readonly string[] => {
     made ??= buildIndex(names);
     const { keys, byTrigram, shared } = made;
     const trigrams = trigramsOf(key);
@@ -93,11 +95,24 @@ export const nearNames = (
       .sort((a, b) => b.dice - a.dice || compareText(a.key, b.key))
       .slice(0, shortlist)
       .map(({ key: other, id, dice }) => {
-        const letters = 1 - editDistance(key, other) / Math.max(key.length, other.length);
+        const longest = Math.max(key.length, other.length);
+        // Names whose lengths are far apart are never more alike by letters than they are by trigrams.
+        const most = 1 - Math.abs(key.length - other.length) / longest;
+        const letters = most <= dice ? 0 : 1 - editDistance(key, other) / longest;
         return { key: other, id, likeness: Math.max(dice, letters) };
       })
       .filter((name) => name.likeness >= 0.5)
       .sort((a, b) => b.likeness - a.likeness || compareText(a.key, b.key));
-    return [...new Set(likest.map((name) => name.id))].slice(0, most);
+    return [...new Set(likest.map((name) => name.id))];
+  };
+  return (words, most) => {
+    const key = normaliseName(words);
+    if (key === "" || most <= 0) return [];
+    const known = kept.get(key);
+    if (known !== undefined) return known.slice(0, most);
+    if (kept.size >= keptAtOnce) kept.clear();
+    const found = search(key);
+    kept.set(key, found);
+    return found.slice(0, most);
   };
 };

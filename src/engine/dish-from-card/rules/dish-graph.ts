@@ -1,19 +1,56 @@
 import type { Action, Dish, Step } from "../../model/dish.ts";
 
-/** An action and the step it stands in. */
-export type Placed = { readonly action: Action; readonly step: Step };
+/** An action, the step it stands in, and its place among all actions of the method. */
+export type Placed = { readonly action: Action; readonly step: Step; readonly at: number };
 
-/** Every action of a dish, in the order of the method. */
-export const placedActions = (dish: Dish): readonly Placed[] => {
-  const known = kept.get(dish);
-  if (known !== undefined) return known;
-  const placed = dish.steps.flatMap((step) => step.actions.map((action) => ({ action, step })));
-  kept.set(dish, placed);
-  return placed;
+type Graph = {
+  readonly placed: readonly Placed[];
+  /** Which ingredients each action works on, one bit a line of the list, thirty-two a number. */
+  readonly touched: readonly Uint32Array[];
 };
 
-// Rules ask for them once an ingredient.
-const kept = new WeakMap<Dish, readonly Placed[]>();
+const graphs = new WeakMap<Dish, Graph>();
+
+// Rules ask for it once an ingredient.
+const graphOf = (dish: Dish): Graph => {
+  const known = graphs.get(dish);
+  if (known !== undefined) return known;
+  const placed: Placed[] = [];
+  const touched: Uint32Array[] = [];
+  const size = Math.ceil(dish.ingredients.length / 32);
+  const byId = new Map<string, Uint32Array>();
+  for (const step of dish.steps)
+    for (const action of step.actions) {
+      const bits = new Uint32Array(size);
+      for (const { ingredient, product } of action.uses) {
+        if (ingredient !== null) {
+          const at = ingredient >> 5;
+          bits[at] = (bits[at] ?? 0) | (1 << (ingredient & 31));
+        }
+        // What an earlier action made carries all that it was made of.
+        const made = product === null ? undefined : byId.get(product);
+        if (made !== undefined) for (let k = 0; k < size; k += 1) bits[k] = (bits[k] ?? 0) | (made[k] ?? 0);
+      }
+      placed.push({ action, step, at: placed.length });
+      touched.push(bits);
+      byId.set(action.id, bits);
+    }
+  const graph = { placed, touched };
+  graphs.set(dish, graph);
+  return graph;
+};
+
+/** Every action of a dish, in the order of the method. */
+export const placedActions = (dish: Dish): readonly Placed[] => graphOf(dish).placed;
+
+const touches = ({ touched }: Graph, at: number, ingredient: number): boolean =>
+  (((touched[at]?.[ingredient >> 5] ?? 0) >>> (ingredient & 31)) & 1) === 1;
+
+/** True when an action works on an ingredient, at once or as a part of what an earlier one made. */
+export const worksOn = (dish: Dish, { at }: Placed, ingredient: number): boolean =>
+  touches(graphOf(dish), at, ingredient);
+
+const followed = new WeakMap<Dish, Map<number, readonly Placed[]>>();
 
 /** The actions that work on an ingredient, at once or as a part of what an earlier one made; in the order of the method. */
 export const actionsOn = (dish: Dish, ingredient: number): readonly Placed[] => {
@@ -21,23 +58,10 @@ export const actionsOn = (dish: Dish, ingredient: number): readonly Placed[] => 
   followed.set(dish, own);
   const known = own.get(ingredient);
   if (known !== undefined) return known;
-  const found = follow(dish, ingredient);
+  const graph = graphOf(dish);
+  const found = graph.placed.filter(({ at }) => touches(graph, at, ingredient));
   own.set(ingredient, found);
   return found;
-};
-
-// Several rules follow the same foods.
-const followed = new WeakMap<Dish, Map<number, readonly Placed[]>>();
-
-const follow = (dish: Dish, ingredient: number): readonly Placed[] => {
-  const made = new Set<string>();
-  return placedActions(dish).filter(({ action }) => {
-    const touches = action.uses.some(
-      (u) => u.ingredient === ingredient || (u.product !== null && made.has(u.product)),
-    );
-    if (touches) made.add(action.id);
-    return touches;
-  });
 };
 
 // Steps that are searched behind an action; more are no single dish.

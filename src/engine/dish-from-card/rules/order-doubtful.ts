@@ -1,7 +1,7 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import type { Dish } from "../../model/dish.ts";
-import { actionsOn, type Placed, placedActions } from "./dish-graph.ts";
+import { type Placed, placedActions, worksOn } from "./dish-graph.ts";
 import { outOfOrder } from "./out-of-order.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
@@ -25,10 +25,13 @@ export const orderDoubtful: Rule = {
   check: (dish) => {
     // Most cards have no pair that could stand the wrong way round, and then no food is followed.
     const all = placedActions(dish);
-    const open = pairs.filter(({ first, last }) => {
-      const late = all.find((p) => last.test(verbOf(p)));
-      const early = all.findLast((p) => first.test(verbOf(p)));
-      return late !== undefined && early !== undefined && late.step.index < early.step.index;
+    const open = pairs.flatMap(({ first, last, unless }) => {
+      const lasts = all.filter((p) => last.test(verbOf(p)));
+      const [late] = lasts;
+      if (late === undefined) return [];
+      const firsts = all.filter((p) => first.test(verbOf(p)));
+      const early = firsts.at(-1);
+      return early !== undefined && late.step.index < early.step.index ? [{ firsts, lasts, unless }] : [];
     });
     const told = outOfOrder(dish);
     if (open.length === 0 && told.length === 0) return [];
@@ -38,16 +41,13 @@ export const orderDoubtful: Rule = {
     return [
       ...apart.map(({ late, early }) => say(dish, late, early)),
       ...dish.ingredients.flatMap((i) => {
-        const touched = actionsOn(dish, i.index).filter(({ action }) =>
-          action.uses.some((u) => u.ingredient === i.index || u.product !== null),
-        );
-        return open.flatMap(({ first, last, unless }) => {
-          const late = touched.find((p) => last.test(verbOf(p)));
-          const early = touched.find((p) => first.test(verbOf(p)));
+        const on = (p: Placed): boolean => worksOn(dish, p, i.index);
+        return open.flatMap(({ firsts, lasts, unless }) => {
+          const late = lasts.find(on);
+          const early = late === undefined ? undefined : firsts.find(on);
           if (late === undefined || early === undefined || late.step === early.step) return [];
-          if (touched.indexOf(late) > touched.indexOf(early) || unless.test(`${late.step.text} ${i.text}`))
-            return [];
-          if (touched.filter((p) => last.test(verbOf(p))).length > 1 || said.has(late.action.id)) return [];
+          if (late.at > early.at || unless.test(`${late.step.text} ${i.text}`)) return [];
+          if (lasts.filter(on).length > 1 || said.has(late.action.id)) return [];
           said.add(late.action.id);
           return steps.has(late.step) ? [] : [say(dish, late, early)];
         });
