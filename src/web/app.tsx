@@ -4,6 +4,7 @@ import { CardsScreen } from "./editor/cards-screen.tsx";
 import { EveningScreen } from "./evening-screen.tsx";
 import { Guarded } from "./parts/guarded.tsx";
 import { Menu, screenNames } from "./parts/menu.tsx";
+import { SheetScreen } from "./sheets/sheet-screen.tsx";
 import { WriteUpScreen } from "./sheets/write-up-screen.tsx";
 import { valueAt } from "./sitting/edit-yaml.ts";
 import type { DeskDocument } from "./state/desk.ts";
@@ -30,7 +31,10 @@ export const App = () => {
   useEvening(
     now,
     book ?? "",
-    book !== null && route.screen !== "write-up" && !(route.screen === "cards" && route.path !== null),
+    book !== null &&
+      route.screen !== "write-up" &&
+      route.screen !== "sheet" &&
+      !(route.screen === "cards" && route.path !== null),
   );
   const main = useRef<HTMLElement>(null);
   const first = useRef(true);
@@ -62,6 +66,8 @@ export const App = () => {
               region={regionOf(documents)}
               findings={known.answer?.findings ?? null}
             />
+          ) : route.screen === "sheet" ? (
+            <SheetScreen book={book} path={route.path} documents={documents} region={regionOf(documents)} />
           ) : route.screen === "write-up" ? (
             <WriteUpScreen book={book} path={route.path} documents={documents} region={regionOf(documents)} />
           ) : (

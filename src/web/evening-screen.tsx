@@ -14,7 +14,7 @@ import { hashOf, type Screen } from "./state/route.ts";
 
 type Props = {
   readonly book: string;
-  readonly screen: Exclude<Screen, "cards" | "write-up">;
+  readonly screen: Exclude<Screen, "cards" | "sheet" | "write-up">;
   readonly path: string | null;
   readonly documents: readonly DeskDocument[];
   readonly evening: EveningView;
@@ -32,21 +32,24 @@ export const EveningScreen = ({ book, screen, path, documents, evening }: Props)
         {evening.working ? "Working it out anew…" : ""}
       </p>
       {evening.failure !== null && <Failure why={evening.failure} before />}
-      {screenOf(screen, value, evening, book)}
+      {screenOf(screen, value, evening, book, documents)}
     </>
   );
 };
 
 const screenOf = (
-  screen: Exclude<Screen, "cards" | "sitting" | "write-up">,
+  screen: Exclude<Screen, "cards" | "sitting" | "sheet" | "write-up">,
   value: Evening,
   { answer }: EveningView,
   book: string,
+  documents: readonly DeskDocument[],
 ): ComponentChildren => {
   const findings = answer?.findings ?? [];
   switch (screen) {
     case "plan":
-      return <PlanScreen evening={value} risk={answer?.risk ?? null} findings={findings} />;
+      return (
+        <PlanScreen evening={value} risk={answer?.risk ?? null} findings={findings} documents={documents} />
+      );
     case "buying":
       return <BuyingScreen evening={value} book={book} />;
     case "cost":

@@ -240,6 +240,59 @@ describe("the plan", () => {
   });
 });
 
+describe("what if", () => {
+  it("reckons changes of the sitting in one table, without a word of it changed", async () => {
+    const { page, close } = await openPage("plan");
+    const part = page.getByRole("region", { name: "What if" });
+    await part.getByLabel("Covers").fill("9");
+    await part.getByLabel("Another burner").check();
+    const before = await onServer("sitting.yaml");
+    await part.getByRole("button", { name: "Work it out" }).click();
+    await part.getByRole("rowheader", { name: "All of these" }).waitFor();
+    expect(await part.getByRole("rowheader").allTextContents()).toEqual([
+      "As it is",
+      "9 covers",
+      "1 more burner",
+      "All of these",
+    ]);
+    const covers = part.locator("tbody tr td:nth-child(2)");
+    const [asItIs = "", ...others] = await covers.allTextContents();
+    expect(others).toEqual(["9", asItIs, "9"]);
+    expect(await onServer("sitting.yaml")).toBe(before);
+    await close();
+  });
+
+  it("can be stopped", async () => {
+    const { page, close } = await openPage("plan");
+    const part = page.getByRole("region", { name: "What if" });
+    await part.getByLabel("Covers").fill("40");
+    await part.getByRole("button", { name: "Work it out" }).click();
+    await part.getByRole("button", { name: "Stop" }).click();
+    await part.getByRole("button", { name: "Work it out" }).and(page.locator(":enabled")).waitFor();
+    expect(await part.getByRole("rowheader").count()).toBeLessThan(2);
+    await close();
+  });
+});
+
+describe("a card's sheet", () => {
+  it("gives its amounts for so many covers, with the reasons of each", async () => {
+    const { page, close } = await openPage("sheet/cards/nettle-soup.txt");
+    const covers = page.getByLabel("Covers");
+    const amount = page.locator(".weigh > li", { hasText: "spinach" }).locator(".num");
+    await covers.fill("12");
+    await expect.poll(() => amount.textContent()).toBe("600 g");
+    await page.getByText("12 portions, 3 times the card (4)").waitFor();
+    await covers.fill("0");
+    await page.getByText("Covers is a whole number").waitFor();
+    await covers.fill("50");
+    const line = page.locator(".weigh details").first();
+    await line.locator("summary").focus();
+    await page.keyboard.press("Enter");
+    expect(await line.locator("ul li").first().isVisible()).toBe(true);
+    await close();
+  });
+});
+
 describe("every screen", () => {
   const screens = [
     ["cards", "Cards"],
@@ -250,6 +303,7 @@ describe("every screen", () => {
     ["cost", "Cost"],
     ["guests", "Guests and allergens"],
     ["safety", "Safety"],
+    ["sheet/cards/nettle-soup.txt", "Sheets"],
     ["write-up/cards/nettle-soup.txt", "Write-ups"],
   ] as const;
   const axe = readFileSync(join(root, "node_modules/axe-core/axe.min.js"), "utf8");

@@ -1,11 +1,8 @@
-import { type Evening, firstEffort, weighPlan } from "#engine/index.ts";
+import { firstEffort } from "#engine/index.ts";
 import { printJson } from "#wire/print-json.ts";
+import { type VariantRow, variantRow } from "#wire/variant-row.ts";
 import { filesWith, readVariants, type Variant } from "#wire/variants.ts";
-import { momentText } from "#words/clock.ts";
-import { moneyText } from "#words/money-text.ts";
-import { countText } from "#words/number-text.ts";
-import { durationText } from "#words/quantity-text.ts";
-import { chanceText } from "#words/risk-text.ts";
+import { compareCells, compareHeadings } from "#words/compare-text.ts";
 import { type Command, commonOptions } from "../command.ts";
 import { loadSitting, readInput, troubleText } from "../load-sitting.ts";
 import { type Remark, remarkOfProblem, showRemarks } from "../show/remarks.ts";
@@ -36,7 +33,7 @@ export const compareCommand: Command = {
         stderr: showRemarks(problems.map(remarkOfProblem), () => found.text, true, errPaint),
         code: exitCodes.stopped,
       };
-    const rows: Row[] = [];
+    const rows: VariantRow[] = [];
     let stderr = "";
     let stopped = false;
     const all: readonly Variant[] = [{ name: "as it is", changes: {} }, ...variants];
@@ -56,7 +53,7 @@ export const compareCommand: Command = {
         );
         if (why !== "") stderr += `${variant.name}:\n${why}`;
         stopped ||= why !== "";
-        rows.push(rowOf(variant.name, loaded.evening));
+        rows.push(variantRow(variant.name, loaded.evening));
       }
     }
     world.tell("\r\u001b[K");
@@ -79,62 +76,8 @@ const whyNot = (remarks: readonly Remark[], changed: boolean): string =>
     )
     .join("");
 
-/** One variant in figures: minutes, shares from 0 to 1, minor units of the currency. */
-type Row = {
-  readonly name: string;
-  readonly covers: number;
-  readonly lateMinutes: number;
-  readonly unplaced: number;
-  /** Of the least sure course; null when none lands whole. */
-  readonly withinFive: number | null;
-  readonly busiest: { readonly from: number; readonly handsMinutes: number } | null;
-  readonly handsMinutes: number;
-  readonly perCover: number;
-  readonly purchaseTotal: number;
-  readonly currency: string;
-  readonly date: string;
-};
-
-const rowOf = (name: string, evening: Evening): Row => {
-  const { risk, load } = weighPlan(evening);
-  return {
-    name,
-    covers: evening.menu.sitting.covers,
-    lateMinutes: evening.plan.courses.reduce((sum, course) => sum + course.lateMinutes, 0),
-    unplaced: evening.plan.unplaced.length,
-    withinFive:
-      risk.courses.length === 0 || evening.plan.unplaced.length > 0
-        ? null
-        : Math.min(...risk.courses.map((course) => course.withinFive)),
-    busiest: load.busiest,
-    handsMinutes: load.handsMinutes,
-    perCover: evening.cost.perCover,
-    purchaseTotal: evening.purchase.total,
-    currency: evening.cost.currency,
-    date: evening.menu.sitting.date,
-  };
-};
-
-const tableOf = (rows: readonly Row[]): string =>
+const tableOf = (rows: readonly VariantRow[]): string =>
   tableText(
-    [
-      ["", "covers", "late", "least sure", "busiest hour", "hands-on", "per cover", "purchase"],
-      ...rows.map((row) => [
-        row.name,
-        String(row.covers),
-        row.unplaced > 0
-          ? `${countText(row.unplaced, "task", "tasks")} without a place`
-          : row.lateMinutes > 0
-            ? durationText(row.lateMinutes)
-            : "on time",
-        row.withinFive === null ? "–" : chanceText(row.withinFive),
-        row.busiest === null
-          ? "–"
-          : `${momentText(row.date, row.busiest.from)}, ${durationText(row.busiest.handsMinutes)}`,
-        durationText(row.handsMinutes),
-        moneyText(row.perCover, row.currency),
-        moneyText(row.purchaseTotal, row.currency),
-      ]),
-    ],
+    [["", ...compareHeadings], ...rows.map((row) => [row.name, ...compareCells(row)])],
     ["left", "right", "left", "right", "left", "right", "right", "right"],
   );

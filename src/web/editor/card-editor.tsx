@@ -82,6 +82,9 @@ export const CardEditor = ({
         <h1 tabIndex={-1}>{cardTitleOf(text, path)}</h1>
         <p class="card-tools">
           <SaveMark state={card.state} />
+          <a class="button" href={hashOf({ book, screen: "sheet", path })}>
+            Sheet
+          </a>
           <a class="button" href={hashOf({ book, screen: "write-up", path })}>
             Write-up
           </a>

@@ -13,6 +13,7 @@ export const screenNames: { readonly [S in Screen]: string } = {
   cost: "Cost",
   guests: "Guests and allergens",
   safety: "Safety",
+  sheet: "Sheets",
   "write-up": "Write-ups",
 };
 

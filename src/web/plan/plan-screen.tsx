@@ -5,6 +5,7 @@ import { spaced } from "#words/version-text.ts";
 import { FindingList } from "../parts/finding-list.tsx";
 import { SeverityMark } from "../parts/marks.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
+import type { DeskDocument } from "../state/desk.ts";
 import { useNarrow } from "../state/narrow.ts";
 import { CookList } from "./cook-list.tsx";
 import { DayChart } from "./day-chart.tsx";
@@ -15,6 +16,7 @@ import { rowsOf } from "./rows.ts";
 import { Sureness } from "./sureness.tsx";
 import { TaskDetails } from "./task-details.tsx";
 import { TightChains } from "./tight-chains.tsx";
+import { WhatIfPart } from "./what-if.tsx";
 
 /** Findings that belong beside the plan; what was assumed for single steps is said on their cards. */
 const ofPlan: ReadonlySet<Code> = new Set<keyof PlanFacts>([
@@ -38,10 +40,11 @@ type Props = {
   readonly evening: Evening;
   readonly risk: Risk | null;
   readonly findings: readonly Finding[];
+  readonly documents: readonly DeskDocument[];
 };
 
 /** The work of the sitting in time: as a chart, and as a list for each cook; and how sure it is. */
-export const PlanScreen = ({ evening, risk, findings }: Props) => {
+export const PlanScreen = ({ evening, risk, findings, documents }: Props) => {
   const { prep, plan } = evening;
   const names = useMemo(() => namesOf(evening), [evening]);
   const rows = useMemo(() => rowsOf(prep, plan), [prep, plan]);
@@ -102,6 +105,7 @@ export const PlanScreen = ({ evening, risk, findings }: Props) => {
       {narrow ? [landing, lists, chart] : [chart, lists]}
       <TightChains prep={prep} plan={plan} names={names} />
       {risk !== null && risk.courses.length > 0 && <Sureness risk={risk} names={names} />}
+      <WhatIfPart sitting={evening.menu.sitting} documents={documents} />
     </div>
   );
 };

@@ -1,13 +1,13 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Region } from "#engine/index.ts";
 import { cardNameOf } from "#wire/card-file.ts";
-import { cardTitleOf } from "../editor/card-names.ts";
 import { foodListsOf } from "../editor/own-foods.ts";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import type { DeskDocument } from "../state/desk.ts";
 import { writeUpLine } from "../state/engine-client.ts";
 import type { BookFile } from "../state/engine-talk.ts";
 import { hashOf } from "../state/route.ts";
+import { CardChoice } from "./card-choice.tsx";
 
 type Props = {
   readonly book: string;
@@ -42,21 +42,13 @@ export const WriteUpScreen = ({ book, path, documents, region }: Props) => {
     <div class="screen write-ups">
       <div class="no-print">
         <ScreenHead title="Write-ups" lead="A card as a page to hand on.">
-          <label class="choose">
-            <span>Card</span>
-            <select
-              value={card.path}
-              onChange={(e) => {
-                location.hash = hashOf({ book, screen: "write-up", path: e.currentTarget.value });
-              }}
-            >
-              {cards.map((c) => (
-                <option key={c.path} value={c.path}>
-                  {cardTitleOf(c.text, c.path)}
-                </option>
-              ))}
-            </select>
-          </label>
+          <CardChoice
+            cards={cards}
+            card={card}
+            choose={(next) => {
+              location.hash = hashOf({ book, screen: "write-up", path: next });
+            }}
+          />
           <a class="button" href={hashOf({ book, screen: "cards", path: card.path })}>
             Edit the card
           </a>

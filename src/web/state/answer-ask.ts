@@ -3,6 +3,7 @@ import {
   firstEffort,
   readCard,
   runEvening,
+  scaleCard,
   weighPlan,
   whyPlan,
   writeUpCard,
@@ -11,9 +12,19 @@ import { pageOfCard } from "#wire/page-of-card.ts";
 import type { Problem } from "#wire/problem.ts";
 import { readFoods } from "#wire/read-foods.ts";
 import { type SittingFiles, sittingFromFiles } from "#wire/sitting-from-files.ts";
+import { variantRow } from "#wire/variant-row.ts";
+import { filesWith, type Variant } from "#wire/variants.ts";
 import { sentenceOf } from "#words/en.ts";
 import { problemSentence } from "#words/problems.ts";
-import type { Ask, BookFile, EveningAnswer, FileRemark, Told } from "./engine-talk.ts";
+import type {
+  Ask,
+  BookFile,
+  EveningAnswer,
+  FileRemark,
+  SheetAnswer,
+  Told,
+  VariantAnswer,
+} from "./engine-talk.ts";
 
 /** Does what is asked. Pure: the worker around it only carries the messages. */
 export const answerAsk = (ask: Ask): Told => {
@@ -43,6 +54,10 @@ export const answerAsk = (ask: Ask): Told => {
     }
     case "evening":
       return { id: ask.id, told: "evening", answer: eveningOf(ask.sitting, ask.files, ask.quick) };
+    case "sheet":
+      return { id: ask.id, told: "sheet", answer: sheetOf(ask) };
+    case "variant":
+      return { id: ask.id, told: "variant", answer: variantOf(ask.sitting, ask.files, ask.variant) };
     case "why":
       return { id: ask.id, told: "why", answer: whyPlan(ask) };
   }
@@ -84,8 +99,12 @@ export const filesOf = (sitting: string, files: readonly BookFile[]): SittingFil
 };
 
 /** The sitting of a book and what stands against its files, with the folder that they are named from. */
-const readFiles = (sittingPath: string, files: readonly BookFile[]) => {
-  const given = filesOf(sittingPath, files);
+const readFiles = (
+  sittingPath: string,
+  files: readonly BookFile[],
+  change: (given: SittingFiles) => SittingFiles = (given) => given,
+) => {
+  const given = change(filesOf(sittingPath, files));
   const folder = sittingPath.slice(0, sittingPath.length - given.sitting.name.length);
   const { sitting, cards, problems, placeOf } = sittingFromFiles(given);
   const remarks: readonly FileRemark[] = problems.map((problem) => remarkOf(problem, folder));
@@ -124,4 +143,37 @@ const eveningOf = (sittingPath: string, files: readonly BookFile[], quick: boole
     remarks: [...ofFiles, ...ofSitting],
     cardPaths,
   };
+};
+
+const sheetOf = ({
+  text,
+  source,
+  covers,
+  sitting: path,
+  files,
+  region,
+}: Extract<Ask, { ask: "sheet" }>): SheetAnswer => {
+  const sitting = path === null ? null : readFiles(path, files).sitting;
+  const { value, findings } = scaleCard(
+    text,
+    source,
+    covers,
+    sitting?.kitchen ?? null,
+    region,
+    sitting?.foods,
+  );
+  return { ...value, findings, inKitchen: sitting !== null };
+};
+
+/** As the command line compares: the same effort, and work without a place counted in the figures. */
+const variantOf = (sittingPath: string, files: readonly BookFile[], variant: Variant): VariantAnswer => {
+  const { sitting, cards, remarks } = readFiles(sittingPath, files, (given) => filesWith(given, variant));
+  if (sitting === null)
+    return { row: null, stops: remarks.filter((r) => r.severity === "stop").map((r) => r.says) };
+  const { value } = runEvening(
+    sitting,
+    cards.map((card) => ({ source: card.source, text: card.text })),
+    firstEffort,
+  );
+  return { row: variantRow(variant.name, value), stops: [] };
 };

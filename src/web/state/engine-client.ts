@@ -4,8 +4,10 @@ import type {
   CardAnswer,
   EveningAnswer,
   FoodsAnswer,
+  SheetAnswer,
   SittingAnswer,
   Told,
+  VariantAnswer,
   WriteUpAnswer,
 } from "./engine-talk.ts";
 
@@ -15,6 +17,8 @@ type Question<A> = A extends unknown ? Omit<A, "id"> : never;
 type EngineLine<A extends Ask, R> = {
   /** Asks. The answer of a question that was overtaken is never handed on. */
   readonly ask: (question: Question<A>, answered: (answer: R) => void, failed: (why: string) => void) => void;
+  /** Drops the question that is being answered and the one that waits: neither is answered. */
+  readonly stop: () => void;
 };
 
 /** Milliseconds after which an overtaken question is stopped rather than waited for. */
@@ -72,6 +76,10 @@ const makeLine = <A extends Ask, R>(): EngineLine<A, R> => {
       if (busy !== null && performance.now() - busy.since > patience) stop();
       if (busy === null) send();
     },
+    stop: () => {
+      next = null;
+      stop();
+    },
   };
 };
 
@@ -87,3 +95,7 @@ export const whyLine = makeLine<Extract<Ask, { ask: "why" }>, Plan>();
 export const writeUpLine = makeLine<Extract<Ask, { ask: "write-up" }>, WriteUpAnswer>();
 /** Reads the sitting alone. */
 export const sittingLine = makeLine<Extract<Ask, { ask: "sitting" }>, SittingAnswer>();
+/** Works out a card at another size. */
+export const sheetLine = makeLine<Extract<Ask, { ask: "sheet" }>, SheetAnswer>();
+/** Works out variants of the sitting, one at a time. */
+export const variantLine = makeLine<Extract<Ask, { ask: "variant" }>, VariantAnswer>();

@@ -1,4 +1,6 @@
-import type { Dish, Evening, Finding, Plan, Prep, Region, Risk, Sitting } from "#engine/index.ts";
+import type { Dish, Evening, Finding, Plan, Prep, Region, Risk, ScaledCard, Sitting } from "#engine/index.ts";
+import type { VariantRow } from "#wire/variant-row.ts";
+import type { Variant } from "#wire/variants.ts";
 
 /** A text of a book as the engine is handed it. */
 export type BookFile = { readonly path: string; readonly text: string };
@@ -78,6 +80,25 @@ export type Ask =
     }
   | {
       readonly id: number;
+      readonly ask: "sheet";
+      readonly text: string;
+      readonly source: string;
+      readonly region: Region;
+      /** For how many; null for the card's own number. */
+      readonly covers: number | null;
+      /** The sitting whose kitchen it is made in; null for no kitchen. */
+      readonly sitting: string | null;
+      readonly files: readonly BookFile[];
+    }
+  | {
+      readonly id: number;
+      readonly ask: "variant";
+      readonly sitting: string;
+      readonly files: readonly BookFile[];
+      readonly variant: Variant;
+    }
+  | {
+      readonly id: number;
       readonly ask: "why";
       readonly prep: Prep;
       readonly plan: Plan;
@@ -86,6 +107,12 @@ export type Ask =
 /** What keeps a list of the cook's own foods from being used; empty when it can be. */
 export type FoodsAnswer = { readonly remarks: readonly FileRemark[] };
 
+/** A card at another size, in the kitchen of the sitting where that can be read. */
+export type SheetAnswer = ScaledCard & { readonly findings: readonly Finding[]; readonly inKitchen: boolean };
+
+/** A sitting with some of its keys changed, in figures; null with what stops it. */
+export type VariantAnswer = { readonly row: VariantRow | null; readonly stops: readonly string[] };
+
 /** What the worker hands back, under the number of the question. */
 export type Told =
   | { readonly id: number; readonly told: "sitting"; readonly answer: SittingAnswer }
@@ -93,5 +120,7 @@ export type Told =
   | { readonly id: number; readonly told: "card"; readonly answer: CardAnswer }
   | { readonly id: number; readonly told: "foods"; readonly answer: FoodsAnswer }
   | { readonly id: number; readonly told: "evening"; readonly answer: EveningAnswer }
+  | { readonly id: number; readonly told: "sheet"; readonly answer: SheetAnswer }
+  | { readonly id: number; readonly told: "variant"; readonly answer: VariantAnswer }
   | { readonly id: number; readonly told: "why"; readonly answer: Plan }
   | { readonly id: number; readonly told: "failed"; readonly why: string };

@@ -9,6 +9,7 @@ export const screens = [
   "cost",
   "guests",
   "safety",
+  "sheet",
   "write-up",
 ] as const;
 /** One of the screens. */
