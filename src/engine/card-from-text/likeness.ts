@@ -10,10 +10,21 @@ const openers = new Set(
   ),
 );
 
+const foodVerbs = /^(?:flour|oil|butter|salt|bread|lard|sugar|pepper|cream|milk|ghee|water|spice)$/;
+
+/** "Oil for deep frying", "flour, 2 beaten eggs and breadcrumbs": a food that is listed, though it may be a verb. */
+const namesWhatFor = (tokens: readonly Token[]): boolean => {
+  const [first, second, third] = tokens;
+  if (first === undefined || second === undefined || !foodVerbs.test(first.lower)) return false;
+  if (second.text === ",") return third?.kind === "number";
+  return second.lower === "for" && /(?:ing|ed)$/.test(tokens.at(-1)?.lower ?? "") && tokens.length <= 6;
+};
+
 /** True when the line's first word orders something to be done. */
 export const startsWithVerb = (tokens: readonly Token[]): boolean => {
   const first = tokens.find((t) => t.kind === "word");
   if (first === undefined || tokens.indexOf(first) > 1) return false;
+  if (namesWhatFor(tokens)) return false;
   return (
     openers.has(first.lower) ||
     verbReadings(first.lower).some((r) => r.form === "base") ||

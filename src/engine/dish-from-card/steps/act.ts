@@ -5,6 +5,7 @@ import type { Span } from "../../model/span.ts";
 import type { Chosen } from "./choose-technique.ts";
 import { takeIngredients } from "./choose-uses.ts";
 import type { Clause } from "./clauses.ts";
+import { isOnHeat } from "./find-details.ts";
 import { findMakes, findProducts } from "./find-products.ts";
 import { ovenHeat } from "./find-temperatures.ts";
 import { asMinutes, type Load, statedLength, usualLength } from "./length-of.ts";
@@ -75,6 +76,15 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
       .map((i) => i.index);
     fresh.push(
       ...takeImplied(reader, members, everything, everything + 1).map((f) => ({ ...f, implied: false })),
+    );
+  }
+  // "Half the cheese between, rest on top": what is left of that which was shared out.
+  if (technique.id === "top" && fresh.length === 0 && word(clause, clause.verbAt - 1) === "rest") {
+    const begun = reader.ingredients
+      .filter((i) => (reader.remaining[i.index] ?? 0) > 0.001 && (reader.remaining[i.index] ?? 0) < 0.999)
+      .map((i) => i.index);
+    fresh.push(
+      ...takeImplied(reader, begun, clause.verbAt, clause.verbTo).map((f) => ({ ...f, implied: false })),
     );
   }
   // "For the rhubarb, heat the oven. Cut into lengths": what the part is named after.
@@ -205,7 +215,7 @@ const onTheFire = (reader: StepReader, clause: Clause, said: Chosen, main: Pool 
   if (main === null) return said;
   const length = clause.times.find((t) => t.kind === "length" || t.kind === "more" || t.kind === "last");
   if (
-    main.onHeat &&
+    (main.onHeat || isOnHeat(clause.tokens)) &&
     said.station === "hands" &&
     said.technique.id !== "cover" &&
     stirred.has(said.technique.id) &&

@@ -3,6 +3,7 @@ import type { Attention, Station, Technique } from "../../model/food.ts";
 import type { Clause } from "./clauses.ts";
 import { isOnHeat } from "./find-details.ts";
 import { has, hasLength, isWaterBath, keepsWarm, toFigure, toSimmer } from "./heat-words.ts";
+import { isPreheat } from "./is-preheat.ts";
 
 /** A technique with the station and attention that the words give it. */
 export type Chosen = {
@@ -36,7 +37,9 @@ export const chooseTechnique = (clause: Clause, following: Clause | null): Chose
   const base = clause.hit?.technique ?? placeTechnique(clause);
   if (base === null) return null;
   const technique = byPlace(clause, base, following);
-  const verb = clause.hit?.verb ?? technique.verbs[0] ?? technique.id;
+  const usual = technique.verbs[0] ?? technique.id;
+  // "And into the oven": no word says what is done there.
+  const verb = clause.hit?.unsaid === true && technique !== base ? usual : (clause.hit?.verb ?? usual);
   const place = stationOf(clause, technique);
   return { technique, verb, station: place.station, attention: place.attention };
 };
@@ -108,6 +111,9 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     has(clause, /^(fridge|refrigerator)$/)
   )
     if (has(clause, /^out$/)) return named("take-out", base);
+  // "Seal the other side": on the fire.
+  if (clause.hit?.verb === "seal" && id !== "sear" && has(clause, /^(sides?|meat|breasts?|steaks?|chops?)$/))
+    return named("sear", base);
   if (id === "brown" && has(clause, /^(blowtorch|torch)$/)) return named("blowtorch", base);
   if (/^(put|cook|add|stand)$/.test(id) && isWaterBath(clause)) return named("sous-vide", base);
   if (id === "pat-dry" && clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 60))
@@ -226,7 +232,12 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
       return named("bake", base);
     if (
       id === "fry" &&
-      (clause.settings.some((t) => t.celsius >= 150) || has(clause, /^deep(ly)?$/)) &&
+      (clause.settings.some((t) => t.celsius >= 150) ||
+        clause.tokens.some(
+          (t, i) =>
+            /^deep(ly)?$/.test(t.text) &&
+            !/^(brown|golden|gold|colour|color|caramel|bronze|red)$/.test(clause.tokens[i + 1]?.text ?? ""),
+        )) &&
       has(clause, /^(oil|fat|fryer|deep|lard)$/)
     )
       return named("deep-fry", base);
@@ -296,32 +307,6 @@ const sameKind = (clause: Clause, station: Station): boolean => {
   );
 };
 
-const isPreheat = (clause: Clause, id: string): boolean => {
-  if (id === "preheat") return true;
-  // "Prepare an oven tray" makes nothing hot.
-  const at = clause.tokens.findIndex(
-    (t, i) =>
-      /^(oven|ovens)$/.test(t.text) &&
-      !/^(tray|trays|dish|gloves?|mitts?|proof)$/.test(clause.tokens[i + 1]?.text ?? ""),
-  );
-  if (at < 0 || clause.mentions.length > 0 || at - clause.verbAt > 5) return false;
-  const prev = clause.tokens[at - 1]?.text ?? "";
-  // "Lower the oven to 130 °C": it is on already.
-  if (
-    /^(lower|reduce|drop|increase|raise|turn (down|up)|turn the oven (down|up))/.test(clause.hit?.verb ?? "")
-  )
-    return false;
-  const direct = !clause.tokens
-    .slice(clause.verbAt + 1, at)
-    .some((t) => /^(in|into|from|to|under|it|them)$/.test(t.text));
-  return (
-    direct &&
-    prev !== "dutch" &&
-    id !== "remove-from-heat" &&
-    !clause.tokens.some((t) => /^(off|down)$/.test(t.text))
-  );
-};
-
 const stationOf = (clause: Clause, technique: Technique): { station: Station; attention: Attention } => {
   const words = clause.station;
   let station = technique.station;
@@ -361,6 +346,9 @@ const stationOf = (clause: Clause, technique: Technique): { station: Station; at
       attention = "mind";
     }
   }
+  // "Reheat at 180 for 20 minutes."
+  if (technique.id === "reheat" && words === null && clause.settings.some((t) => t.celsius >= 110))
+    return { station: "oven", attention: "none" };
   if (
     technique.id === "preheat" &&
     clause.tokens.some((t) => /^(grill|broiler)$/.test(t.text)) &&

@@ -135,6 +135,7 @@ const clauseFrom = (
     (verbAt > 0 && i < verbAt && isCondition(tokens, i));
   const isVerb = (i: number): boolean =>
     hit !== null &&
+    hit.unsaid !== true &&
     (i === verbAt || (hit.letting && i === verbTo - 1)) &&
     !/^(butter|oil|flour|salt|spice|bread)$/.test(word(tokens, i));
   const mentions = findMentions(tokens, 0, tokens.length, names, isVerb);

@@ -51,6 +51,14 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
       }
       if (text(tokens, i) === "next" && text(tokens, i + 1) === "day")
         found.push(phrase("wait", night(i + 2), i));
+      // "In for the last minute"; "at the last minute" says when.
+      if (
+        /^(last|final)$/.test(text(tokens, i)) &&
+        text(tokens, i + 1) === "minute" &&
+        text(tokens, i - 2) === "for" &&
+        text(tokens, i - 3) === "in"
+      )
+        found.push(phrase("last", { low: 1, likely: 1, high: 1, next: i + 2 }, i));
       i += 1;
       continue;
     }

@@ -13,6 +13,8 @@ export const furtherStretch = (clause: Clause): readonly Clause[] => {
   const cook = techniqueById("cook");
   const time = clause.times.find((t) => t.kind === "length" || t.kind === "more");
   if (cook === null || clause.hit === null || time === undefined || time.long) return [clause];
+  // "Into a hot oven, 220, for twenty minutes": it bakes from there on.
+  if (clause.hit.unsaid === true && clause.station?.station === "oven") return [clause];
   const { technique } = clause.hit;
   if (
     technique.station !== "hands" ||

@@ -28,7 +28,10 @@ export const isOrder = (
   const noun = nounVerbs.has(here);
   const next = word(tokens, i + 1);
   if (prev === ")" && noun && !takesObject(tokens, i + 1, isFood)) return false;
-  if (here === "rest" && next === "of") return false;
+  if (here === "rest" && (next === "of" || (next === "on" && word(tokens, i + 2) === "top"))) return false;
+  // "Season, grate of nutmeg": an amount, and no order.
+  if (next === "of" && /^(grate|squeeze|grind|twist|scrape|shake|splash|dust|drizzle)$/.test(here))
+    return false;
   if (prev === "handle" && !noun && cueFrom < 0) return true;
   if (here === "shape" && prev === "and" && /^(size|colour|color)$/.test(word(tokens, at - 1))) return false;
   if (here === "dry" && /^(ingredients?|goods|mix|mixture|ones|items|pan|frying|spices?|bits)$/.test(next))
@@ -151,6 +154,8 @@ export const isOrder = (
   if (prev === "to") {
     const b = before(tokens, at);
     const planner = word(tokens, b);
+    // "Press it overnight if you want to cut it neat": a condition.
+    if (hits.length > 0 && cueFrom >= 0 && word(tokens, cueFrom) === "if" && planner === "want") return false;
     // "Use a fork to crush them": the second verb is the work.
     if (hits.at(-1)?.verb === "use" || word(tokens, 0) === "use" || word(tokens, 0) === "using") return true;
     if (
@@ -186,6 +191,8 @@ export const isOrder = (
     return true;
   if (prepositions.has(opening) || subordinators.has(opening)) {
     if (hits.some((h) => h.at >= start)) return false;
+    // "For three and a half hours till they'll take a spoon": a cue, and no order.
+    if (cueFrom > start && /^(till|until|'til|til)$/.test(word(tokens, cueFrom))) return false;
     if (
       determiners.has(prev) ||
       prepositions.has(prev) ||

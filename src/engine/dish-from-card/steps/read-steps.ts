@@ -197,6 +197,18 @@ const inOven = (
         (clause.times.length > 0 || clause.cue !== null || clause.core !== null)))
   )
     return { ...chosen, technique: bake, station: "oven", attention: "none" };
+  // "In with the loaves, ten minutes": into the oven that was made hot, when nothing stands on the fire.
+  if (
+    id === "cook" &&
+    clause.again &&
+    clause.hit?.verb === "cook" &&
+    clause.tokens[clause.verbAt]?.text === "in" &&
+    clause.tokens[clause.verbAt + 1]?.text === "with" &&
+    reader.preheat !== null &&
+    reader.kitchen.current?.onHeat !== true &&
+    clause.times.some((t) => t.minutes.likely >= 3)
+  )
+    return { ...chosen, technique: bake, station: "oven", attention: "none" };
   // "Into the fridge, and give it an hour": what goes on there goes on.
   if (
     clause.hit?.verb === "give" &&

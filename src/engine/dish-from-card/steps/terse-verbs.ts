@@ -4,6 +4,7 @@ import { isTimeWord } from "./read-length.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
 import { word } from "./verb-reading.ts";
+import { verblessAt } from "./verbless.ts";
 import { beings, joints, nounVerbs, prepositions } from "./word-sets.ts";
 
 /** Orders of kitchen talk that have no verb in its usual place: "the tomatoes go in", "flour in", "hot pan, …", "give it a stir". */
@@ -85,13 +86,20 @@ export const terseAt = (
   )
     return make("fry", "fry", i + 1, false);
   // "Spring onions on top" behind a comma.
-  if (here === "on" && word(tokens, i + 1) === "top" && word(tokens, i + 2) !== "of" && foodBefore()) {
+  if (
+    here === "on" &&
+    word(tokens, i + 1) === "top" &&
+    word(tokens, i + 2) !== "of" &&
+    (foodBefore() || word(tokens, i - 1) === "rest")
+  ) {
     let at = i - 1;
     while (at > 0 && !/^[,;:]$/.test(word(tokens, at))) at -= 1;
     const last = hits.at(-1);
     if (last === undefined ? startsTersely(tokens, i) : at >= last.to)
       return make("top", "top", i + 2, false);
   }
+  const verbless = verblessAt(tokens, i, hits, isFood);
+  if (verbless !== null) return verbless;
   const object = here === "give" ? objectOf(tokens, i + 1) : null;
   if (object !== null) {
     for (let at = object; at < object + 4; at += 1) {

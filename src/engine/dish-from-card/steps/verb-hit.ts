@@ -11,4 +11,6 @@ export type VerbHit = {
   /** "let it bubble", "leave to cool": it goes on without hands. */
   readonly letting: boolean;
   readonly passive: boolean;
+  /** No word orders it ("Flour, egg, crumb."): the token at `at` is one of the foods. */
+  readonly unsaid?: boolean;
 };

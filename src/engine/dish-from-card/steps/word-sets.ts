@@ -9,7 +9,7 @@ export const openers = set(
   immediately carefully gently slowly quickly lightly roughly finely thinly thickly gradually well evenly thoroughly
   coarsely briefly generously liberally loosely tightly firmly vigorously constantly continuously occasionally
   optionally alternatively ideally preferably okay ok right so basically quickly partially completely fully very
-  still only to-serve twice repeatedly neatly softly tenderly together separately easily i'd either`,
+  still only rough to-serve twice repeatedly neatly softly tenderly together separately easily i'd either`,
 );
 
 /** Words after which a base form is an order or a plan: "you can add", "I'm going to sweat". */
