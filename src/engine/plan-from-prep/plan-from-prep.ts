@@ -63,7 +63,8 @@ const planOneWay = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
   const whole = (): boolean => progressOf(schedule).unplaced === 0;
 
   let proof: ReturnType<typeof prove> = { bounds: [], impossible: false };
-  // That nothing can be done at all often shows at once, and then nothing need be tried.
+  // That nothing can be done at all often shows at once, and then little need be tried.
+  if (effort.proof !== undefined && !whole()) better(model.taskCount);
   if (effort.proof !== undefined && !whole()) proof = proved(Math.min(effort.proof, firstLook));
   if (!proof.impossible) better(effort.proof === undefined ? tries : some);
   const latest = whole() ? Math.max(0, ...schedule.slip) : Number.POSITIVE_INFINITY;
