@@ -115,10 +115,11 @@ const unusable = (stderr: string): Result => ({ stdout: "", stderr, code: exitCo
 /** The program as the shell starts it. */
 export const start = async (argv: readonly string[] = process.argv.slice(2)): Promise<void> => {
   // A reader such as "head" may close the pipe early; that is no fault.
-  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code === "EPIPE") process.exit(exitCodes.fine);
-    throw error;
-  });
+  for (const stream of [process.stdout, process.stderr])
+    stream.on("error", (error: NodeJS.ErrnoException) => {
+      if (error.code === "EPIPE") process.exit(exitCodes.fine);
+      throw error;
+    });
   try {
     const searches = commands.find(({ name }) => name === argv[0])?.searches === true;
     const result = searches ? await runBeside(argv, nodeWorld()) : await run(argv, nodeWorld());

@@ -1,6 +1,7 @@
-import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync, writeSync } from "node:fs";
+import { readdirSync, readFileSync, statSync, writeFileSync, writeSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { decode } from "#wire/read-text.ts";
+import { makeFolder } from "./make-folder.ts";
 import { longestFile, type World } from "./world.ts";
 
 /** What a thread beside the first cannot know of the process by itself. */
@@ -60,7 +61,7 @@ export const nodeWorld = (): World => ({
   },
   write: (path, text) => {
     try {
-      mkdirSync(dirname(path), { recursive: true });
+      makeFolder(dirname(path));
       writeFileSync(path, text, { flag: "wx" });
       return "written";
     } catch (error) {

@@ -85,4 +85,7 @@ const reasons: ReadonlyMap<string, string> = new Map([
 ]);
 
 const whyOf = (error: YAMLError): string =>
-  reasons.get(error.code) ?? (error.message.split("\n")[0] ?? "").replace(/\.$/, "");
+  // The reader has no code for this one: each engine says in its own words that it ran out of room.
+  /call stack|too much recursion/i.test(error.message)
+    ? "things stand in things too many times over"
+    : (reasons.get(error.code) ?? (error.message.split("\n")[0] ?? "").replace(/\.$/, ""));

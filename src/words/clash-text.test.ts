@@ -48,6 +48,29 @@ describe("the words of a clash", () => {
     ]);
   });
 
+  it("end without a colon where nothing else stands in the way", () => {
+    expect(clashText({ ...clash, demands: [], tasks: ["roast"] }, names)).toBe(
+      "There is no place for “Roast the joint”, whatever else is asked.",
+    );
+  });
+
+  it.each([
+    ["8 l pan", 5, "there are 5 pans of 8 l or more", "5 more pans of 8 l or more"],
+    ["2.5 l frying pan", 1, "there is 1 frying pan of 2.5 l or more", "1 more frying pan of 2.5 l or more"],
+    ["tray", 3, "there are 3 trays", "3 more trays"],
+    ["burner", 1, "there is 1 burner", "1 more burner"],
+    ["stick blender", 2, "there are 2 stick blenders", "2 more stick blenders"],
+    ["grill", 0, "there is no grill", "0 more grills"],
+    ["GN 1/2 65", 2, "there are 2 containers GN 1/2 65 or larger", "2 more containers GN 1/2 65 or larger"],
+    ["fridge", 90, "the fridge has room for 90 l", "90 l more room in the fridge"],
+    ["R1", 4, "there are 4 R1", "4 more R1"],
+  ])("count a %s in words", (resource, n, there, more) => {
+    expect(demandTexts({ ...clash, demands: [{ kind: "resource", resource, capacity: n }] }, names)).toEqual([
+      there,
+    ]);
+    expect(changeText({ kind: "resource", resource, more: n }, names)).toBe(more);
+  });
+
   it("say the hour of a course once when it may land neither before nor after it", () => {
     const at = moment(19 * 60 + 30);
     const dues: Clash["demands"] = [

@@ -1,6 +1,7 @@
 import type { Clash, ClashDemand, Easing, WayOut } from "#engine/index.ts";
 import { clockText, momentText } from "./clock.ts";
-import { countText, listText, numberText } from "./number-text.ts";
+import { moreText, thereIsText } from "./equipment-text.ts";
+import { countText, listText } from "./number-text.ts";
 import { durationText } from "./quantity-text.ts";
 
 /** How tasks (briefly) and courses are called by whoever shows a clash. */
@@ -18,6 +19,8 @@ export const clashText = (clash: Clash, names: ClashNames): string => {
   const more = clash.tasks.length - mostTasks;
   const shown = clash.tasks.slice(0, more > 1 ? mostTasks : undefined).map((id) => `“${names.task(id)}”`);
   const tasks = listText(more > 1 ? [...shown, `${more} more`] : shown);
+  // Its own lengths and hours leave no room for it: nothing else stands in its way.
+  if (clash.demands.length === 0) return `There is no place for ${tasks}, whatever else is asked.`;
   const perhaps = clash.smallest ? "" : " (perhaps a part of it clashes already)";
   return clash.lateCourse === null
     ? `There is no place for ${tasks} while all of this holds${perhaps}:`
@@ -78,7 +81,7 @@ export const demandText = (demand: ClashDemand, names: ClashNames): string => {
     case "open":
       return "heat is on only while somebody is in the kitchen";
     case "resource":
-      return `of ${demand.resource} there is ${numberText(demand.capacity, 1)}`;
+      return thereIsText(demand.resource, demand.capacity);
     case "shelves":
       return `the ${demand.oven} has ${countText(demand.shelves, "shelf", "shelves")}`;
     case "oven-heat":
@@ -112,7 +115,7 @@ export const changeText = (change: Easing, names: ClashNames): string => {
         : `Let it wait only ${to}, ${by} less: ${pair}`;
     }
     case "resource":
-      return `${numberText(change.more, 1)} more of ${change.resource}`;
+      return moreText(change.resource, change.more);
     case "oven":
       return `Another oven with ${countText(change.shelves, "shelf", "shelves")}`;
     case "hands":

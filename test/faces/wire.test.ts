@@ -202,6 +202,18 @@ describe("a sitting from its files", () => {
   });
 });
 
+describe("a file that nests without end", () => {
+  it.each([
+    ["lists", "title: ", "[", "]"],
+    ["maps", "title: ", "{a: ", "}"],
+  ])("is refused with its place, in words of the house: %s", (_, head, open, close) => {
+    const deep = head + open.repeat(10_000) + close.repeat(10_000);
+    const [problem] = read(changed({ "sitting.yaml": deep })).problems;
+    expect(problem?.code).toBe("marks-broken");
+    expect(problemSentence(problem!).says).toContain("too many times over");
+  });
+});
+
 describe("a price list", () => {
   const header = "supplier,item,food,size,unit,price\n";
   it.each([

@@ -1,6 +1,7 @@
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Command } from "../command.ts";
+import { makeFolder } from "../make-folder.ts";
 import { exitCodes } from "../world.ts";
 
 /** Starts the server. Its code is loaded only now, so that the other commands need no database. */
@@ -36,7 +37,11 @@ export const serveCommand: Command = {
     const { serve } = await import("#server/serve.ts");
     const dataFolder = value("data") ?? world.env["TAMIS_DATA"] ?? ".tamis";
     const webFolder = join(dirname(fileURLToPath(import.meta.url)), "../web");
-    const serving = await serve({ dataFolder, webFolder, folder, port }).catch((error: unknown) =>
+    const started = async () => {
+      makeFolder(dataFolder);
+      return serve({ dataFolder, webFolder, folder, port });
+    };
+    const serving = await started().catch((error: unknown) =>
       error instanceof Error ? error.message : String(error),
     );
     // The folder cannot be written, the store is damaged or newer, every port is taken: all for people to put right.

@@ -16,6 +16,7 @@ import { rowsOf } from "./rows.ts";
 import { Sureness } from "./sureness.tsx";
 import { TaskDetails } from "./task-details.tsx";
 import { TightChains } from "./tight-chains.tsx";
+import { VesselsInUse } from "./vessels-in-use.tsx";
 import { WhatIfPart } from "./what-if.tsx";
 
 /** Findings that belong beside the plan; what was assumed for single steps is said on their cards. */
@@ -103,6 +104,7 @@ export const PlanScreen = ({ evening, risk, findings, documents }: Props) => {
       <FindingList findings={findings.filter((f) => ofPlan.has(f.code))} />
       <InTheWay prep={prep} plan={plan} names={names} />
       {narrow ? [landing, lists, chart] : [chart, lists]}
+      <VesselsInUse prep={prep} plan={plan} names={names} />
       <TightChains prep={prep} plan={plan} names={names} />
       {risk !== null && risk.courses.length > 0 && <Sureness risk={risk} names={names} />}
       <WhatIfPart sitting={evening.menu.sitting} documents={documents} />

@@ -28,7 +28,7 @@ export const BuyingScreen = ({ evening, book }: { evening: Evening; book: string
     <div class="screen buying">
       <ScreenHead
         title="Buying"
-        lead={`${moneyText(purchase.total, cost.currency)} in all, ${countText(left, "line", "lines")} left to buy.`}
+        lead={`${moneyText(purchase.total, cost.currency)} in all${nowhere.length === 0 ? "" : `, without ${countText(nowhere.length, "food that is", "foods that are")} on no price list`}; ${countText(left, "line", "lines")} left to buy.`}
       >
         <button type="button" onClick={() => print()}>
           Print

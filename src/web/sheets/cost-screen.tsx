@@ -1,6 +1,7 @@
 import type { Evening } from "#engine/index.ts";
 import { moneyText } from "#words/money-text.ts";
-import { percentText } from "#words/number-text.ts";
+import { countText, percentText } from "#words/number-text.ts";
+import { SeverityMark } from "../parts/marks.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import { useNarrow } from "../state/narrow.ts";
 
@@ -12,16 +13,41 @@ export const CostScreen = ({ evening }: { evening: Evening }) => {
   const titles = new Map(evening.dishes.map((d) => [d.source, d.title]));
   const most = Math.max(1, ...cost.dishes.map((d) => d.used));
   const unpriced = cost.dishes.filter((d) => d.unpriced.length > 0);
+  const atLeast = unpriced.length === 0 ? "" : ", at least";
   return (
     <div class="screen cost">
-      <ScreenHead title="Cost" lead={`For ${menu.sitting.covers} covers.`} />
+      <ScreenHead
+        title="Cost"
+        lead={`For ${countText(menu.sitting.covers, "cover", "covers")}${unpriced.length === 0 ? "." : "; it will be more, for some foods have no price."}`}
+      />
+      {unpriced.length > 0 && (
+        <div class="remark remark-warn">
+          <SeverityMark of="warn" />
+          <div>
+            <h2>Without a price</h2>
+            <p>
+              The figures leave these out: food and price will come to more. A price list with them settles
+              it.
+            </p>
+            <ul>
+              {unpriced.map((d) => (
+                <li key={d.dish}>
+                  {titles.get(d.dish) ?? d.dish}: {d.unpriced.join(", ")}
+                </li>
+              ))}
+            </ul>
+          </div>
+        </div>
+      )}
       <dl class="big-figures">
         <div>
-          <dt>Food, a cover</dt>
+          <dt>Food, a cover{atLeast}</dt>
           <dd>{money(cost.perCover)}</dd>
         </div>
         <div>
-          <dt>Price before tax at {percentText(cost.foodCostTarget)} food cost</dt>
+          <dt>
+            Price before tax at {percentText(cost.foodCostTarget)} food cost{atLeast}
+          </dt>
           <dd>{money(cost.priceNet)}</dd>
         </div>
         <div>
@@ -29,7 +55,7 @@ export const CostScreen = ({ evening }: { evening: Evening }) => {
           <dd>{money(cost.tax)}</dd>
         </div>
         <div>
-          <dt>Price with tax, a cover</dt>
+          <dt>Price with tax, a cover{atLeast}</dt>
           <dd>{money(cost.priceGross)}</dd>
         </div>
       </dl>
@@ -92,19 +118,6 @@ export const CostScreen = ({ evening }: { evening: Evening }) => {
           </tr>
         </tfoot>
       </table>
-      {unpriced.length > 0 && (
-        <section>
-          <h2>Without a price</h2>
-          <p>The figures above leave these out.</p>
-          <ul>
-            {unpriced.map((d) => (
-              <li key={d.dish}>
-                {titles.get(d.dish) ?? d.dish}: {d.unpriced.join(", ")}
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
     </div>
   );
 };
