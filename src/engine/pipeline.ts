@@ -30,9 +30,10 @@ import type { WriteUp } from "./model/write-up.ts";
 import { type ExplainEffort, explainPlan } from "./plan-from-prep/explain-plan.ts";
 import { followPlan } from "./plan-from-prep/follow-plan.ts";
 import type { PlanEffort } from "./plan-from-prep/plan-effort.ts";
-import { planFromPrep } from "./plan-from-prep/plan-from-prep.ts";
+import { planFromPrep, planWork } from "./plan-from-prep/plan-from-prep.ts";
 import { planWithSpare } from "./plan-from-prep/plan-with-spare.ts";
 import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
+import { washingAfter } from "./prep-from-menu/washing-after.ts";
 import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
 import { changesBetween } from "./rest-from-plan/changes-between.ts";
 import { restFromPlan } from "./rest-from-plan/rest-from-plan.ts";
@@ -257,8 +258,8 @@ export const runEvening = (
  */
 const plannedWork = (menu: Menu, effort: PlanEffort) => {
   const prep = prepFromMenu(menu);
-  const planned = planFromPrep(prep.value, effort);
-  const trouble = troubleOf(planned.value);
+  const planned = planWork(prep.value, effort);
+  const trouble = troubleOf(planned.value.plan);
   const longWaits = prep.findings.some(({ code }) => code === "wait-counted-long");
   if (trouble === 0 || !longWaits) return { prep, planned };
   const bare = prepFromMenu(menu, false);
@@ -266,8 +267,8 @@ const plannedWork = (menu: Menu, effort: PlanEffort) => {
   const first = ({ value }: typeof prep): number =>
     troubleOf(planFromPrep(value, { tries: 0, seed: effort.seed }).value);
   if (first(bare) >= first(prep)) return { prep, planned };
-  const sooner = planFromPrep(bare.value, effort);
-  return troubleOf(sooner.value) < trouble ? { prep: bare, planned: sooner } : { prep, planned };
+  const sooner = planWork(bare.value, effort);
+  return troubleOf(sooner.value.plan) < trouble ? { prep: bare, planned: sooner } : { prep, planned };
 };
 
 const eveningOf = (
@@ -281,8 +282,13 @@ const eveningOf = (
   const purchase = purchaseFromMenu(menu.value);
   const cost = costFromPurchase(menu.value, purchase.value);
   const declaration = declarationFromMenu(menu.value);
-  const { prep, planned } = plannedWork(menu.value, effort);
-  const plan: Plan = { ...planned.value, violations: checkFromPlan(prep.value, planned.value) };
+  const work = plannedWork(menu.value, effort);
+  const { planned } = work;
+  const prep = {
+    value: planned.value.prep,
+    findings: washingAfter(work.prep.findings, sitting, planned.value.left),
+  };
+  const plan: Plan = { ...planned.value.plan, violations: checkFromPlan(prep.value, planned.value.plan) };
   const safety = safetyFromPlan(menu.value, prep.value, plan);
   return {
     value: {

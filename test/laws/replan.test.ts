@@ -67,8 +67,7 @@ describe("planning the rest of a night", () => {
     const read = readDemo();
     if (read.sitting === null) throw new Error("the demo cannot be read");
     const { prep, plan } = runEvening(read.sitting, read.cards).value;
-    // Not while dough is made that may wait half an hour at most: twenty minutes late, some of it would have no place.
-    const now = 17 * 60;
+    const now = 16 * 60 + 40;
     const { value } = replan({ prep, plan }, progressAt(plan, now, 20), { tries: 50, seed: 1 });
     expect(value.plan.violations).toEqual([]);
     expect(value.plan.unplaced).toEqual([]);

@@ -20,5 +20,15 @@ export const compileStays = (prep: Prep, index: ReadonlyMap<string, number>): re
     const asked = all.reduce((sum, stay) => sum + (stay.resource === r ? stay.amount : 0), 0);
     return asked > capacity + 1e-6 || inSegments.has(id);
   });
-  return all.filter((stay) => scarce[stay.resource]);
+  return together(all.filter((stay) => scarce[stay.resource]));
+};
+
+/** Vessels of a kind that are taken and freed by the same tasks are one stay. */
+const together = (stays: readonly Stay[]): readonly Stay[] => {
+  const found = new Map<string, Stay>();
+  for (const stay of stays) {
+    const key = `${stay.resource} ${stay.from} ${stay.to}`;
+    found.set(key, { ...stay, amount: stay.amount + (found.get(key)?.amount ?? 0) });
+  }
+  return [...found.values()];
 };

@@ -1,26 +1,30 @@
 import type { Finding } from "../findings/finding.ts";
 import type { Outcome } from "../model/outcome.ts";
 import type { Plan } from "../model/plan.ts";
-import type { Prep } from "../model/prep.ts";
+import type { Prep, Task } from "../model/prep.ts";
 import { chanceFrom } from "../search/chance.ts";
 import { build, mostSlip, settle } from "./build.ts";
 import { clashingLags } from "./clashing-lags.ts";
 import { compile } from "./compile.ts";
 import { ease } from "./ease.ts";
 import { leastLate } from "./exact/least-late.ts";
+import { follow } from "./follow.ts";
 import { guestsBefore } from "./guests-before.ts";
 import { guestsFirst } from "./guests-first.ts";
 import { withoutHopeless } from "./hopeless.ts";
 import { improve } from "./improve.ts";
+import { longestPaths } from "./longest-paths.ts";
 import { remember, restore } from "./memory.ts";
 import type { Model } from "./model.ts";
 import { compareCosts, costOf } from "./objective.ts";
+import { standing } from "./order.ts";
 import type { PlanEffort, PlanProgress } from "./plan-effort.ts";
 import { planFindings } from "./plan-findings.ts";
 import { prove, triesBeforeProof } from "./prove.ts";
 import { emptySchedule, type Schedule } from "./schedule.ts";
 import { placeSpare } from "./spare.ts";
 import { levelsOf, summary } from "./summary.ts";
+import { tidyWashing } from "./tidy-washing.ts";
 import { planWithWays } from "./ways.ts";
 
 /** Conflicts for finding a place for what insertion left without one: so many a try, so many at most, and for each step of lateness. */
@@ -39,11 +43,32 @@ export const planFromPrep = (prep: Prep, effort: PlanEffort): Outcome<Plan, Find
     ? planWithWays(prep, effort, planOneWay)
     : planOneWay(prep, effort);
 
+/** Work, its plan, and the washing-up that the plan leaves for after the service. */
+export type WorkPlanned = {
+  readonly prep: Prep;
+  readonly plan: Plan;
+  readonly left: readonly Task[];
+};
+
+/** Places every task but the washing-up that nothing waits for in the plan. */
+export const planWork = (prep: Prep, effort: PlanEffort): Outcome<WorkPlanned, Finding> => {
+  if (prep.tasks.every((task) => (task.ways ?? []).length === 0)) return planTidily(prep, effort, true);
+  const { value, findings } = planFromPrep(prep, effort);
+  return { value: { prep, plan: value, left: [] }, findings };
+};
+
 /** Places every task as its segments say, whatever other ways there are. */
 const planOneWay = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
+  const { value, findings } = planTidily(prep, effort, false);
+  return { value: value.plan, findings };
+};
+
+const planTidily = (given: Prep, effort: PlanEffort, tidy: boolean): Outcome<WorkPlanned, Finding> => {
+  let prep = given;
+  let left: readonly Task[] = [];
   const { model: kept, rings } = clashingLags(compile(prep));
   const { model, paths } = withoutHopeless(kept, mostSlip);
-  const schedule = emptySchedule(model, paths);
+  let schedule = emptySchedule(model, paths);
   const keepGoing = effort.keepGoing ?? (() => true);
   const tell = (): void => effort.tell?.(progressOf(schedule));
   const chance = chanceFrom(effort.seed);
@@ -51,10 +76,10 @@ const planOneWay = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
   settle(schedule);
   tell();
   const tries = Math.max(0, Math.floor(effort.tries));
-  let left = tries;
+  let triesLeft = tries;
   const better = (most: number): void => {
-    const now = Math.min(left, most);
-    left -= now;
+    const now = Math.min(triesLeft, most);
+    triesLeft -= now;
     improve(schedule, now, chance, keepGoing, tell);
   };
   const proved = (conflicts: number): ReturnType<typeof prove> =>
@@ -76,14 +101,14 @@ const planOneWay = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
     // Courses land sooner as the learning solver has it; from there it is made better again, if it comes out better.
     const before = { cost: costOf(schedule), memory: remember(schedule) };
     restore(schedule, sooner);
-    left = tries;
+    triesLeft = tries;
     better(tries);
     if (compareCosts(costOf(schedule), before.cost) > 0) restore(schedule, before.memory);
   }
   if (!whole() && tries > 0 && !proof.impossible) {
     // What insertion found no place for, the learning solver often does; from there it is made better again.
     proof = proved(Math.min(effort.proof ?? tries * rescue.each, rescue.most));
-    if (effort.proof === undefined) left = tries;
+    if (effort.proof === undefined) triesLeft = tries;
     if (!proof.impossible) better(effort.proof === undefined ? tries : some * 4);
   }
   const isProved = (): boolean => levelsOf(schedule, proof.bounds).every((level) => level.proved);
@@ -95,17 +120,31 @@ const planOneWay = (prep: Prep, effort: PlanEffort): Outcome<Plan, Finding> => {
     conflicts -= turn;
     if (conflicts > 0 && !impossible && !isProved()) better(some * triesEachTurn);
   }
-  if (!proof.impossible && !isProved()) better(left);
+  if (!proof.impossible && !isProved()) better(triesLeft);
   settle(schedule);
-  if (tries > 0 && !isProved()) {
+  let { bounds } = proof;
+  const done = isProved();
+  if (tidy && model.stays.length > 0 && whole()) {
+    const tidied = tidyWashing(prep, standing(prep, schedule));
+    const fewer = clashingLags(compile(tidied.prep)).model;
+    const bare = emptySchedule(fewer, longestPaths(fewer.nodes.length, fewer.arcs));
+    if (tidied.prep.tasks.length < prep.tasks.length) follow(bare, tidied.placed);
+    if (costOf(bare)[0] === 0) {
+      ({ prep, left } = tidied);
+      schedule = bare;
+      // With less to wash up there may be something better: nothing is proved of this work.
+      bounds = [];
+    }
+  }
+  if (tries > 0 && !done) {
     guestsFirst(schedule);
     if (prep.spareTime !== undefined) guestsBefore(prep, schedule, chance, keepGoing);
     ease(schedule);
   }
   if (tries > 0) placeSpare(prep, schedule);
-  const summed = summary(prep, schedule, proof.bounds);
+  const summed = summary(prep, schedule, bounds);
   const plan: Plan = proof.impossible && isSure(prep, kept, model) ? { ...summed, impossible: true } : summed;
-  return { value: plan, findings: planFindings(prep, plan, rings) };
+  return { value: { prep, plan, left }, findings: planFindings(prep, plan, rings) };
 };
 
 /**

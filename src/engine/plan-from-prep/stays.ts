@@ -147,25 +147,58 @@ const overfullIn = (
   const { from, to } = stretchOf(schedule, s, begins, ends);
   const load = schedule.resourceLoad[resource] as Int32Array;
   const amount = inUse.amount[s] as number;
-  // Other stays of the same task on the same vessels begin or end with it: they are counted as long as this one.
-  let more = 0;
-  for (const o of own)
-    if (o !== s && model.stays[o]?.resource === resource) more += inUse.amount[o] as number;
-  const room = (schedule.room.resources[resource] as number) - amount - more;
+  const room = (schedule.room.resources[resource] as number) - amount;
   const wasFrom = inUse.from[s] as number;
   const wasTo = inUse.to[s] as number;
-  let first = -1;
-  for (let m = from; m < to && first < 0; m++)
-    if ((load[m] as number) > room + (m >= wasFrom && m < wasTo ? amount : 0)) first = m;
-  if (first < 0) return null;
-  let last = first;
-  for (let m = to - 1; m > last; m--)
-    if ((load[m] as number) > room + (m >= wasFrom && m < wasTo ? amount : 0)) last = m;
+  const others = besides(schedule, s, node, at, own);
+  const isFull = (m: number): boolean => {
+    let taken = (load[m] as number) - (m >= wasFrom && m < wasTo ? amount : 0);
+    for (const o of others) {
+      if (m >= o.from && m < o.to) taken += o.amount;
+      if (m >= o.wasFrom && m < o.wasTo) taken -= o.amount;
+    }
+    return taken > room;
+  };
+  let first = from;
+  while (first < to && !isFull(first)) first++;
+  if (first >= to) return null;
+  let last = to - 1;
+  while (last > first && !isFull(last)) last--;
   const fixed = other < 0 || other === node || stands >= 0;
   // While the other end is open the whole stretch moves along; else only this end does.
   if (!fixed) return { resource, minute: first, earlier: at - (to - last), later: at + (last + 1 - from) };
   if (node === stay.from) return { resource, minute: first, earlier: -1, later: last + 1 };
   return { resource, minute: first, earlier: first - (length[node] as number), later: model.horizon + 1 };
+};
+
+type Besides = {
+  readonly amount: number;
+  readonly from: number;
+  readonly to: number;
+  readonly wasFrom: number;
+  readonly wasTo: number;
+};
+const nothing: readonly Besides[] = [];
+
+/** Other stays of the same task on the same vessels, which begin or end with it: as they are counted, and would be. */
+const besides = (
+  schedule: Counted,
+  s: number,
+  node: number,
+  at: number,
+  own: readonly number[],
+): readonly Besides[] => {
+  if (own.length === 1) return nothing;
+  const { model, inUse, start } = schedule;
+  const resource = model.stays[s]?.resource;
+  const startOf = (n: number): number => (n === node ? at : n < 0 ? -1 : (start[n] as number));
+  return own.flatMap((o): readonly Besides[] => {
+    const stay = model.stays[o];
+    if (o === s || stay === undefined || stay.resource !== resource) return nothing;
+    const { from, to } = stretchOf(schedule, o, startOf(stay.from), startOf(stay.to));
+    const amount = inUse.amount[o] as number;
+    return [{ amount, from, to, wasFrom: inUse.from[o] as number, wasTo: inUse.to[o] as number }];
+  });
 };
 
 /** Adds the tasks that begin or end what stands in vessels of a kind at a minute. */

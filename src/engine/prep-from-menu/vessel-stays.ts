@@ -81,11 +81,12 @@ const staysIn = (asked: readonly VesselChain[], pool: VesselPool, times: LatestT
   const tasks: Task[] = [];
   const lags: Lag[] = [];
   const washed = new Map<VesselChain, TaskId>();
-  for (const chain of contended) {
-    if (!again.has(chain)) continue;
-    const wash = washingOf(chain, pool, tasks.length + 1);
+  for (const together of emptiedTogether(contended.filter((chain) => again.has(chain)))) {
+    const [chain] = together;
+    if (chain === undefined) continue;
+    const wash = washingOf(together, pool, tasks.length + 1);
     tasks.push(wash);
-    washed.set(chain, wash.id);
+    for (const one of together) washed.set(one, wash.id);
     for (const { task, edge } of chain.frees)
       lags.push({
         before: task,
@@ -120,23 +121,36 @@ const staysIn = (asked: readonly VesselChain[], pool: VesselPool, times: LatestT
 
 const sum = (chains: readonly VesselChain[]): number => chains.reduce((all, chain) => all + chain.amount, 0);
 
-const washingOf = (chain: VesselChain, pool: VesselPool, place: number): Task => ({
-  id: `${chain.work.key}/wash ${chain.kind} ${place}`,
-  kind: "wash",
-  dish: chain.work.dish.source,
-  version: asWritten,
-  course: chain.work.course,
-  verb: "wash up",
-  objects: [pool[chain.size]?.id ?? ""],
-  amount: chain.amount > 1 ? { value: chain.amount, unit: "piece" } : null,
-  segments: [
-    {
-      minutes: exactly(minutes(Math.ceil(chain.amount * (pool[chain.size]?.wash ?? 0)))),
-      attention: "hands",
-      station: "hands",
-      uses: [],
-    },
-  ],
-  finishing: false,
-  span: null,
-});
+/** What the same tasks empty is washed up in one go. */
+const emptiedTogether = (chains: readonly VesselChain[]): readonly (readonly VesselChain[])[] => {
+  const found = new Map<string, VesselChain[]>();
+  for (const chain of chains) {
+    const key = chain.frees
+      .map(({ task, edge }) => `${task} ${edge}`)
+      .toSorted()
+      .join("\n");
+    found.set(key, [...(found.get(key) ?? []), chain]);
+  }
+  return [...found.values()];
+};
+
+const washingOf = (chains: readonly VesselChain[], pool: VesselPool, place: number): Task => {
+  const first = chains[0] as VesselChain;
+  const long = chains.reduce((all, chain) => all + chain.amount * (pool[chain.size]?.wash ?? 0), 0);
+  const amount = sum(chains);
+  return {
+    id: `${first.work.key}/wash ${first.kind} ${place}`,
+    kind: "wash",
+    dish: first.work.dish.source,
+    version: asWritten,
+    course: first.work.course,
+    verb: "wash up",
+    objects: [...new Set(chains.map((chain) => pool[chain.size]?.id ?? ""))],
+    amount: amount > 1 ? { value: amount, unit: "piece" } : null,
+    segments: [
+      { minutes: exactly(minutes(Math.ceil(long))), attention: "hands", station: "hands", uses: [] },
+    ],
+    finishing: false,
+    span: null,
+  };
+};

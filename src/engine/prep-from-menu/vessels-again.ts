@@ -26,7 +26,33 @@ export const neededAgain = (
       end: Math.max(...chain.frees.map(({ task, edge }) => times(task)[edge])),
     }),
   );
-  return new Set(all.filter((own) => isNeeded(own, all, pool)).map(({ chain }) => chain));
+  const again = new Set(all.filter((own) => isNeeded(own, all, pool)).map(({ chain }) => chain));
+  pool.forEach((size, s) => {
+    addForRoom(
+      all.filter(({ chain }) => chain.size >= s),
+      size.orLarger,
+      again,
+    );
+  });
+  return again;
+};
+
+/**
+ * Where several are emptied at the same time each of them may count on the others, and none is washed up: then the one that
+ * is empty first is, until all that begins finds room among what is dirty.
+ */
+const addForRoom = (all: readonly Timed[], room: number, again: Set<VesselChain>): void => {
+  const order = all.toSorted((a, b) => a.start - b.start || a.end - b.end);
+  order.forEach((own, i) => {
+    const before = order.slice(0, i);
+    const taken = (): readonly Timed[] =>
+      before.filter(({ chain, end }) => !again.has(chain) || end > own.start);
+    while (taken().reduce((sum, o) => sum + o.chain.amount, own.chain.amount) > room) {
+      const [dirty] = before.filter((o) => !again.has(o.chain)).toSorted((a, b) => a.end - b.end);
+      if (dirty === undefined) return;
+      again.add(dirty.chain);
+    }
+  });
 };
 
 const isNeeded = ({ chain, end }: Timed, all: readonly Timed[], pool: VesselPool): boolean => {
