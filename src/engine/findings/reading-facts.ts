@@ -31,6 +31,8 @@ export type ReadingFacts = {
   "temperature-missing": { verb: string };
   "temperature-doubtful": { verb: string; celsius: number; low: number; high: number };
   "temperature-scale-assumed": { words: string; celsius: number };
+  /** What spoils was left for hours and no word says where; it is planned in the fridge. */
+  "fridge-assumed": { verb: string; minutes: number };
   "ratio-broken": { first: string; second: string; stated: number; found: number };
   "swap-not-understood": { words: string };
   "keeping-not-understood": { words: string };
@@ -99,6 +101,7 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "temperature-missing": "warn",
   "temperature-doubtful": "warn",
   "temperature-scale-assumed": "note",
+  "fridge-assumed": "note",
   "ratio-broken": "warn",
   "swap-not-understood": "warn",
   "keeping-not-understood": "note",

@@ -3,8 +3,12 @@ import type { Unit } from "./work.ts";
 
 const passVerbs = new Set(["plate", "serve", "garnish"]);
 
+// "Scoop and serve", "spoon onto plates": with nothing but the plate behind it.
+const passWords = /^(?:scoop|spoon)\b/;
+
 const isPass = ({ action, step, technique }: Unit): boolean =>
-  action.station === "hands" && (step.phase === "to-serve" || passVerbs.has(technique?.id ?? ""));
+  action.station === "hands" &&
+  (step.phase === "to-serve" || passVerbs.has(technique?.id ?? "") || passWords.test(action.verb));
 
 /**
  * What hands do at the pass to a dish that is plated is counted with its plates and takes no time of its own, unless

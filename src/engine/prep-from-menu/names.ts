@@ -6,6 +6,9 @@ import type { Portioned, Unit, Work } from "./work.ts";
 /** Foods named on a task; more make a list nobody reads. */
 const mostObjects = 3;
 
+/** What weighs less than this part of the main food, such as the fat that it browns in, does not name the work. */
+const leastOfMain = 0.02;
+
 const rank = (unit: Unit): number => {
   const { station } = unit.action;
   if (station === "oven" || station === "grill" || station === "fryer") return 3;
@@ -25,8 +28,11 @@ export const nameOf = (draft: Draft, work: Work): Pick<Task, "verb" | "objects">
     .flatMap((unit) => foodsOf(unit, work))
     .sort((a, b) => b.grams - a.grams);
   const kilos = foods.reduce((sum, food) => sum + (food.grams * main.factor) / 1000, 0);
+  const heaviest = foods[0]?.grams ?? 0;
   const most = foods.length > 0 && kilos >= main.kilos / 2;
-  const objects = most ? foods.flatMap((food) => food.names) : [main.step.part ?? work.dish.title];
+  const objects = most
+    ? foods.filter((f) => f.grams >= heaviest * leastOfMain).flatMap((food) => food.names)
+    : [main.step.part ?? work.dish.title];
   return { verb: main.action.verb, objects: [...new Set(objects)].slice(0, mostObjects) };
 };
 
@@ -36,7 +42,7 @@ const foodsOf = (
   work: Work,
 ): readonly { readonly names: readonly string[]; readonly grams: number }[] =>
   unit.action.uses
-    .flatMap((use) => (use.ingredient === null ? [] : (work.dish.ingredients[use.ingredient] ?? [])))
+    .flatMap((use) => work.dish.ingredients[use.ingredient ?? use.named ?? -1] ?? [])
     .map((ingredient) => ({
       names: unit.versions.flatMap((version) => served(ingredient, version, work.dish)),
       grams: ingredient.grams?.likely ?? 0,

@@ -135,6 +135,10 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
     says: `${quoted(words)} names no scale; it was taken as ${celsiusText(celsius)}.`,
     write: "Write °C or °F.",
   }),
+  "fridge-assumed": ({ verb, minutes }) => ({
+    says: `No word says where it stands for ${quoted(verb)}, ${durationText(minutes)}; it was put in the fridge, where food that spoils is kept.`,
+    write: "Write where it stands, such as in the fridge. Local codes decide how long food may stand out.",
+  }),
   "ratio-broken": ({ first, second, stated, found }) => ({
     says: `The card says ${numberText(stated, 2)} of ${first} to 1 of ${second}; its amounts give ${numberText(found, 2)} to 1.`,
     write: "Correct the amounts or the ratio.",

@@ -8,6 +8,7 @@ import type { Clause } from "./clauses.ts";
 import { isOnHeat } from "./find-details.ts";
 import { findMakes, findProducts } from "./find-products.ts";
 import { ovenHeat } from "./find-temperatures.ts";
+import { inTheCold } from "./in-the-cold.ts";
 import { asMinutes, type Load, statedLength, usualLength } from "./length-of.ts";
 import { livePools, type Pool } from "./pools.ts";
 import { liftedOut, settle } from "./settle.ts";
@@ -46,7 +47,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   const fresh: Fresh[] = [...taken.fresh];
   const again: readonly Again[] = taken.again;
   const inMention = (i: number): boolean =>
-    [...clause.mentions, ...clause.hints].some((m) => i >= m.from && i < m.to);
+    clause.mentions.some((m) => i >= m.from && i < m.to) || clause.hints.some((m) => i >= m.from && i < m.to);
   const products =
     isOven || clause.again
       ? []
@@ -113,7 +114,11 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
 
   const joined = isOven ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
-  const chosen = onTheFire(reader, clause, inMachine(clause, said, main), main);
+  const atWork = onTheFire(reader, clause, inMachine(clause, said, main), main);
+  const standing = [...fresh.map((f) => f.ingredient), ...joined.flatMap((p) => [...p.contents])];
+  const cold = inTheCold(reader, clause, atWork, standing, joined.some(wasCooked));
+  if (cold !== null) reader.heldCold.push(id);
+  const chosen = cold ?? atWork;
   const lifted = liftedOut(reader, clause, chosen, fresh, joined, again, products);
   const uses: Use[] = [];
   for (const f of fresh)
@@ -195,6 +200,11 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     settle(reader, clause, chosen, action, place, { fresh, again, joined, lifted, products });
   return action;
 };
+
+const cooks = /^(boil|simmer|bake|roast|fry|braise|stew|steam|poach|cook|sweat|grill|reheat)$/;
+
+/** What was heated through lies in it. */
+const wasCooked = (pool: Pool): boolean => [...pool.did].some((id) => cooks.test(id));
 
 // What goes on in the bowl of a mixer is mixed there, though the words name the machine only once.
 const byMachine = new Set("knead mix whisk beat cream blend chop rub-in whip-cream whisk-whites".split(" "));

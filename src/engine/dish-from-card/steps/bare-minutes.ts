@@ -5,8 +5,9 @@ import type { Token } from "./tokens.ts";
 type Bare = Length & { readonly kind: "more" | "interval" | "last" | "wait" | null };
 
 /** True for a word behind which cooks leave out "minutes": "give it ten", "for twenty", "every five". */
-export const leadsToBare = (word: string): boolean =>
-  /^(for|give|another|further|every|last|final|after|max|tops)$/.test(word);
+export const leadsToBare = (word: string): boolean => leads.has(word);
+
+const leads = new Set("for give another further every last final after max tops".split(" "));
 
 // Work that takes a length of time: "bake for 25" is minutes, "enough for 25" are people.
 const takesTime =

@@ -73,6 +73,8 @@ const placeTechnique = (clause: Clause): Technique | null => {
   }
 };
 
+const fireWords = new Set("temperature heat oven flame".split(" "));
+
 const byPlace = (clause: Clause, base: Technique, following: Clause | null): Technique => {
   const place = clause.station;
   const id = base.id;
@@ -168,10 +170,13 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
   if (id === "reduce" && clause.settings.length > 0 && clause.mentions.length === 0)
     return named("adjust-heat", base);
   // "Reduce the heat", "drop the temperature": the fire is what is turned down, not the sauce.
-  const fire = clause.tokens.findIndex(
-    (t, i) => i > clause.verbAt && /^(temperature|heat|oven|flame)$/.test(t.text),
-  );
-  if (fire > 0 && fire <= clause.verbAt + 3 && clause.mentions.length === 0) {
+  const fire =
+    clause.mentions.length > 0
+      ? -1
+      : clause.tokens.findIndex(
+          (t, i) => i > clause.verbAt && i <= clause.verbAt + 3 && fireWords.has(t.text),
+        );
+  if (fire > 0) {
     if (id === "reduce") return named("adjust-heat", base);
     if (
       /^(drop|bring|take|put)/.test(clause.hit?.verb ?? "") &&

@@ -227,7 +227,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
   const rest = clause.tokens.findIndex(
     (t, i) =>
       i > clause.verbAt &&
-      /^(rest|remainder|others)$/.test(t.text) &&
+      (t.text === "rest" || t.text === "remainder" || t.text === "others") &&
       clause.tokens[i - 1]?.text === "the" &&
       clause.tokens[i + 1]?.text !== "of" &&
       clause.hit?.verb !== "rest",

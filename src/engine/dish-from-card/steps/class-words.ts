@@ -124,7 +124,7 @@ export const classAt = (
   stem: (word: string) => string,
 ): ClassMention | null => {
   const here = word(tokens, i);
-  if (/^(ingredients?|ingredience)$/.test(here)) {
+  if (here.startsWith("ingredien") && /^(ingredients?|ingredience)$/.test(here)) {
     const back = [1, 2, 3, 4].map((k) => word(tokens, i - k));
     const [one = ""] = back;
     if (one === "dry") return { kind: "class", mixed: "dry", members: index.dry, from: i - 1, to: i + 1 };
@@ -143,7 +143,7 @@ export const classAt = (
     return some ? null : { kind: "all", members: index.all, from: i, to: i + 1 };
   }
   // "Add the wet to the dry."
-  if (/^(wet|dry)$/.test(here) && word(tokens, i - 1) === "the") {
+  if ((here === "wet" || here === "dry") && word(tokens, i - 1) === "the") {
     const next = tokens[i + 1];
     const alone =
       next === undefined || next.kind === "mark" || /^(to|into|and|with|in|mix|mixture)$/.test(next.text);

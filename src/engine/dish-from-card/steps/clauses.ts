@@ -107,7 +107,9 @@ export const clausesOf = (
     const between = sentence.slice(hits[k - 1]?.to ?? 0, hit.at + 1);
     const beside =
       k > 0 &&
-      between.some((t, n) => /^(while|whilst)$/.test(t.text) && /^(you|we|i)$/.test(word(between, n + 1)));
+      between.some(
+        (t, n) => (t.text === "while" || t.text === "whilst") && /^(you|we|i)$/.test(word(between, n + 1)),
+      );
     return beside ? { ...clause, meanwhile: true } : clause;
   });
 };

@@ -198,7 +198,8 @@ export const findStation = (
   return null;
 };
 
-const cueOpeners = /^(until|till|'til|til|when)$/;
+const cueOpeners = new Set("until till 'til til when".split(" "));
+const wobblers = new Set("they it this that should just".split(" "));
 
 /** The doneness cue of a clause, from its opener to the next joint that ends it; places in the tokens. */
 export const findCue = (
@@ -207,16 +208,13 @@ export const findCue = (
 ): { readonly from: number; readonly to: number } | null => {
   for (let i = 0; i < tokens.length; i += 1) {
     const here = word(tokens, i);
-    const wobble =
-      /^(they|it|this|that|should|just)$/.test(here) && /^(should|wants|want)$/.test(word(tokens, i + 1))
-        ? i
-        : -1;
+    const wobble = wobblers.has(here) && /^(should|wants|want)$/.test(word(tokens, i + 1)) ? i : -1;
     const peaks =
       here === "to" &&
       /^(stiff|soft|firm|medium|ribbon)$/.test(word(tokens, i + 1)) &&
       /^(peaks?|stage)$/.test(word(tokens, i + 2));
     if (peaks) return { from: i, to: i + 3 };
-    if (!cueOpeners.test(here) && wobble < 0) continue;
+    if (!cueOpeners.has(here) && wobble < 0) continue;
     // "That wants to simmer for two hours" is an order.
     if (wobble >= 0 && word(tokens, i + 2) === "to" && times.some((t) => t.from > i)) continue;
     if (here === "when" && i === 0) continue;

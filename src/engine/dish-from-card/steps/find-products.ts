@@ -114,14 +114,17 @@ const partOfIt = (reader: StepReader, clause: Clause, i: number): Product | null
   const half =
     word(clause, i) === "half" && i === clause.verbTo && /^(over|into|onto)$/.test(word(clause, i + 1));
   if (half) return { pool: current, members: [], share: 0.5, from: i, to: i + 1 };
-  if (!/^(it|this|that|them)$/.test(word(clause, i)) || word(clause, i - 1) !== "of") return null;
+  if (word(clause, i - 1) !== "of" || !/^(it|this|that|them)$/.test(word(clause, i))) return null;
   const share = shareBefore(clause, i - 1);
   return share === 1 || share === "rest" ? null : { pool: current, members: [], share, from: i, to: i + 1 };
 };
 
+const meatPlaces = new Set("skin cavity flesh breast breasts over bird".split(" "));
+
 /** "Under the skin", "smear the rest all over", "stuff the bird": the meat that lies ready. */
 const onTheMeat = (reader: StepReader, clause: Clause, i: number): Product | null => {
   const here = word(clause, i);
+  if (!meatPlaces.has(here)) return null;
   const on =
     (/^(skin|cavity|flesh|breast|breasts)$/.test(here) &&
       /^(under|inside|into|between|over|on)$/.test(word(clause, i - 2))) ||

@@ -77,14 +77,15 @@ const scaledAt = (tokens: readonly Token[], i: number): Scaled | null => {
   return { value: figure.value, scale: null, next };
 };
 
+const heatWords = new Set("oven ovens gas mark degree degrees deg".split(" "));
+
 /**
  * Every temperature in a run of tokens. Of "180C/350F/gas 4" the first counts; of conventional and fan figures the
  * conventional one, or the fan figure raised by the usual difference.
  */
 export const findTemperatures = (tokens: readonly Token[], region: Region): readonly TemperaturePhrase[] => {
   const found: TemperaturePhrase[] = [];
-  if (!tokens.some((t) => t.kind === "number" || /^(ovens?|gas|mark|degrees?|deg)$/.test(t.text)))
-    return found;
+  if (!tokens.some((t) => t.kind === "number" || heatWords.has(t.text))) return found;
   let i = 0;
   while (i < tokens.length) {
     const one = temperatureAt(tokens, i, region);

@@ -49,6 +49,9 @@ const letWhat = (tokens: readonly Token[], i: number): { reading: VerbReading; t
   return null;
 };
 
+// "Keep stirring", "start frying": a verb may follow that says the work.
+const leadingVerbs = new Set("keep start begin continue try avoid stop".split(" "));
+
 const letMeaning: Readonly<Record<string, string>> = {
   put: "stand",
   set: "set-gel",
@@ -72,7 +75,12 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
     )
       continue;
     // "… while you toast the bread": the second order goes on beside the first.
-    if (/^(while|whilst)$/.test(here) && i > 0 && hits.length > 0 && /^(you|we|i)$/.test(word(tokens, i + 1)))
+    if (
+      (here === "while" || here === "whilst") &&
+      i > 0 &&
+      hits.length > 0 &&
+      /^(you|we|i)$/.test(word(tokens, i + 1))
+    )
       continue;
     if (subordinators.has(here) && !(here === "that" && isPronoun(tokens, i))) {
       cueFrom = i;
@@ -129,7 +137,7 @@ const hitAt = (
   if (terse !== null) return terse;
   const readings = verbReadings(here);
   // "Keep it boiling" tells how it is held; with a length ("leave it ticking away for an hour") it is the work.
-  if (/^(keep|leave)$/.test(here)) {
+  if (here === "keep" || here === "leave") {
     const going = goingOn(tokens, i);
     if (going !== null && times(tokens, going.to))
       return { ...said(i, going, false), to: going.to, letting: true };
@@ -137,13 +145,13 @@ const hitAt = (
   }
   // "Set a timer for 20 minutes" says how long what was begun goes on.
   if (
-    /^(set|start|put)$/.test(here) &&
+    (here === "set" || here === "start" || here === "put") &&
     tokens.slice(i + 1, i + 5).some((t) => /^(timer|clock|alarm)$/.test(t.text))
   )
     return null;
   // "keep stirring", "continue cooking": the second verb says what is done.
   if (
-    /^(keep|start|begin|continue|try|avoid|stop)$/.test(here) &&
+    leadingVerbs.has(here) &&
     verbReadings(word(tokens, i + 1)).some(
       (r) => r.form === "ing" || (r.form === "base" && here === "continue"),
     )

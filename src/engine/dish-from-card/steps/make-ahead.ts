@@ -17,6 +17,10 @@ const keeps =
 const canKeep =
   /^(?:(?:it|they|this|these) )?(?:can|may|will|could) (?:also )?be (?:kept|stored|frozen|refrigerated|made ahead)\b/;
 
+// Most sentences hold none of these words, and no pattern is tried on them.
+const keepingVerbs = new Set("keep keeps last lasts freeze freezes store stores".split(" "));
+const mayBe = new Set("can may could will".split(" "));
+
 /**
  * True for a sentence of the method that only says how far the dish can be made before the day ("can be made to this
  * point a day ahead"): it holds no work of its own.
@@ -26,12 +30,9 @@ export const isMakeAhead = (all: readonly Token[]): boolean => {
   // "Cook the sauce for 30 minutes (this can be done ahead)": what stands in brackets is no whole sentence.
   const open = all.findIndex((t, i) => i > start && t.text === "(");
   const tokens = start <= 0 && open < 0 ? all : all.slice(Math.max(0, start), open < 0 ? undefined : open);
-  if (
-    tokens.some((t) => /^(keeps?|lasts?|freezes?|stores?)$/.test(t.text)) &&
-    keeps.test(tokens.map((t) => t.text).join(" "))
-  )
+  if (tokens.some((t) => keepingVerbs.has(t.text)) && keeps.test(tokens.map((t) => t.text).join(" ")))
     return true;
-  if (!tokens.some((t) => /^(can|may|could|will)$/.test(t.text))) return false;
+  if (!tokens.some((t) => mayBe.has(t.text))) return false;
   const words = tokens.map((t) => t.text).join(" ");
   if (canKeep.test(words)) return true;
   return patterns.some((p) => p.test(words));

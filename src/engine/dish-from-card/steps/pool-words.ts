@@ -14,11 +14,13 @@ export const hasPronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
   // "The onions go in, let them soften": the pronoun means what was just named.
   !fresh.some((f) => f.from < clause.verbAt) && hasBarePronoun(clause);
 
+const pointers = new Set("this that these those".split(" "));
+
 const hasBarePronoun = (clause: Clause): boolean =>
   clause.tokens.some((t, i) => {
     // "Whip the cream until it holds": the cue speaks of what was named.
     if (clause.cueAt !== null && i >= clause.cueAt.from && i < clause.cueAt.to) return false;
-    return /^(this|that|these|those)$/.test(t.text)
+    return pointers.has(t.text)
       ? i > clause.verbAt - 3 && !isNoun(clause, i + 1)
       : i >= clause.verbAt && pronouns.has(t.text);
   });

@@ -84,6 +84,15 @@ export const readSteps = (
           );
         }
   }
+  for (const step of steps)
+    for (const action of step.actions)
+      if (reader.heldCold.includes(action.id))
+        findings.push(
+          makeFinding("fridge-assumed", card.source, action.span, {
+            verb: action.verb,
+            minutes: action.minutes?.likely ?? 0,
+          }),
+        );
   return { steps: nameParts(steps), findings };
 };
 

@@ -23,6 +23,8 @@ export type StepReader = {
   preheat: string | null;
   /** Setting of the last preheating, for baking that states none. */
   ovenCelsius: number | null;
+  /** Actions that were put into the fridge though no word says where they stand. */
+  readonly heldCold: string[];
   readonly partMembers: (noun: string) => readonly number[];
   /** The part of the list that a stemmed noun names ("pastry"); null for none. */
   readonly partNamed: (noun: string) => string | null;
@@ -53,6 +55,7 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
     lastPart: null,
     preheat: null,
     ovenCelsius: null,
+    heldCold: [],
     partMembers: (noun) => byPart.get(stem(noun)) ?? [],
     partNamed: (noun) => ingredients[byPart.get(noun)?.[0] ?? -1]?.part ?? null,
     hasParts: byPart.size > 0,

@@ -22,12 +22,14 @@ export const poolOf = (reader: StepReader, ingredient: number, rest = false): Po
   return null;
 };
 
+const excepting = new Set("except excluding bar barring minus".split(" "));
+
 /** "Everything except the butter", "all the ingredients but the parsley": where the exception stands; null for none. */
 export const exceptAt = (clause: Clause): { readonly at: number; readonly everything: boolean } | null => {
   const at = clause.tokens.findIndex(
     (t, i) =>
       i > clause.verbAt &&
-      (/^(except|excluding|bar|barring|minus)$/.test(t.text) ||
+      (excepting.has(t.text) ||
         (t.text === "apart" && clause.tokens[i + 1]?.text === "from") ||
         (t.text === "but" && /^(the|for)$/.test(clause.tokens[i + 1]?.text ?? ""))),
   );

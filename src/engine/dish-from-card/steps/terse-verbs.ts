@@ -78,9 +78,9 @@ export const terseAt = (
       return make("add", "add", i + 1, false);
   }
   if (
-    /^(pan|wok|griddle|skillet)$/.test(here) &&
-    hits.length === 0 &&
     i <= 3 &&
+    hits.length === 0 &&
+    /^(pan|wok|griddle|skillet)$/.test(here) &&
     tokens.slice(0, i).some((t) => t.text === "hot") &&
     /^[,:]$/.test(word(tokens, i + 1))
   )

@@ -35,8 +35,21 @@ const plainWordEnd = (text: string, from: number): number => {
   return at === from || at - from > 60 || code >= 0x80 || code === 0x27 || code === 0x2d ? -1 : at;
 };
 
+// The reading of steps, the keeping and several rules cut the same lines; a card of a thousand lines is kept whole.
+const mostKept = 2000;
+const kept = new Map<string, readonly Token[]>();
+
 /** Cuts a text into tokens. "500g" gives a number and a word, "stir-fry" one word. */
 export const tokenise = (text: string): readonly Token[] => {
+  const known = kept.get(text);
+  if (known !== undefined) return known;
+  if (kept.size >= mostKept) kept.clear();
+  const tokens = cut(text);
+  kept.set(text, tokens);
+  return tokens;
+};
+
+const cut = (text: string): readonly Token[] => {
   const tokens: Token[] = [];
   let next = 0;
   while (next < text.length) {

@@ -119,6 +119,9 @@ const into = (asked: Asked): VerbHit | null => {
   const oven = stated(tokens, i + 1, places, 5);
   const vessel = placeFollows(tokens, i + 1) || stated(tokens, i + 1, pans, 4);
   if (!oven && !vessel) return null;
+  // "Put the legs back and into the oven for an hour": the verb before says it.
+  if (hits.length > 0 && /^(put|arrange|layer|pour|fill|stand)$/.test(hits.at(-1)?.technique.id ?? ""))
+    return null;
   if (opened && (oven || i === 0)) return make(asked, oven ? "put" : "add", "go in", i + 1);
   if (hits.length > 0 ? !/^(,|;|then)$/.test(word(tokens, hits.at(-1)?.to ?? 0)) : false) return null;
   if (!foodsBefore(asked)) return null;

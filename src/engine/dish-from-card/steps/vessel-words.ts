@@ -35,29 +35,30 @@ export const heatsEmptyVessel = (
   );
 };
 
-const clean = /^(wiped-out|wiped|washed|rinsed|cleaned|cleaned-out|empty|clean)$/;
+const clean = new Set("wiped-out wiped washed rinsed cleaned cleaned-out empty clean".split(" "));
+const intoWords = new Set("in into using".split(" "));
 
 /** "In the wiped-out pot": nothing stands in it. */
 export const asksCleanVessel = (clause: Clause): boolean =>
   clause.tokens.some(
     (t, i) =>
-      clean.test(t.text) && /^(the|a|your)$/.test(word(clause, i - 1)) && vessels.has(word(clause, i + 1)),
+      clean.has(t.text) && /^(the|a|your)$/.test(word(clause, i - 1)) && vessels.has(word(clause, i + 1)),
   );
 
 /** Words that ask for a vessel of its own: "in another pan", "in a large bowl". */
 export const asksNewVessel = (reader: StepReader, clause: Clause): boolean => {
   for (let i = 0; i < clause.tokens.length; i += 1) {
     // "Over the base of a baking dish"
+    const here = word(clause, i);
     if (
-      /^(base|bottom)$/.test(word(clause, i)) &&
+      (here === "base" || here === "bottom") &&
       word(clause, i + 1) === "of" &&
       /^(a|an)$/.test(word(clause, i + 2))
     )
       return true;
-    if (!/^(in|into|using)$/.test(word(clause, i))) continue;
+    if (!intoWords.has(here)) continue;
     const next = word(clause, i + 1);
-    if (/^(wiped-out|wiped|washed|rinsed|cleaned|cleaned-out|empty|clean)$/.test(word(clause, i + 2)))
-      return true;
+    if (clean.has(word(clause, i + 2))) return true;
     if (/^(another|second)$/.test(next) && /^(one|,)$/.test(word(clause, i + 2))) return true;
     const end = clause.tokens
       .slice(i + 1, i + 6)

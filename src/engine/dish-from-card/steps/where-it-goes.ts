@@ -48,7 +48,7 @@ export const goesIn = (clause: Clause): boolean => {
   const closes = clause.tokens.findIndex(
     (t, i) =>
       i > clause.verbTo &&
-      /^(over|in|through)$/.test(t.text) &&
+      (t.text === "over" || t.text === "in" || t.text === "through") &&
       (i === end || /^[,(]$/.test(word(clause, i + 1))),
   );
   if (closes > 0 && clause.mentions.some((m) => m.to === closes)) return true;

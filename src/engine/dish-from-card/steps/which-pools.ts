@@ -95,8 +95,7 @@ export const poolsOf = (
   }
   // "Peel the carrots, slice the onions and fry them": all that was got ready in this sentence.
   const ready =
-    clause.tokens.some((t, i) => i >= clause.verbAt && /^(these|them|those|everything)$/.test(t.text)) &&
-    place.before !== null
+    place.before !== null && clause.tokens.some((t, i) => i >= clause.verbAt && several.has(t.text))
       ? kitchen.pools.filter(
           (p) => p.sentence === place.sentence && p.raw && p.left > 0.001 && p.last !== null,
         )
@@ -108,13 +107,13 @@ export const poolsOf = (
       /^(add|fold|mix|stir|whisk|beat|pour)$/.test(technique.id));
   const vessel = asksNewVessel(reader, clause) || heatsEmptyVessel(clause, chosen, fresh, named.length);
   const together =
-    clause.tokens.some(
-      (t, i) =>
-        (/^(everything|together|mixtures|both)$/.test(t.text) && mixes.has(technique.id)) ||
-        (t.text === "above" && /^(the|all)$/.test(word(clause, i - 1))),
-    ) &&
     fresh.length === 0 &&
     again.length === 0 &&
+    clause.tokens.some(
+      (t, i) =>
+        (allOfThem.has(t.text) && mixes.has(technique.id)) ||
+        (t.text === "above" && /^(the|all)$/.test(word(clause, i - 1))),
+    ) &&
     (products.length === 0 || clause.tokens.some((t) => /^(mixtures|both)$/.test(t.text)));
   if (together) {
     const all = livePools(kitchen).filter(
@@ -390,6 +389,8 @@ export const poolsOf = (
   return joinsCurrent(reader, clause, chosen, place, current, fresh) ? unique([current]) : [];
 };
 
+const several = new Set("these them those everything".split(" "));
+const allOfThem = new Set("everything together mixtures both".split(" "));
 // What is done to food before it goes into the pan.
 const gotReady =
   "shape chill season marinate bread dip roll-out pat-dry salt rub brush truss cut slice fillet split".split(
