@@ -4,6 +4,7 @@ import { CardsScreen } from "./editor/cards-screen.tsx";
 import { EveningScreen } from "./evening-screen.tsx";
 import { Guarded } from "./parts/guarded.tsx";
 import { Menu, screenNames } from "./parts/menu.tsx";
+import { NewBook } from "./parts/new-book.tsx";
 import { SheetScreen } from "./sheets/sheet-screen.tsx";
 import { WriteUpScreen } from "./sheets/write-up-screen.tsx";
 import { valueAt } from "./sitting/edit-yaml.ts";
@@ -61,6 +62,7 @@ export const App = () => {
           ) : route.screen === "cards" ? (
             <CardsScreen
               book={book}
+              books={books}
               path={route.path}
               documents={documents}
               region={regionOf(documents)}
@@ -93,7 +95,8 @@ const Empty = ({ loading }: { loading: "loading" | "ready" | "failed" }) => (
         ? "Fetching the books…"
         : loading === "failed"
           ? "The server is not reached. It is being tried again; what you wrote here before is kept."
-          : "There is no book yet. Put a folder with a sitting and its cards where the server looks for books."}
+          : "There is no book yet. Begin one here, or start the server with a folder that holds a sitting and its cards."}
     </p>
+    {loading === "ready" && <NewBook books={[]} />}
   </div>
 );

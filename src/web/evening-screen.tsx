@@ -24,6 +24,13 @@ type Props = {
 export const EveningScreen = ({ book, screen, path, documents, evening }: Props) => {
   if (screen === "sitting")
     return <SittingScreen book={book} path={path} documents={documents} evening={evening} />;
+  if (!documents.some((d) => d.kind === "sitting"))
+    return (
+      <div class="screen narrow">
+        <ScreenHead title={screenNames[screen]} lead="Not yet: this book has cards and no sitting." />
+        <ToSitting book={book} />
+      </div>
+    );
   const value = evening.answer?.evening ?? null;
   if (value === null) return <Waiting book={book} title={screenNames[screen]} evening={evening} />;
   return (
@@ -97,11 +104,15 @@ const Waiting = ({ book, title, evening }: { book: string; title: string; evenin
             </li>
           ))}
       </ul>
-      <p>
-        <a class="button" href={hashOf({ book, screen: "sitting", path: null })}>
-          To the sitting
-        </a>
-      </p>
+      <ToSitting book={book} />
     </div>
   );
 };
+
+const ToSitting = ({ book }: { book: string }) => (
+  <p>
+    <a class="button" href={hashOf({ book, screen: "sitting", path: null })}>
+      To the sitting
+    </a>
+  </p>
+);

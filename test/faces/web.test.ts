@@ -194,6 +194,35 @@ describe("the card editor", () => {
   });
 });
 
+describe("a book made in the browser", () => {
+  it("begins with a name and a dish, and goes on to a sitting, a price list and a plan", async () => {
+    const { page, close } = await openPage("cards");
+    await page.getByText("Another book").click();
+    await page.getByLabel("New book").fill("lunch");
+    await page.getByLabel("Its first dish").fill("Boiled eggs");
+    await page.getByText("There is a book by that name").waitFor();
+    await page.getByLabel("New book").fill("Orchard tea");
+    await page.getByRole("button", { name: "Begin the book" }).click();
+    await page.waitForURL(/orchard-tea\/cards/);
+    await typeAtEnd(page, "Serves 4\n\n8 eggs\n\nBoil the eggs for 8 minutes.\n");
+    await saved(page);
+    await page.getByRole("link", { name: "Plan" }).click();
+    await page.getByText("this book has cards and no sitting").waitFor();
+    await page.getByRole("link", { name: "To the sitting" }).click();
+    await page.getByRole("button", { name: "Begin a sitting" }).click();
+    await page.getByRole("button", { name: "Begin a price list" }).click();
+    await words(page).getByText("supplier,item,food,size,unit,price").waitFor();
+    await page.keyboard.press("Tab");
+    await typeAtEnd(page, "Farm,Eggs dozen,egg,12,piece,3.60\n");
+    await saved(page);
+    await page.getByRole("link", { name: "Cost" }).click();
+    await page.locator(".cost-table tbody tr", { hasText: "Boiled eggs" }).waitFor();
+    await page.getByRole("link", { name: "Plan" }).click();
+    await page.locator(".cook-list tbody tr").first().waitFor();
+    await close();
+  });
+});
+
 describe("the sitting", () => {
   it("writes what its controls say into the words, and the rest follows", async () => {
     const { page, close } = await openPage("sitting");

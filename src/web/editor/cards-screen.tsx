@@ -3,6 +3,7 @@ import type { Finding, Region, Severity } from "#engine/index.ts";
 import { cardNameOf } from "#wire/card-file.ts";
 import { countText } from "#words/number-text.ts";
 import { SeverityMark } from "../parts/marks.tsx";
+import { NewBook } from "../parts/new-book.tsx";
 import { ScreenHead } from "../parts/screen-head.tsx";
 import type { DeskDocument } from "../state/desk.ts";
 import { hashOf } from "../state/route.ts";
@@ -13,6 +14,7 @@ import { cardTitleOf, newCardPath } from "./card-names.ts";
 
 type Props = {
   readonly book: string;
+  readonly books: readonly string[];
   readonly path: string | null;
   readonly documents: readonly DeskDocument[];
   readonly region: Region;
@@ -73,7 +75,7 @@ const Settle = ({ findings }: { findings: readonly Finding[] }) => {
   );
 };
 
-const CardList = ({ book, path, documents, findings }: Omit<Props, "region">) => (
+const CardList = ({ book, path, documents, findings }: Omit<Props, "books" | "region">) => (
   <ul class="card-list">
     {documents.map((c) => (
       <li key={c.path}>
@@ -90,7 +92,7 @@ const CardList = ({ book, path, documents, findings }: Omit<Props, "region">) =>
 );
 
 /** The cards of the book, and the one that is open. */
-export const CardsScreen = ({ book, path, documents, region, findings }: Props) => {
+export const CardsScreen = ({ book, books, path, documents, region, findings }: Props) => {
   const cards = documents.filter((d) => d.kind === "card");
   const open = cards.find((c) => c.path === path);
   if (open === undefined)
@@ -101,6 +103,10 @@ export const CardsScreen = ({ book, path, documents, region, findings }: Props) 
         <NewCard book={book} cards={cards} />
         <BringCards book={book} folder={cardFolder(cards)} cards={cards} />
         <CardList book={book} path={null} documents={cards} findings={findings} />
+        <details class="another-book">
+          <summary>Another book</summary>
+          <NewBook books={books} />
+        </details>
       </div>
     );
   return (

@@ -15,6 +15,12 @@ const ofGuests: ReadonlySet<Code> = new Set<Code>([
   "own-food-stated",
 ]);
 
+const leadOf = (named: number, toSwap: number): string => {
+  if (named === 0) return "No guest with a need is named yet; the sitting has a place for them.";
+  if (toSwap === 0) return "No guest was found to need a swap, a question or another dish.";
+  return `${countText(toSwap, "guest needs", "guests need")} a swap, a question or another dish.`;
+};
+
 /** Who may be offered what, and what is stated about each dish. */
 export const GuestsScreen = ({ evening, findings }: { evening: Evening; findings: readonly Finding[] }) => {
   const { declaration } = evening;
@@ -22,7 +28,7 @@ export const GuestsScreen = ({ evening, findings }: { evening: Evening; findings
     <div class="screen guests">
       <ScreenHead
         title="Guests and allergens"
-        lead={`${countText(declaration.guestsToSwap.length, "guest needs", "guests need")} a swap, a question or another dish.`}
+        lead={leadOf(evening.menu.sitting.guests.length, declaration.guestsToSwap.length)}
       >
         <button type="button" onClick={() => print()}>
           Print

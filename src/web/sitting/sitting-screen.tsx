@@ -10,6 +10,7 @@ import type { DeskDocument } from "../state/desk.ts";
 import type { EveningView } from "../state/evening.ts";
 import { hashOf } from "../state/route.ts";
 import { desk } from "../state/the-desk.ts";
+import { withItem } from "./edit-yaml.ts";
 import { SittingPage } from "./sitting-page.tsx";
 import { useSittingReading } from "./sitting-reading.ts";
 
@@ -77,6 +78,7 @@ export const SittingScreen = ({ book, path, documents, evening }: Props) => {
               </li>
             ))}
           </ul>
+          {!files.some((f) => f.kind === "prices") && <NewPrices book={book} sitting={sitting} />}
         </nav>
         <Conflict document={shown} settle={(words) => desk.settle(key, words)} keepBoth={null} />
         <WordsView
@@ -107,6 +109,23 @@ export const SittingScreen = ({ book, path, documents, evening }: Props) => {
         )}
       </section>
     </div>
+  );
+};
+
+/** A price list to begin from, named by the sitting. */
+const NewPrices = ({ book, sitting }: { book: string; sitting: DeskDocument }) => {
+  const begin = () => {
+    const path = `${sitting.path.replace(/[^/]*$/, "")}prices.csv`;
+    const named = withItem(sitting.text, "prices", "prices.csv");
+    if (named === null) return;
+    desk.add(book, path, "prices", "supplier,item,food,size,unit,price\n");
+    desk.type(`${book}/${sitting.path}`, named);
+    location.hash = hashOf({ book, screen: "sitting", path });
+  };
+  return (
+    <button type="button" onClick={begin}>
+      Begin a price list
+    </button>
   );
 };
 
@@ -150,5 +169,16 @@ ovens:
     fan: true
     kilowatts: 3
 fridge litres: 200
+freezer litres: 60
+pans:
+  - name: big pot
+    litres: 8
+    count: 1
+  - name: saucepan
+    litres: 3
+    count: 2
+  - name: frying pan
+    litres: 2.5
+    count: 1
 trays: 3
 `;
