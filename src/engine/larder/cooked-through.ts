@@ -9,26 +9,22 @@ import { techniqueById } from "./techniques.ts";
  * when no step uses it. It says what the card does, never that the food is safe.
  */
 export const isCookedThrough = (dish: Dish, ingredient: number): boolean => {
-  const { actions, users, cooked } = methodOf(dish);
-  const taking = users.get(ingredient);
-  return (
-    taking?.every((user) => {
-      const known = cooked.get(user);
-      if (known !== undefined) return known;
-      const found = isCookedFrom(user, actions);
-      cooked.set(user, found);
-      return found;
-    }) ?? false
-  );
+  const { users, ends } = methodOf(dish);
+  return users.get(ingredient)?.every((user) => isCooked(ends.get(user))) ?? false;
+};
+
+/** What becomes of an action's food, there and in all that takes it up later. */
+type End = {
+  /** The highest core temperature that is stated on the way; null when none is. */
+  readonly core: number | null;
+  /** Some action on the way cooks. */
+  readonly cooks: boolean;
 };
 
 type Method = {
-  /** All actions of the dish. */
-  readonly actions: readonly Action[];
   /** The actions that take up each ingredient. */
   readonly users: ReadonlyMap<number, readonly Action[]>;
-  /** What was found of actions that were asked for. */
-  readonly cooked: Map<Action, boolean>;
+  readonly ends: ReadonlyMap<Action, End>;
 };
 
 const kept = new WeakMap<Dish, Method>();
@@ -46,7 +42,7 @@ const methodOf = (dish: Dish): Method => {
       if (list === undefined) users.set(ingredient, [action]);
       else if (list.at(-1) !== action) list.push(action);
     }
-  const method = { actions, users, cooked: new Map<Action, boolean>() };
+  const method = { users, ends: endsOf(actions) };
   kept.set(dish, method);
   return method;
 };
@@ -58,14 +54,37 @@ const methodOf = (dish: Dish): Method => {
 const leastCore = 63;
 
 // Where the card says how hot the middle gets, that decides and not the usual way of the technique.
-const isCookedFrom = (user: Action, actions: readonly Action[]): boolean => {
-  const reached: Action[] = [];
-  reachesAction(user, actions, (action) => {
-    reached.push(action);
-    return false;
-  });
-  const cores = reached.flatMap((action) => action.core ?? []);
-  return cores.length > 0 ? Math.max(...cores) >= leastCore : reached.some(cooks);
+const isCooked = (end: End | undefined): boolean =>
+  end !== undefined && (end.core === null ? end.cooks : end.core >= leastCore);
+
+/**
+ * The ends of all actions. What takes a product stands behind what makes it, so that one pass from the last action to
+ * the first knows all; it is done again until nothing changes, for a broken card may hold a ring.
+ */
+const endsOf = (actions: readonly Action[]): ReadonlyMap<Action, End> => {
+  const takers = takersOf(actions);
+  const ends = new Map<Action, End>(
+    actions.map((action) => [action, { core: action.core, cooks: cooks(action) }]),
+  );
+  for (let changed = true; changed; ) {
+    changed = false;
+    for (let at = actions.length - 1; at >= 0; at -= 1) {
+      const action = actions[at];
+      const own = action === undefined ? undefined : ends.get(action);
+      if (action === undefined || own === undefined) continue;
+      let { core, cooks: heated } = own;
+      for (const taker of takers.get(action.id) ?? []) {
+        const next = ends.get(taker);
+        if (next === undefined) continue;
+        if (next.core !== null && (core === null || next.core > core)) core = next.core;
+        heated ||= next.cooks;
+      }
+      if (core === own.core && heated === own.cooks) continue;
+      ends.set(action, { core, cooks: heated });
+      changed = true;
+    }
+  }
+  return ends;
 };
 
 // "Into the oven at 180 °C for 50 minutes" cooks though its verb is to put.

@@ -22,9 +22,7 @@ export const listedNotUsed: Rule = {
     const named = namedInMethod(dish);
     const isTaken = (i: Ingredient): boolean => used.has(i.index) || named.has(i.index);
     const method = methodOf(dish);
-    const nearly = new Set(
-      [...nearlyListed(dish)].flatMap(([food, lines]) => (method.foods.has(food) ? lines : [])),
-    );
+    const nearly = nearlyNamed(dish, method);
     const said = new Set<number>();
     return dish.ingredients
       .filter((i) => {
@@ -50,23 +48,36 @@ export const listedNotUsed: Rule = {
 
 type Method = {
   readonly words: readonly string[];
+  readonly known: ReadonlySet<string>;
   readonly joined: string;
-  readonly foods: ReadonlySet<string>;
 };
 
 const methodOf = (dish: Dish): Method => {
-  const words = dish.steps.flatMap((step) =>
-    stepTokens(step)
-      .filter((t) => t.kind === "word")
-      .map((t) => t.stem),
-  );
-  const foods = new Set(
-    words.flatMap((w, k) =>
-      firstOfFoodNames.has(w) ? [foodByName.get(w), foodByName.get(`${w} ${words[k + 1]}`)] : [],
-    ),
-  );
-  foods.delete(undefined);
-  return { words, joined: words.join(""), foods: foods as ReadonlySet<string> };
+  const words: string[] = [];
+  for (const step of dish.steps)
+    for (const token of stepTokens(step)) if (token.kind === "word") words.push(token.stem);
+  return { words, known: new Set(words), joined: words.join("") };
+};
+
+/** Foods of the table that the method names by one word or two. */
+const foodsIn = ({ words }: Method): ReadonlySet<string> => {
+  const foods = new Set<string>();
+  words.forEach((word, k) => {
+    if (!firstOfFoodNames.has(word)) return;
+    for (const name of [word, `${word} ${words[k + 1]}`]) {
+      const food = foodByName.get(name);
+      if (food !== undefined) foods.add(food);
+    }
+  });
+  return foods;
+};
+
+/** Lines whose name is in no table, and looks like that of a food which the method names. */
+const nearlyNamed = (dish: Dish, method: Method): ReadonlySet<number> => {
+  const near = [...nearlyListed(dish)];
+  if (near.length === 0) return new Set();
+  const foods = foodsIn(method);
+  return new Set(near.flatMap(([food, lines]) => (foods.has(food) ? lines : [])));
 };
 
 /** What cooks call by what it does, and by which foods it is meant. */
@@ -90,8 +101,8 @@ const byShelf: readonly (readonly [word: string, shelf: Shelf])[] = [
  * A line that the words may mean without its name: by what it does, by a kind that is said of all ("the spices"), or by
  * the head of its name where no other line of that head is named in full.
  */
-const isMeant = (dish: Dish, i: Ingredient, { words, joined }: Method): boolean => {
-  const has = (word: string): boolean => words.includes(word);
+const isMeant = (dish: Dish, i: Ingredient, { words, known, joined }: Method): boolean => {
+  const has = (word: string): boolean => known.has(word);
   const name = `${i.name} ${i.food === null ? "" : (foodById(i.food)?.name ?? "")}`.toLowerCase();
   const shelf = i.food === null ? null : (foodById(i.food)?.shelf ?? null);
   if (/\b(?:any|your choice|desired|optional|choose)\b/i.test(i.text)) return true;
@@ -107,7 +118,7 @@ const isMeant = (dish: Dish, i: Ingredient, { words, joined }: Method): boolean 
   const close = own.join("");
   if (close.length >= 6 && joined.includes(close)) return true;
   const head = own.at(-1) ?? "";
-  if (head.length < 4 || own.length < 2) return false;
+  if (head.length < 4 || own.length < 2 || !known.has(head)) return false;
   const others = dish.ingredients
     .filter((o) => o !== i)
     .map((o) =>

@@ -30,11 +30,16 @@ export const listedWords = (dish: Dish): ReadonlySet<string> => {
     heading >= 0
       ? from + heading
       : Math.min(...dish.steps.map((s) => s.span.start).filter((at) => at > from), dish.text.length);
-  let text = dish.text.slice(from, to);
-  for (const { food, span } of dish.ingredients)
-    if (food !== null && span.end <= to)
-      text =
-        text.slice(0, span.start - from) + " ".repeat(span.end - span.start) + text.slice(span.end - from);
+  // Lines that were read as foods of the table are blotted out.
+  let text = "";
+  let at = from;
+  for (const { food, span } of dish.ingredients.toSorted((a, b) => a.span.start - b.span.start)) {
+    if (food === null || span.end > to || span.end <= at) continue;
+    const start = Math.max(at, span.start);
+    text += dish.text.slice(at, start) + " ".repeat(span.end - start);
+    at = span.end;
+  }
+  text += dish.text.slice(at, to);
   // Talk between the lines ("It's three of milk to one of cream") lists nothing.
   const lines = text.split("\n").filter((line) => /\d/.test(line) || line.trim().split(/\s+/).length < talk);
   const words = new Set(stemsOf(lines.join("\n")));

@@ -60,6 +60,8 @@ export type MadeHere = {
   readonly kinds: ReadonlySet<string>;
   /** Its title's main word, its parts, its products. They may bear the name of a raw food that went in. */
   readonly names: ReadonlySet<string>;
+  /** What the title calls the dish, as stemmed words. */
+  readonly title: readonly string[];
 };
 
 /** What the title calls the dish, without what comes with it: "Mussels" of "Mussels in cider". */
@@ -83,11 +85,12 @@ export const madeHere = (dish: Dish): MadeHere => {
     for (const word of (words ?? "").toLowerCase().split(/[^\p{L}]+/u))
       if (word.length > 2) names.add(stem(word));
   };
-  put(titleHead(dish).split(/\s+/).at(-1) ?? null);
+  const head = titleHead(dish).split(/\s+/);
+  put(head.at(-1) ?? null);
   for (const i of dish.ingredients) put(i.part);
   for (const step of dish.steps) {
     put(step.part);
     for (const action of step.actions) put(action.makes);
   }
-  return { kinds: made, names };
+  return { kinds: made, names, title: head.map(stem) };
 };

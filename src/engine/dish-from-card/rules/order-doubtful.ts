@@ -7,16 +7,24 @@ import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
 /** What is done to one thing in this order and never in the other. `last` is looked for before any `first`. */
-const pairs: readonly { readonly first: RegExp; readonly last: RegExp; readonly unless: RegExp }[] = [
+const pairs: readonly {
+  readonly first: ReadonlySet<string>;
+  readonly last: ReadonlySet<string>;
+  readonly unless: RegExp;
+}[] = [
   {
-    first: /^(?:boil|blanch|parboil)$/,
-    last: /^drain$/,
+    first: new Set(["boil", "blanch", "parboil"]),
+    last: new Set(["drain"]),
     unless: /soak|tin|can|jar|rinse|wash|salt|mozzarella|tofu|stand|press/i,
   },
-  { first: /^(?:roast)$/, last: /^carve$/, unless: /^$/ },
-  { first: /^(?:bake)$/, last: /^(?:ice|frost|dust)$/, unless: /tin|flour|board|surface/i },
-  { first: /^(?:whisk|whip)$/, last: /^fold(?:-in)?$/, unless: /^$/ },
-  { first: /^(?:boil|roast|steam)$/, last: /^mash$/, unless: /banana|avocado|garlic|berr|again/i },
+  { first: new Set(["roast"]), last: new Set(["carve"]), unless: /^$/ },
+  { first: new Set(["bake"]), last: new Set(["ice", "frost", "dust"]), unless: /tin|flour|board|surface/i },
+  { first: new Set(["whisk", "whip"]), last: new Set(["fold", "fold-in"]), unless: /^$/ },
+  {
+    first: new Set(["boil", "roast", "steam"]),
+    last: new Set(["mash"]),
+    unless: /banana|avocado|garlic|berr|again/i,
+  },
 ];
 
 /** Something is done to a food before what must come first: drained before it is boiled, iced before it is baked. */
@@ -26,10 +34,10 @@ export const orderDoubtful: Rule = {
     // Most cards have no pair that could stand the wrong way round, and then no food is followed.
     const all = placedActions(dish);
     const open = pairs.flatMap(({ first, last, unless }) => {
-      const lasts = all.filter((p) => last.test(verbOf(p)));
+      const lasts = all.filter((p) => last.has(verbOf(p)));
       const [late] = lasts;
       if (late === undefined) return [];
-      const firsts = all.filter((p) => first.test(verbOf(p)));
+      const firsts = all.filter((p) => first.has(verbOf(p)));
       const early = firsts.at(-1);
       return early !== undefined && late.step.index < early.step.index ? [{ firsts, lasts, unless }] : [];
     });

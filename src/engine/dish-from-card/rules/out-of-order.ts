@@ -6,10 +6,10 @@ import { type Placed, placedActions } from "./dish-graph.ts";
 /** Something that is done too early, and what must come before it. */
 export type OutOfOrder = { readonly late: Placed; readonly early: Placed };
 
-const is =
-  (pattern: RegExp) =>
-  ({ action }: Placed): boolean =>
-    pattern.test(action.technique ?? action.verb);
+const is = (techniques: string): ((p: Placed) => boolean) => {
+  const known = new Set(techniques.split(" "));
+  return ({ action }) => known.has(action.technique ?? action.verb);
+};
 
 const heats = ({ action }: Placed): boolean =>
   action.technique !== "preheat" &&
@@ -30,6 +30,30 @@ const hasMeat = (dish: Dish): boolean =>
 
 const meatWords = /\b(?:meat|chicken|bird|turkey|duck|beef|pork|lamb|joint|steak|roast|chops?|goose)\b/i;
 
+const carves = is("carve");
+const rests = is("rest");
+const cooksMeat = is("roast bake grill fry sear barbecue braise");
+const onlyBegins = is("toast boil simmer sweat");
+const coolsOrTurnsOut = is("cool unmould");
+const bakesOrRoasts = is("bake roast");
+const drains = is("drain");
+const boils = is("boil parboil blanch bring-to-boil");
+const wetsOrHeats = is(
+  "boil parboil blanch simmer cook soak rinse wash fry deep-fry sear brown salt sprinkle stand marinate toss steam poach wilt defrost",
+);
+const proves = is("prove");
+const kneads = is("knead mix");
+const mixes = is("knead mix stir beat run-machine whisk add rub-in dissolve");
+const bakes = is("bake");
+const provesOrShapes = is("prove shape");
+const shapes = is("shape");
+const blends = is("blend");
+const softens = is("simmer boil cook");
+const cooksSoft = is("simmer boil cook roast steam poach bake");
+const churns = is("churn");
+const chills = is("chill cool cool-quickly");
+const serves = is("serve");
+
 type Case = {
   /** Only where it is done once; a card of several dishes serves each. */
   readonly once?: true;
@@ -45,29 +69,26 @@ const cases: readonly Case[] = [
   // Rested or carved before anything is cooked.
   {
     late: (p, dish) =>
-      hasMeat(dish) &&
-      (is(/^carve$/)(p) || (is(/^rest$/)(p) && meatWords.test(p.step.text))) &&
-      !/room temperature|marinat/i.test(p.step.text),
-    early: (p) => is(/^(?:roast|bake|grill|fry|sear|barbecue|braise)$/)(p) && cooks(p),
-    enough: (p) => cooks(p) && !is(/^(?:toast|boil|simmer|sweat)$/)(p),
+      (carves(p) || (rests(p) && meatWords.test(p.step.text))) &&
+      !/room temperature|marinat/i.test(p.step.text) &&
+      hasMeat(dish),
+    early: (p) => cooksMeat(p) && cooks(p),
+    enough: (p) => cooks(p) && !onlyBegins(p),
   },
   // Cooled, turned out or iced before anything was hot.
   {
     late: (p) =>
-      is(/^(?:cool|unmould)$/)(p) &&
+      coolsOrTurnsOut(p) &&
       /\b(?:cool|turn (?:it |them )?out)\b/i.test(p.step.text) &&
       !/room temperature|board|surface|bench|worktop|fridge|water|cold place/i.test(p.step.text),
-    early: (p) => is(/^(?:bake|roast)$/)(p) && p.action.station === "oven",
+    early: (p) => bakesOrRoasts(p) && p.action.station === "oven",
     enough: heats,
   },
   // Drained before it was in any water.
   {
-    late: (p) => is(/^drain$/)(p) && !/rinse|\btins?\b|\bcan\b|soak|jar/i.test(p.step.text),
-    early: (p) => is(/^(?:boil|parboil|blanch|bring-to-boil)$/)(p),
-    enough: (p) =>
-      is(
-        /^(?:boil|parboil|blanch|simmer|cook|soak|rinse|wash|fry|deep-fry|sear|brown|salt|sprinkle|stand|marinate|toss|steam|poach|wilt|defrost)$/,
-      )(p) || /tin|can\b|jar|soak|rinse|wash|salt/i.test(p.step.text),
+    late: (p) => drains(p) && !/rinse|\btins?\b|\bcan\b|soak|jar/i.test(p.step.text),
+    early: (p) => boils(p),
+    enough: (p) => wetsOrHeats(p) || /tin|can\b|jar|soak|rinse|wash|salt/i.test(p.step.text),
   },
   // The gelatine squeezed before it was soaked.
   {
@@ -79,33 +100,32 @@ const cases: readonly Case[] = [
   },
   // Left to rise before there was a dough; baked before it was shaped and proved.
   {
-    late: (p) => is(/^prove$/)(p) && !/\byeast\b/i.test(p.step.text),
-    early: (p) => is(/^(?:knead|mix)$/)(p),
-    enough: (p) => is(/^(?:knead|mix|stir|beat|run-machine|whisk|add|rub-in|dissolve)$/)(p),
+    late: (p) => proves(p) && !/\byeast\b/i.test(p.step.text),
+    early: (p) => kneads(p),
+    enough: (p) => mixes(p),
   },
   {
-    late: (p, dish) =>
-      is(/^bake$/)(p) && dish.steps.some((s) => s.actions.some((a) => a.technique === "prove")),
-    early: (p, late) => is(/^(?:prove|shape)$/)(p) && p.step.part === late.step.part,
-    enough: (p) => is(/^shape$/)(p) || (is(/^prove$/)(p) && /tin|tray|loaf|rolls?|shape/i.test(p.step.text)),
+    late: (p, dish) => bakes(p) && dish.steps.some((s) => s.actions.some((a) => a.technique === "prove")),
+    early: (p, late) => provesOrShapes(p) && p.step.part === late.step.part,
+    enough: (p) => shapes(p) || (proves(p) && /tin|tray|loaf|rolls?|shape/i.test(p.step.text)),
   },
   // Blended before it was soft.
   {
-    late: (p, dish) => is(/^blend$/)(p) && /soup|pur[eé]e|velout[eé]|mash/i.test(dish.title),
-    early: (p) => is(/^(?:simmer|boil|cook)$/)(p) && /soft|tender|until|till/i.test(p.step.text),
-    enough: (p) => is(/^(?:simmer|boil|cook|roast|steam|poach|bake)$/)(p),
+    late: (p, dish) => blends(p) && /soup|pur[eé]e|velout[eé]|mash/i.test(dish.title),
+    early: (p) => softens(p) && /soft|tender|until|till/i.test(p.step.text),
+    enough: (p) => cooksSoft(p),
   },
   // Churned before it was cold.
   {
-    late: (p) => is(/^churn$/)(p),
-    early: (p) => is(/^(?:chill|cool|cool-quickly)$/)(p),
-    enough: (p) => is(/^(?:chill|cool|cool-quickly)$/)(p),
+    late: (p) => churns(p),
+    early: (p) => chills(p),
+    enough: (p) => chills(p),
   },
   // Served, and only then cooked.
   {
     once: true,
     late: (p) =>
-      is(/^serve$/)(p) &&
+      serves(p) &&
       !p.action.alongside &&
       p.step.actions.at(-1) === p.action &&
       /\bserve\b/i.test(p.step.text) &&

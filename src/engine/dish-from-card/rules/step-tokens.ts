@@ -1,13 +1,5 @@
 import type { Step } from "../../model/dish.ts";
 import { type Token, tokenise } from "../steps/tokens.ts";
 
-const kept = new WeakMap<Step, readonly Token[]>();
-
-/** The tokens of a step's text; several rules ask for the same ones. */
-export const stepTokens = (step: Step): readonly Token[] => {
-  const known = kept.get(step);
-  if (known !== undefined) return known;
-  const tokens = tokenise(step.text);
-  kept.set(step, tokens);
-  return tokens;
-};
+/** The tokens of a step's text, as the reading of steps cut them. */
+export const stepTokens = (step: Step): readonly Token[] => tokenise(step.text);

@@ -1,7 +1,7 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { isEveryday } from "../../larder/everyday.ts";
-import { foodById, foodByName } from "../../larder/foods.ts";
+import { firstOfFoodNames, foodById, foodByName } from "../../larder/foods.ts";
 import { verbReadings } from "../../larder/techniques.ts";
 import type { Action, Dish, Step } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
@@ -10,7 +10,7 @@ import { type NameIndex, nameIndexOf } from "../steps/name-index.ts";
 import { stem } from "../steps/stem.ts";
 import type { Token } from "../steps/tokens.ts";
 import { listedWords, nearlyListed } from "./listed-words.ts";
-import { type MadeHere, madeHere, titleHead } from "./made-here.ts";
+import { type MadeHere, madeHere } from "./made-here.ts";
 import type { Rule } from "./rule.ts";
 import { stepTokens } from "./step-tokens.ts";
 
@@ -35,7 +35,7 @@ export const usedNotListed: Rule = {
     for (const step of dish.steps) {
       if (step.phase === "to-serve") continue;
       for (const one of unlistedIn(step, names, listed, made))
-        if (!found.has(one.food.id) && !isOnList(dish, one)) found.set(one.food.id, one);
+        if (!found.has(one.food.id) && !isOnList(dish, one, made)) found.set(one.food.id, one);
     }
     const all = [...found.values()];
     // What is in every kitchen is often left off a list: one note for all of it.
@@ -88,7 +88,8 @@ const unlistedIn = (
     const to = action.span.end - step.span.start;
     for (let i = 0; i < tokens.length; i += 1) {
       const token = tokens[i];
-      if (token === undefined || token.at < from || token.end > to) continue;
+      if (token === undefined || token.at < from) continue;
+      if (token.end > to) break;
       const hit = foodAt(tokens, i);
       if (hit === null) continue;
       const last = tokens[hit.to - 1];
@@ -110,14 +111,14 @@ const unlistedIn = (
 };
 
 /** On the list after all: in a line that was read otherwise, misspelt, or by the name of its kind ("the pork" of "pork loin"). */
-const isOnList = (dish: Dish, { name, food }: Unlisted): boolean => {
-  const words = listedWords(dish);
-  if (nearlyListed(dish).has(food.id)) return true;
+const isOnList = (dish: Dish, { name, food }: Unlisted, { title }: MadeHere): boolean => {
   const stems = name
     .toLowerCase()
     .split(/[\s-]+/)
     .map(stem);
-  if (isWholeTitle(dish, stems, food) || stems.every((w) => words.has(w))) return true;
+  if (isWholeTitle(title, stems, food)) return true;
+  const words = listedWords(dish);
+  if (stems.every((w) => words.has(w)) || nearlyListed(dish).has(food.id)) return true;
   const only = stems.length === 1 ? (stems[0] ?? "") : "";
   if (!/^(?:pork|chicken|beef|lamb|fish)$/.test(only)) return false;
   return dish.ingredients.some(
@@ -128,8 +129,7 @@ const isOnList = (dish: Dish, { name, food }: Unlisted): boolean => {
 };
 
 /** "The gnocchi" of a card for gnocchi. Mussels in cider are on the list all the same. */
-const isWholeTitle = (dish: Dish, stems: readonly string[], food: Food): boolean => {
-  const title = titleHead(dish).split(/\s+/).map(stem);
+const isWholeTitle = (title: readonly string[], stems: readonly string[], food: Food): boolean => {
   if (stems.length > 1) return stems.every((w) => title.includes(w));
   return title.at(-1) === stems[0] && (!grown.has(food.shelf) || /^chill?i$/.test(stems[0] ?? ""));
 };
@@ -153,20 +153,17 @@ const isAside = (tokens: readonly Token[], from: number, to: number): boolean =>
 
 type Hit = { readonly food: Food; readonly to: number };
 
-// Most words of a method begin no food's name, and need no search.
-const firstWords: ReadonlySet<string> = new Set(
-  [...foodByName.keys()].map((name) => name.split(" ")[0] ?? ""),
-);
-
 const foodAt = (tokens: readonly Token[], i: number): Hit | null => {
   const first = tokens[i]?.text ?? "";
-  if (!firstWords.has(first) && !first.includes("-")) return null;
+  // Most words of a method begin no food's name, and need no search.
+  if (!firstOfFoodNames.has(first) && !first.includes("-")) return null;
   let key = "";
   let best: Hit | null = null;
   for (let n = 0; n < 4; n += 1) {
     const token = tokens[i + n];
     if (token === undefined || token.kind !== "word") break;
-    key = n === 0 ? token.text.replaceAll("-", " ") : `${key} ${token.text.replaceAll("-", " ")}`;
+    const said = token.text.includes("-") ? token.text.replaceAll("-", " ") : token.text;
+    key = n === 0 ? said : `${key} ${said}`;
     const id = foodByName.get(key);
     const food = id === undefined ? null : foodById(id);
     if (food !== null) best = { food, to: i + n + 1 };
