@@ -158,6 +158,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
       fresh.push(...takeImplied(reader, members, but.at - 1, but.at).map((f) => ({ ...f, implied: false })));
     }
   }
+  const open = reader.lastPart;
   for (const mention of clause.mentions) {
     if (but !== null && mention.from > but.at) continue;
     const ofMixture = /^(mixture|mix|batter|dough|puree|paste|sauce)$/.test(
@@ -232,8 +233,9 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
       clause.tokens[i + 1]?.text !== "of" &&
       clause.hit?.verb !== "rest",
   );
-  const open = reader.lastPart;
-  if (rest > 0 && fresh.length === 0 && open !== null && (reader.remaining[open] ?? 0) > enough)
+  // "Boil the rest with the zest and the sugar": what is boiled is named first.
+  const leads = rest > 0 && rest === clause.verbTo + 1;
+  if (rest > 0 && (fresh.length === 0 || leads) && open !== null && (reader.remaining[open] ?? 0) > enough)
     fresh.push(...takeImplied(reader, [open], rest, rest + 1).map((f) => ({ ...f, implied: false })));
   takeClasses(reader, clause, part, seen, fresh, again);
   return { fresh, again };

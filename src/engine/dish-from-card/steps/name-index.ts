@@ -193,6 +193,9 @@ const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, streng
   }
   if (ingredient.portion !== null) {
     const portion = stem(ingredient.portion);
+    // "4 lemons, zest and juice": either of the two is said of it.
+    const both = ingredient.portion.split(" and ");
+    if (both.length > 1) for (const one of both) put(stem(one), 4);
     put(portion, 4.5);
     put(`${joined} ${portion}`, 5);
     if (portion === "yolk" || portion === "white") put(`egg ${portion}`, 5);

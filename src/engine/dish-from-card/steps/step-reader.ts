@@ -71,8 +71,15 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
 
 /** Counts, before reading, how many times "the rest" of each line is taken, and how often a line is named alone. */
 export const countRests = (reader: StepReader, clauses: readonly Clause[]): void => {
-  for (const clause of clauses)
+  let some: number | null = null;
+  for (const clause of clauses) {
+    const object = clause.tokens[clause.verbTo + 1];
+    // "Mix the flour with a bit of the water, boil the rest": all but the bit is still to come.
+    if (some !== null && object?.text === "rest" && clause.tokens[clause.verbTo + 2]?.text !== "of")
+      reader.restLater[some] = (reader.restLater[some] ?? 0) + 1;
+    some = null;
     for (const mention of clause.mentions) {
+      if (mention.portioning.kind === "some") some = mention.candidates[0]?.ingredient ?? null;
       const [first, second] = mention.candidates;
       if (first !== undefined && (second === undefined || second.strength < first.strength - 0.05))
         reader.namedAlone[first.ingredient] = (reader.namedAlone[first.ingredient] ?? 0) + 1;
@@ -80,4 +87,5 @@ export const countRests = (reader: StepReader, clauses: readonly Clause[]): void
         for (const { ingredient } of mention.candidates.slice(0, 1))
           reader.restLater[ingredient] = (reader.restLater[ingredient] ?? 0) + 1;
     }
+  }
 };
