@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { cardFromText } from "../../card-from-text/card-from-text.ts";
-import { readIngredients } from "./read-ingredients.ts";
+import { cardFromText } from "#engine/card-from-text/card-from-text.ts";
+import { readIngredients } from "#engine/dish-from-card/lines/read-ingredients.ts";
 
 const amounts = (list: string): readonly (string | null)[] => {
   const card = cardFromText(

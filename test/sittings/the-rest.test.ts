@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
+import { cardFromText } from "#engine/card-from-text/card-from-text.ts";
 import { dishFromCard } from "#engine/dish-from-card/dish-from-card.ts";
-import { cardFromText } from "../../card-from-text/card-from-text.ts";
 
 it("boils the rest of what only a bit was taken of, with the zest and juice of a fruit listed for both", () => {
   const card = cardFromText(
