@@ -162,7 +162,7 @@ export const sheetsOf = ({ menu, prep }: Pick<Evening, "menu" | "prep">): readon
   withFoods(menu.sitting.foods ?? [], () => sheetFromPrep(menu, prep));
 
 /** How hard the first plan is looked for, and proved; a face may ask for more. */
-export const firstEffort: PlanEffort = { tries: 200, proof: 9_000, seed: 1 };
+export const firstEffort: PlanEffort = { tries: 80, proof: 4_000, seed: 1 };
 
 /** A plan for what is left of a night. */
 export type Replanned = {
@@ -227,7 +227,7 @@ export const weighPlan = (
 });
 
 /** How hard it is looked for what stands in the way of a plan, by default. */
-export const usualWhy: ExplainEffort = { conflicts: 20_000, tries: 20, seed: 1 };
+export const usualWhy: ExplainEffort = { conflicts: 8_000, tries: 20, seed: 1 };
 
 /** The plan with what stands in its way and what would free it; apart from the evening, since nobody waits for it. */
 export const whyPlan = (
