@@ -103,11 +103,12 @@ export const PlanScreen = ({ evening, risk, findings, documents }: Props) => {
       )}
       <FindingList findings={findings.filter((f) => ofPlan.has(f.code))} />
       <InTheWay prep={prep} plan={plan} names={names} />
-      {narrow ? [landing, lists, chart] : [chart, lists]}
+      {narrow ? [landing, lists, chart] : chart}
       <VesselsInUse prep={prep} plan={plan} names={names} />
       <TightChains prep={prep} plan={plan} names={names} />
       {risk !== null && risk.courses.length > 0 && <Sureness risk={risk} names={names} />}
       <WhatIfPart sitting={evening.menu.sitting} documents={documents} />
+      {!narrow && lists}
     </div>
   );
 };

@@ -12,7 +12,7 @@ import type { PlanNames } from "./names.ts";
 
 /** How sure each course is to land in time: a bar and its figure, and the tasks to watch. */
 export const Sureness = ({ risk, names }: { risk: Risk; names: PlanNames }) => (
-  <section aria-labelledby="sure-head" class="sureness">
+  <section aria-labelledby="sure-head" class="sureness no-print">
     <h2 id="sure-head">{riskHeadings.courses}</h2>
     <table>
       <thead>
