@@ -35,3 +35,34 @@ describe("isCookedThrough", () => {
     expect(isCookedThrough(roastOf(...actions), 0)).toBe(cooked);
   });
 });
+
+describe("a custard", () => {
+  const custard = (degrees: number, over: Partial<Action>) => {
+    const stirred = action("b", "stir", [], ["a"], { celsius: celsius(degrees), station: "burner", ...over });
+    return dish("custard", 4, [ingredient(0, "egg-yolk", 140)], {
+      steps: [
+        {
+          index: 0,
+          text: "",
+          span: nowhere,
+          part: null,
+          phase: "method",
+          actions: [action("a", "whisk", [0]), stirred],
+        },
+      ],
+    });
+  };
+  // USDA prints 71 °C (160 °F) for egg dishes; FSA 70 °C for two minutes or 75 °C for 30 seconds.
+  it.each([
+    ["stirred to 82 °C on the burner", 82, {}, true],
+    ["stirred to 65 °C", 65, {}, false],
+    ["stirred at 71 °C with no time stated", 71, { minutes: null }, false],
+    ["held in a water bath at 82 °C", 82, { station: "machine" }, false],
+  ] as const)("%s", (_, degrees, over, cooked) => {
+    expect(isCookedThrough(custard(degrees, over), 0)).toBe(cooked);
+  });
+  it("says nothing of meat in such a liquid", () => {
+    const lamb = roastOf(action("a", "stir", [0], [], { celsius: celsius(82), station: "burner" }));
+    expect(isCookedThrough(lamb, 0)).toBe(false);
+  });
+});

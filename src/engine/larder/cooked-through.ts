@@ -1,6 +1,7 @@
 import type { Action, Dish, Swap } from "../model/dish.ts";
 import { hotStations } from "../model/food.ts";
 import type { Measured } from "../model/menu.ts";
+import { foodById } from "./foods.ts";
 import { techniqueById } from "./techniques.ts";
 
 /**
@@ -10,7 +11,14 @@ import { techniqueById } from "./techniques.ts";
  */
 export const isCookedThrough = (dish: Dish, ingredient: number): boolean => {
   const { users, ends } = methodOf(dish);
-  return users.get(ingredient)?.every((user) => isCooked(ends.get(user))) ?? false;
+  const food = dish.ingredients[ingredient]?.food ?? null;
+  const egg = food !== null && (foodById(food)?.hazards.includes("raw-egg") ?? false);
+  return (
+    users.get(ingredient)?.every((user) => {
+      const end = ends.get(user);
+      return isCooked(end) || (egg && end?.thickened === true);
+    }) ?? false
+  );
 };
 
 /** What becomes of an action's food, there and in all that takes it up later. */
@@ -19,6 +27,8 @@ type End = {
   readonly core: number | null;
   /** Some action on the way cooks. */
   readonly cooks: boolean;
+  /** Some action on the way brings a liquid on the stove as hot as egg must be. */
+  readonly thickened: boolean;
 };
 
 type Method = {
@@ -64,7 +74,10 @@ const isCooked = (end: End | undefined): boolean =>
 const endsOf = (actions: readonly Action[]): ReadonlyMap<Action, End> => {
   const takers = takersOf(actions);
   const ends = new Map<Action, End>(
-    actions.map((action) => [action, { core: action.core, cooks: cooks(action) }]),
+    actions.map((action) => [
+      action,
+      { core: action.core, cooks: cooks(action), thickened: thickens(action) },
+    ]),
   );
   for (let changed = true; changed; ) {
     changed = false;
@@ -72,15 +85,16 @@ const endsOf = (actions: readonly Action[]): ReadonlyMap<Action, End> => {
       const action = actions[at];
       const own = action === undefined ? undefined : ends.get(action);
       if (action === undefined || own === undefined) continue;
-      let { core, cooks: heated } = own;
+      let { core, cooks: heated, thickened } = own;
       for (const taker of takers.get(action.id) ?? []) {
         const next = ends.get(taker);
         if (next === undefined) continue;
         if (next.core !== null && (core === null || next.core > core)) core = next.core;
         heated ||= next.cooks;
+        thickened ||= next.thickened;
       }
-      if (core === own.core && heated === own.cooks) continue;
-      ends.set(action, { core, cooks: heated });
+      if (core === own.core && heated === own.cooks && thickened === own.thickened) continue;
+      ends.set(action, { core, cooks: heated, thickened });
       changed = true;
     }
   }
@@ -91,6 +105,22 @@ const endsOf = (actions: readonly Action[]): ReadonlyMap<Action, End> => {
 const cooks = (action: Action): boolean =>
   (action.technique !== null && (techniqueById(action.technique)?.kills ?? false)) ||
   (hotStations.has(action.station) && (action.celsius ?? 0) >= 100 && (action.minutes?.likely ?? 0) >= 10);
+
+// "Stir over a low heat to 82 °C": what is stirred has the heat that is stated, which no oven or water bath says of it.
+const stirred = new Set("stir whisk heat cook simmer thicken warm".split(" "));
+
+/** Custards: 75 °C, or 70 °C for two minutes (FSA: 70 °C for 2 minutes, 75 °C for 30 seconds). */
+const thickens = (action: Action): boolean => {
+  const degrees = action.celsius ?? 0;
+  const held = action.minutes === null || action.minutes.assumed ? 0 : action.minutes.low;
+  return (
+    action.station === "burner" &&
+    action.technique !== null &&
+    stirred.has(action.technique) &&
+    degrees <= 100 &&
+    (degrees >= 75 || (degrees >= 70 && held >= 2))
+  );
+};
 
 const keptTakers = new WeakMap<readonly Action[], ReadonlyMap<string, readonly Action[]>>();
 

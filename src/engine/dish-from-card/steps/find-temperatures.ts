@@ -95,17 +95,19 @@ export const findTemperatures = (tokens: readonly Token[], region: Region): read
     }
     const last = found.at(-1);
     const between = last === undefined ? 99 : i - last.to;
+    // "Into a hot oven, 220", "a low oven at 150": the figure says what the word meant.
+    // "Gas mark 3, 170 °C": a mark stands for a band, the degrees for themselves.
+    const worded = last !== undefined && /^(?:ovens?|gas|mark)$/.test(text(tokens, last.from));
     const joined =
       last !== undefined &&
       between <= 3 &&
       tokens
         .slice(last.to, one.from)
-        .every((t) => /^([/(),]|[-‐-―]|or|fan|gas|mark|a|oven|and)$/.test(t.text)) &&
+        .every(
+          (t) => /^([/(),]|[-‐-―]|or|fan|gas|mark|a|oven|and)$/.test(t.text) || (worded && t.text === "at"),
+        ) &&
       // "At 180 to a core of 60" are two figures.
       one.kind === last.kind;
-    // "Into a hot oven, 220": the figure says what the word meant.
-    // "Gas mark 3, 170 °C": a mark stands for a band, the degrees for themselves.
-    const worded = last !== undefined && /^(?:ovens?|gas|mark)$/.test(text(tokens, last.from));
     if (joined) found[found.length - 1] = worded ? { ...one, from: last.from } : { ...last, to: one.to };
     else found.push(one);
     i = Math.max(one.to, i + 1);

@@ -83,6 +83,18 @@ describe("orders without a verb", () => {
       "Start the pork cheeks fat side down in a cold pan, 12 minutes to render.",
       "fry 12 burner (pork cheeks)",
     ],
+    [
+      "Sweat the leeks. Peel the turnips, cube them and in they go with the milk.",
+      "sweat burner (leeks); peel hands (turnips); dice hands; add hands (milk)",
+    ],
+    [
+      "Rub the sage over the pork cheeks. Hot oven, 220, half an hour to get it brown, then pour the milk round, drop it to 150 and give it three hours.",
+      "rub hands (sage, pork cheeks); bake 30 oven c220; drizzle hands (milk); adjust-heat hands c150; bake 180 oven c150",
+    ],
+    [
+      "Layer the potatoes with the cheese, lid on, low oven at 150 for two hours.",
+      "layer hands (potatoes, cheese); cover hands; bake 120 oven c150",
+    ],
   ])("%s", (method, expected) => {
     expect(told(method)).toBe(expected);
   });

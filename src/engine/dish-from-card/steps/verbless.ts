@@ -166,7 +166,21 @@ export const verblessAt = (
       return into(asked);
     case "back":
       return back(asked);
+    case "low":
+    case "slow":
+    case "cool":
+    case "moderate":
+    case "medium":
+    case "hot":
+      return hotOven(asked);
     case "in": {
+      // "Cube it and in it goes with the stock."
+      if (
+        /^(it|they|that|those)$/.test(next) &&
+        /^(go|goes)$/.test(word(tokens, i + 2)) &&
+        (i === 0 || joints.has(word(tokens, i - 1)))
+      )
+        return make(asked, "add", "go in", i + 3);
       // "In with the potatoes", "and in with the rest".
       if (
         next === "with" &&
@@ -230,6 +244,20 @@ export const verblessAt = (
     default:
       return null;
   }
+};
+
+/** "Hot oven, 220, half an hour", "lid on, low oven at 150 for two hours": it bakes as long as is said there. */
+const hotOven = (asked: Asked): VerbHit | null => {
+  const { tokens, i } = asked;
+  if (word(tokens, i + 1) !== "oven" || !(i === 0 || /^[,;]$/.test(word(tokens, i - 1)))) return null;
+  for (let at = i + 2; at < i + 12; at += 1) {
+    const here = word(tokens, at);
+    if (here === "" || here === "then" || here === ";" || modals.has(here) || beings.has(here)) return null;
+    if (isTimeWord(here)) return make(asked, "bake", "bake", i + 2);
+    // What is ordered first has the length: "hot oven, roast for an hour".
+    if (at > i + 2 && !nounVerbs.has(here) && verbReadings(here).some((r) => r.form === "base")) return null;
+  }
+  return null;
 };
 
 /** A base form that is no noun here stands behind a place. */
