@@ -16,6 +16,11 @@ const told = (ingredients: string, ...method: string[]): string =>
 describe("lengths and heat as cooks say them", () => {
   it.each([
     ["Whack it in the oven at 200 for a good hour.", "bake 60 c200"],
+    ["Roast at two hundred for half an hour.", "roast 30 c200"],
+    ["Bake at one hundred and eighty for an hour.", "bake 60 c180"],
+    ["Fry at 175 in batches.", "fry c175"],
+    ["Cook sous vide at 62 for 45 minutes.", "sous-vide 45 c62"],
+    ["Crank the oven to 240C.", "preheat c240"],
     ["Fry the onions, then give them ten.", "fry; cook 10"],
     ["Give the onions ten minutes or so.", "cook 9-11.5"],
     ["Stir another minute.", "stir 1"],

@@ -16,10 +16,10 @@ import type { Token } from "./tokens.ts";
 
 // What a bare figure is of, and the figures that it may be in °C. Common practice, no source.
 const bareOf: readonly (readonly [words: RegExp, low: number, high: number])[] = [
-  [/^(oil|fat|fryer|lard|dripping|deep-fry|deep-fried)$/, 120, 210],
+  [/^(oil|fat|fryer|lard|dripping|deep-fry|deep-fried|fry|frying)$/, 120, 210],
   [/^(sugar|syrup|caramel|toffee|fudge|jam|marmalade|nougat|honeycomb)$/, 100, 185],
   [
-    /^(milk|cream|custard|chocolate|yoghurt|yogurt|water|bath|poach|melt|temper|rewarm|cool|warm|curd|sabayon)$/,
+    /^(milk|cream|custard|chocolate|yoghurt|yogurt|water|bath|sous|vide|poach|melt|temper|rewarm|cool|warm|curd|sabayon)$/,
     20,
     100,
   ],
@@ -38,9 +38,11 @@ const endsFigure = (tokens: readonly Token[], at: number): boolean => {
 
 /** "bake at 350", "oven to 180", "turn it down to 150", "till it hits 74", "oil to 180": a figure without degrees. */
 export const bareFigure = (tokens: readonly Token[], i: number, region: Region): TemperaturePhrase | null => {
-  if (tokens[i]?.kind !== "number") return null;
+  // "Two hundred", "one hundred and eighty".
+  const spoken = tokens[i]?.kind !== "number";
+  if (spoken && text(tokens, i + 1) !== "hundred") return null;
   const bare = numberAt(tokens, i);
-  if (bare === null || bare.next !== i + 1 || bare.value < 20 || bare.value > 550) return null;
+  if (bare === null || (!spoken && bare.next !== i + 1) || bare.value < 20 || bare.value > 550) return null;
   let { value } = bare;
   let to = bare.next;
   // "at 180 to 190", "180-190"
@@ -76,7 +78,7 @@ export const bareFigure = (tokens: readonly Token[], i: number, region: Region):
       to + (text(tokens, to) === "fan" ? 1 : 0),
     );
   if (fan && value >= 90 && value <= 260) return set(value);
-  if (value % 5 === 0 && value >= 80 && isBareSetting(tokens, i, to, lead))
+  if (value % 5 === 0 && value >= 80 && isBareSetting(tokens, { from: i, to, value, lead }))
     return set(toCelsius(value, guessScale(value, region)));
   if (!/^(to|at|hits|reaches|up|hit|reach|@|reads|,)$/.test(prev)) return null;
   for (const [words, low, high] of bareOf) {
@@ -135,10 +137,17 @@ const steering =
 const ovenWork =
   /^(bake|roast|cook|baked|roasted|cooking|baking|roasting|slow|gas|blast|start|finish|goes|go|into)$/;
 
+/** A bare figure: its tokens, and the word before it that is not "about". */
+type Figure = {
+  readonly from: number;
+  readonly to: number;
+  readonly value: number;
+  readonly lead: number;
+};
+
 /** Whether the words around a bare figure speak of an oven's heat. */
-const isBareSetting = (tokens: readonly Token[], i: number, to: number, lead: number): boolean => {
+const isBareSetting = (tokens: readonly Token[], { from: i, to, value, lead }: Figure): boolean => {
   const prev = text(tokens, lead);
-  const value = Number(text(tokens, i));
   if (/^(at|to|on|oven|@)$/.test(prev) || (/^[,(:]$/.test(prev) && isOvenTalk(tokens, i))) {
     if (isOvenTalk(tokens, i)) return true;
     const near = tokens.slice(Math.max(0, i - 8), i);

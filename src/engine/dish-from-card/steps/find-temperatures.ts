@@ -77,7 +77,7 @@ const scaledAt = (tokens: readonly Token[], i: number): Scaled | null => {
   return { value: figure.value, scale: null, next };
 };
 
-const heatWords = new Set("oven ovens gas mark degree degrees deg".split(" "));
+const heatWords = new Set("oven ovens gas mark degree degrees deg hundred".split(" "));
 
 /**
  * Every temperature in a run of tokens. Of "180C/350F/gas 4" the first counts; of conventional and fan figures the
