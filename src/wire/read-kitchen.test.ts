@@ -37,3 +37,17 @@ describe("a kitchen's own rates", () => {
     expect(withRates("").kitchen?.rates).toBeUndefined();
   });
 });
+
+describe("the way to the table", () => {
+  it("is read, and none is where nothing is told", () => {
+    expect(withRates("carry:\n  minutes: 1.5\n  plates: 3\n").kitchen?.carry).toEqual({
+      minutes: 1.5,
+      plates: 3,
+    });
+    expect(withRates("").kitchen?.carry).toBeUndefined();
+  });
+
+  it("is refused without the plates that go in one", () => {
+    expect(withRates("carry:\n  minutes: 1.5\n").problems.map((p) => p.code)).toEqual(["key-missing"]);
+  });
+});

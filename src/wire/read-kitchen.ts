@@ -42,6 +42,7 @@ const kitchenSchema = strictMap({
   ).optional(),
   trays: wholeNumber.optional(),
   "wash minutes per tray": positive.optional(),
+  carry: strictMap({ minutes: positive, plates: fromOne }).optional(),
   containers: listOf(
     strictMap({ size: nameText, count: fromOne, "wash minutes": positive.optional() }),
   ).optional(),
@@ -104,6 +105,9 @@ export const readKitchen = (name: string, text: string): ReadKitchen => {
     ...(value["wash minutes per tray"] === undefined
       ? {}
       : { trayWashMinutes: minutes(value["wash minutes per tray"]) }),
+    ...(value.carry === undefined
+      ? {}
+      : { carry: { minutes: minutes(value.carry.minutes), plates: count(value.carry.plates) } }),
     containers: (value.containers ?? []).flatMap(({ size, count: many, "wash minutes": wash }) => {
       const known = containerNamed(size);
       return known === null ? [] : [{ ...known, count: count(many), ...washing(wash) }];

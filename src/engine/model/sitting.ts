@@ -88,6 +88,8 @@ export type Kitchen = {
   readonly trays: Count;
   /** Minutes to wash up one tray; absent: the usual ones. */
   readonly trayWashMinutes?: Minutes;
+  /** One way from the pass to the table and back, and the plates that go in one; absent: plates are taken at the pass. */
+  readonly carry?: { readonly minutes: Minutes; readonly plates: Count };
   /** Gastronorm containers, for deep dishes in the oven and for what is kept. */
   readonly containers: readonly KitchenContainer[];
   /** Mixers, blenders, processors, by name. */

@@ -47,8 +47,16 @@ export type DishTasks = {
   readonly findings: readonly Finding[];
 };
 
-/** Lays out one dish: its tasks, what must follow what, and how long each thing may wait. */
-export const dishTasks = (work: Work, kitchen: Kitchen, vessels: Vessels): DishTasks => {
+/**
+ * Lays out one dish: its tasks, what must follow what, and how long each thing may wait. `carry`: its plates are carried
+ * to the table, and the course with them; absent: they are taken at the pass, or go with another dish.
+ */
+export const dishTasks = (
+  work: Work,
+  kitchen: Kitchen,
+  vessels: Vessels,
+  carry: Kitchen["carry"],
+): DishTasks => {
   const { dish } = work;
   const { units, missing } = unitsOf(work, kitchen);
   const laid = withoutPass(units, work.plated);
@@ -107,7 +115,7 @@ export const dishTasks = (work: Work, kitchen: Kitchen, vessels: Vessels): DishT
       verb: "plate",
       objects: [dish.title],
       amount: { value: portions, unit: "portion" },
-      segments: plateSegments(portions, plateTouches(units)),
+      segments: plateSegments(portions, plateTouches(units), carry),
       finishing: true,
     });
     for (const last of lasts) {

@@ -26,7 +26,11 @@ export const prepFromMenu = (menu: Menu, longWaits = true): Outcome<Prep, Findin
   const { kitchen } = sitting;
   const works = worksOf(menu);
   const vessels = vesselsOf(kitchen);
-  const made = works.map((work) => dishTasks(work, kitchen, vessels));
+  const made = works.map((work, w) => {
+    // A course goes to the table once, with the plates of its first dish.
+    const first = works.findIndex((other) => other.plated && other.course === work.course) === w;
+    return dishTasks(work, kitchen, vessels, first ? kitchen.carry : undefined);
+  });
   const plated = new Set(works.flatMap((work) => (work.plated ? [work.dish.source] : [])));
   const shared = shareMise(
     made.flatMap((m) => m.tasks),
