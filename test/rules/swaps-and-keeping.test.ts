@@ -135,6 +135,7 @@ describe("keeping", () => {
   it.each([
     ["Keeps 3 days in the fridge.", [["fridge", 72, null]]],
     ["2 days in the fridge.", [["fridge", 48, null]]],
+    ["Better the next day: 4 days in the fridge, no trouble.", [["fridge", 96, null]]],
     ["Can be made a day ahead up to the end of step 1.", [["fridge", 24, 0]]],
     ["Holds warm an hour.", [["hot", 1, null]]],
     ["Holds hot for 45 minutes, covered.", [["hot", 0.75, null]]],

@@ -58,7 +58,8 @@ export const readKeeping = (
 };
 
 // Without one of these words no sentence of a method speaks of keeping.
-const maySpeakOfKeeping = /\b(?:can|may|could|will|keeps?|lasts?|freezes?|stores?)\b|['\u2019]ll\b/i;
+const maySpeakOfKeeping =
+  /\b(?:can|may|could|will|keeps?|lasts?|freezes?|stores?|better|best|fine|good|happy|ok)\b|['\u2019]ll\b/i;
 
 const keepingWords = /^(keeps?|holds?|lasts?|stores?|freezes?|ahead|refrigerate[ds]?|frozen)$/;
 
@@ -67,7 +68,12 @@ const speaksOfKeeping = (tokens: readonly Token[]): boolean =>
   tokens.some((t) => /^(days?|hours?|weeks?|months?|overnight|minutes?)$/.test(t.text));
 
 const refuses = (tokens: readonly Token[]): boolean =>
-  tokens.some((t) => /^(not|don't|doesn't|never|no|cannot|can't)$/.test(t.text)) ||
+  tokens.some(
+    (t, i) =>
+      /^(not|don't|doesn't|never|no|cannot|can't)$/.test(t.text) &&
+      // "Three days in the fridge, no trouble."
+      !(t.text === "no" && /^(trouble|problem|bother|worries)$/.test(tokens[i + 1]?.text ?? "")),
+  ) ||
   // "Best eaten on the day" keeps nothing; "reheat until piping hot" says what is done later.
   /^(best (eaten|served|enjoyed) (on the|the same|that|straight|at|immediately|fresh)|(eat|serve) (at once|straight|immediately|on the)|(re-?heat|defrost|thaw|cover|wrap|cool|warm|refresh|bring)\b)/.test(
     tokens.map((t) => t.text).join(" "),
@@ -90,7 +96,9 @@ const keepingFrom = (
 ): readonly Keeping[] => {
   const times = [
     ...dayBefore(tokens),
-    ...findTimes(tokens).filter((t) => t.kind !== "interval" && !coolsWithin(tokens, t)),
+    ...findTimes(tokens).filter(
+      (t) => t.kind !== "interval" && !isNextDay(tokens, t) && !coolsWithin(tokens, t),
+    ),
   ];
   if (times.length === 0 || (refuses(tokens) && !tokens.some((t) => keepingWords.test(t.text)))) return [];
   const afterStep = stepNamed(tokens, steps);
@@ -104,6 +112,10 @@ const keepingFrom = (
     part,
   }));
 };
+
+/** "Better the next day": when it is eaten, not how long it keeps. */
+const isNextDay = (tokens: readonly Token[], time: TimePhrase): boolean =>
+  tokens[time.from]?.text === "next" && tokens[time.from + 1]?.text === "day";
 
 /** "Chill within 90 minutes": how fast it must be cold, not how long it keeps. */
 const coolsWithin = (tokens: readonly Token[], time: TimePhrase): boolean =>

@@ -112,6 +112,10 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   if (technique.id === "season" && fresh.length === 0 && again.length === 0)
     fresh.push(...takeImplied(reader, seasonings(reader), clause.verbAt, clause.verbTo));
 
+  // "Pound the garlic and rub it all over": over the one piece of meat or fish of the list, when it lies there untouched.
+  if (technique.id === "rub" && fresh.length === 0 && coversAll(clause))
+    fresh.push(...takeImplied(reader, untouchedMain(reader), clause.verbAt, clause.verbTo));
+
   const joined = isOven ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
   const atWork = onTheFire(reader, clause, inMachine(clause, said, main), main);
@@ -199,6 +203,19 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   if (!isOven && !(steeringTechniques.has(technique.id) && fresh.length === 0 && joined.length === 0))
     settle(reader, clause, chosen, action, place, { fresh, again, joined, lifted, products });
   return action;
+};
+
+/** "All over", and no word says what: "rub it all over, then …". */
+const coversAll = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      t.text === "all" && word(clause, i + 1) === "over" && /^(|[,;.]|and|then)$/.test(word(clause, i + 2)),
+  );
+
+/** The one line of meat or fish, if nothing was done with it yet; none where there are several. */
+const untouchedMain = (reader: StepReader): readonly number[] => {
+  const main = [...reader.classes.membersOf("meat"), ...reader.classes.membersOf("fish")];
+  return main.length === 1 && main.every((i) => (reader.remaining[i] ?? 0) > 0.99) ? main : [];
 };
 
 const cooks = /^(boil|simmer|bake|roast|fry|braise|stew|steam|poach|cook|sweat|grill|reheat)$/;

@@ -121,6 +121,26 @@ describe("what it is done to, as cooks say it", () => {
       "Fry the onions. Dice the chicken and fry along with the onions.",
       ["onions", "chicken", "s1a1, s1a2"],
     ],
+    [
+      "white cabbage, leeks, sugar, malt vinegar",
+      "Shred the white cabbage and slice the leeks. Layer up in a deep pot with the sugar and vinegar, lid on.",
+      ["white cabbage", "leeks", "sugar, malt vinegar, s1a2, s1a1", "s1a3"],
+    ],
+    [
+      "lamb shoulder, sage, garlic",
+      "Crush the sage and garlic and rub it all over, then into the fridge.",
+      ["sage, garlic", "lamb shoulder, s1a1", "s1a2"],
+    ],
+    [
+      "lamb shoulder, pork belly, sage",
+      "Crush the sage and rub it all over, then into the fridge.",
+      ["sage", "s1a1", "s1a2"],
+    ],
+    [
+      "lamb shoulder, sage",
+      "Crush the sage. Better the next day: three days in the fridge no trouble.",
+      ["sage"],
+    ],
   ])("%s | %s", (ingredients, method, expected) => {
     expect(uses(ingredients, method)).toEqual(
       expected.map((e) => e.replaceAll("pastry/", "").replaceAll("filling/", "")),

@@ -17,6 +17,11 @@ const keeps =
 const canKeep =
   /^(?:(?:it|they|this|these) )?(?:can|may|will|could) (?:also )?be (?:kept|stored|frozen|refrigerated|made ahead)\b/;
 
+// "Better the next day: three days in the fridge no trouble", "fine for two days in the fridge".
+const fineLater =
+  /^(?:it's |they're |it is |they are |even )*(?:better|best|fine|good|happy|ok)\b(?: (?:the next day|the day after|for|cold|chilled|if|up to|to|even|once|cooked|made|ahead))*\b.*\b(?:days?|weeks?|months?)\b.*\b(?:in|fridge|freezer|frozen)\b/;
+const praise = new Set("better best fine good happy ok".split(" "));
+
 // Most sentences hold none of these words, and no pattern is tried on them.
 const keepingVerbs = new Set("keep keeps last lasts freeze freezes store stores".split(" "));
 const mayBe = new Set("can may could will".split(" "));
@@ -31,6 +36,12 @@ export const isMakeAhead = (all: readonly Token[]): boolean => {
   const open = all.findIndex((t, i) => i > start && t.text === "(");
   const tokens = start <= 0 && open < 0 ? all : all.slice(Math.max(0, start), open < 0 ? undefined : open);
   if (tokens.some((t) => keepingVerbs.has(t.text)) && keeps.test(tokens.map((t) => t.text).join(" ")))
+    return true;
+  if (
+    tokens.slice(0, 4).some((t) => praise.has(t.text)) &&
+    tokens.some((t) => /^(fridge|freezer)$/.test(t.text)) &&
+    fineLater.test(tokens.map((t) => t.text).join(" "))
+  )
     return true;
   if (!tokens.some((t) => mayBe.has(t.text))) return false;
   const words = tokens.map((t) => t.text).join(" ");

@@ -1,3 +1,4 @@
+import type { Action } from "../../model/dish.ts";
 import type { Chosen } from "./choose-technique.ts";
 import type { Clause } from "./clauses.ts";
 import { isTool } from "./find-details.ts";
@@ -5,6 +6,7 @@ import { newestPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 import type { Fresh } from "./taken.ts";
+import { behindWith } from "./where-it-goes.ts";
 import { pronouns, vessels } from "./word-sets.ts";
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
@@ -35,6 +37,42 @@ const isNoun = (clause: Clause, i: number): boolean => {
     )
   );
 };
+
+/** "Mix the crumbs and the cheese and scatter over the top": what stood there before this sentence; null elsewhere. */
+export const laidOver = (
+  reader: StepReader,
+  clause: Clause,
+  before: Action | null,
+  sentence: string,
+): Pool | null => {
+  const { current } = reader.kitchen;
+  if (before === null || current === null || current.sentence !== sentence) return null;
+  const over = clause.tokens.some(
+    (t, i) => i > clause.verbAt && (t.text === "over" || (t.text === "on" && word(clause, i + 1) === "top")),
+  );
+  return over
+    ? newestPool(
+        reader.kitchen,
+        (p) => p !== current && p.sentence !== sentence && p.contents.size > 0 && !p.primed,
+      )
+    : null;
+};
+
+/** "Layer up in a big pot with the sugar": no word says what is layered, so it is all that was got ready; none elsewhere. */
+export const gotReadyFor = (
+  reader: StepReader,
+  clause: Clause,
+  chosen: Chosen,
+  fresh: readonly Fresh[],
+  part: string | null,
+): readonly Pool[] =>
+  chosen.technique.id === "layer" &&
+  fresh.length > 0 &&
+  fresh.every((f) => f.from > clause.verbAt && behindWith(clause, f.from))
+    ? reader.kitchen.pools.filter(
+        (p) => p.raw && p.left > 0.001 && p.contents.size > 0 && p.last !== null && p.part === part,
+      )
+    : [];
 
 /** "Boil it down and pour over", "pipe over the curd": what was lifted out or filled before, under what is in hand. */
 export const laidUnder = (

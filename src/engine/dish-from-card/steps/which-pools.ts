@@ -4,7 +4,16 @@ import type { Clause } from "./clauses.ts";
 import { comesBack, potFor } from "./comes-back.ts";
 import type { Product } from "./find-products.ts";
 import { joinsCurrent } from "./joins-current.ts";
-import { hasPronoun, inMarinade, isOvenPlace, laidUnder, namesSomething, onTheFire } from "./pool-words.ts";
+import {
+  gotReadyFor,
+  hasPronoun,
+  inMarinade,
+  isOvenPlace,
+  laidOver,
+  laidUnder,
+  namesSomething,
+  onTheFire,
+} from "./pool-words.ts";
 import { livePools, newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
 import type { Again, Fresh } from "./taken.ts";
@@ -17,7 +26,19 @@ import {
   sameVessel,
 } from "./vessel-words.ts";
 import { behindWith, goesIn, isTarget } from "./where-it-goes.ts";
-import { burners, joiningTechniques, mixes, pans, seasoning, steeringTechniques } from "./word-sets.ts";
+import {
+  allOfThem,
+  burners,
+  carriers,
+  gotReady,
+  joiningTechniques,
+  mixes,
+  onObject,
+  pans,
+  seasoning,
+  several,
+  steeringTechniques,
+} from "./word-sets.ts";
 
 /** Where in the method an action stands. */
 export type Place = {
@@ -121,6 +142,8 @@ export const poolsOf = (
     );
     if (all.length > 0) return unique([current, ...all]);
   }
+  const layered = named.length === 0 ? gotReadyFor(reader, clause, chosen, fresh, place.part) : [];
+  if (layered.length > 0) return unique([current, ...layered]);
   if (target !== undefined) {
     // "Pour over the shrimps", "pour on the milk": what is in hand is poured, for nothing else is named.
     const others =
@@ -236,26 +259,9 @@ export const poolsOf = (
         : current;
     // "Dip in the batter", "dress": it is done to what is in hand, and not to the pot.
     const toPot = carriers.has(technique.id) || fresh.length > 0 || named.length > 0;
-    const carried =
-      fresh.length === 0 &&
-      named.length === 0 &&
-      (current?.raw === true || (vesselPool !== null && vesselPool !== current));
-    // "Mix the crumbs and the cheese and scatter over the top": over what stood there before.
-    const laid =
-      fresh.length === 0 &&
-      named.length === 0 &&
-      place.before !== null &&
-      current !== null &&
-      current.sentence === place.sentence &&
-      clause.tokens.some(
-        (t, i) =>
-          i > clause.verbAt && (t.text === "over" || (t.text === "on" && word(clause, i + 1) === "top")),
-      )
-        ? newestPool(
-            kitchen,
-            (p) => p !== current && p.sentence !== place.sentence && p.contents.size > 0 && !p.primed,
-          )
-        : null;
+    const unnamed = fresh.length === 0 && named.length === 0;
+    const carried = unnamed && (current?.raw === true || (vesselPool !== null && vesselPool !== current));
+    const laid = unnamed ? laidOver(reader, clause, place.before, place.sentence) : null;
     if (laid !== null) return unique([laid, current, ...ready]);
     // "Toast the almonds and stir them in": into what stood there before this sentence.
     const madeNow =
@@ -388,13 +394,3 @@ export const poolsOf = (
   if (pronoun && technique.miseEnPlace !== true) return unique([current]);
   return joinsCurrent(reader, clause, chosen, place, current, fresh) ? unique([current]) : [];
 };
-
-const several = new Set("these them those everything".split(" "));
-const allOfThem = new Set("everything together mixtures both".split(" "));
-// What is done to food before it goes into the pan.
-const gotReady =
-  "shape chill season marinate bread dip roll-out pat-dry salt rub brush truss cut slice fillet split".split(
-    " ",
-  );
-const carriers = new Set("add put pour fold stir toss deglaze sprinkle top garnish drizzle".split(" "));
-const onObject = new Set("season salt dip bread".split(" "));

@@ -130,3 +130,23 @@ export const mixes: ReadonlySet<string> = new Set(
 /** Names of what only seasons or coats. */
 export const seasoning =
   /\b(salt|pepper|peppercorns?|cayenne|nutmeg|mace|paprika|seasoning|sugar|vinegar|lemon|lime|soy|sauce|spices?|cumin|chilli|powder|mustard|herbs?|thyme|oil|egg|milk|flour|breadcrumbs)\b/;
+
+/** Words that mean all that was got ready. */
+export const several = new Set("these them those everything".split(" "));
+
+/** Words that mean all bowls together. */
+export const allOfThem = new Set("everything together mixtures both".split(" "));
+
+/** What is done to food before it goes into the pan. */
+export const gotReady =
+  "shape chill season marinate bread dip roll-out pat-dry salt rub brush truss cut slice fillet split".split(
+    " ",
+  );
+
+/** Techniques that carry food into the pot. */
+export const carriers = new Set(
+  "add put pour fold stir toss deglaze sprinkle top garnish drizzle".split(" "),
+);
+
+/** Techniques that are done to the food that is named, beside the pot. */
+export const onObject = new Set("season salt dip bread".split(" "));
