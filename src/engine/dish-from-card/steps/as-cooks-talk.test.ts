@@ -136,6 +136,7 @@ describe("what it is done to, as cooks say it", () => {
       "Crush the sage and rub it all over, then into the fridge.",
       ["sage", "s1a1", "s1a2"],
     ],
+    ["lamb shoulder, sage", "Crush the sage. Best left for two days in the fridge.", ["sage", "s1a1"]],
     [
       "lamb shoulder, sage",
       "Crush the sage. Better the next day: three days in the fridge no trouble.",

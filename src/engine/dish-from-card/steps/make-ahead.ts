@@ -19,7 +19,7 @@ const canKeep =
 
 // "Better the next day: three days in the fridge no trouble", "fine for two days in the fridge".
 const fineLater =
-  /^(?:it's |they're |it is |they are |even )*(?:better|best|fine|good|happy|ok)\b(?: (?:the next day|the day after|for|cold|chilled|if|up to|to|even|once|cooked|made|ahead))*\b.*\b(?:days?|weeks?|months?)\b.*\b(?:in|fridge|freezer|frozen)\b/;
+  /^(?:it's |they're |it is |they are |even )*(?:better|best|fine|good|happy|ok)\b(?: (?:the|next|day|after|for|cold|chilled|if|up|to|even|once|cooked|made|ahead|about|an?|couple|of|another|:|,)){0,9}(?: \S+)?(?: (?:or|to) \S+)? (?:days?|weeks?|months?)\b.* (?:fridge|freezer)\b/;
 const praise = new Set("better best fine good happy ok".split(" "));
 
 // Most sentences hold none of these words, and no pattern is tried on them.
