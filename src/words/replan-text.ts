@@ -5,6 +5,7 @@ import { durationText } from "./quantity-text.ts";
 /** Headings of a plan for what is left of a night. */
 export const replanHeadings = {
   courses: "Courses now",
+  unplaced: "No place was found for",
   changes: "What changes",
   overruns: "Has waited too long",
   nothing: "Nothing changes.",

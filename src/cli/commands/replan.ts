@@ -82,10 +82,12 @@ export const replanCommand: Command = {
     const changes = value.changes.map((change) =>
       wrap(`${names.task(change.task)}: ${changeText(change, date)}`, "  ", "    "),
     );
+    const missing = value.plan.unplaced.map((task) => wrap(names.task(task), "  ", "    "));
     const overruns = value.overruns.map((overrun) => wrap(overrunText(overrun, names.task), "  ", "    "));
     return {
       stdout:
         `${paint.bold(replanHeadings.courses)}\n${courses === "" ? `  ${replanHeadings.over}\n` : courses}` +
+        (missing.length === 0 ? "" : `\n${paint.stop(replanHeadings.unplaced)}\n${missing.join("")}`) +
         `\n${paint.bold(replanHeadings.changes)}\n${changes.length === 0 ? `  ${replanHeadings.nothing}\n` : changes.join("")}` +
         (overruns.length === 0 ? "" : `\n${paint.bold(replanHeadings.overruns)}\n${overruns.join("")}`),
       stderr: "",

@@ -3,6 +3,7 @@ import { type Moment, minutes, moment } from "../measure/units.ts";
 import type { Placed, Plan } from "../model/plan.ts";
 import type { Lag, Prep, Segment, Task, TaskId, VesselStay } from "../model/prep.ts";
 import type { Overrun, Progress, Rest } from "../model/rest.ts";
+import { handsApart } from "./hands-apart.ts";
 import { push } from "./push.ts";
 import { settingsAt } from "./settings-at.ts";
 
@@ -17,7 +18,8 @@ export const restFromPlan = (prep: Prep, plan: Plan, progress: Progress): Rest =
   const running = new Map(progress.running.filter((r) => !done.has(r.task)).map((r) => [r.task, r] as const));
   const placed = new Map(plan.placed.map((p) => [p.task, p]));
   const left = prep.tasks.filter((task) => !done.has(task.id));
-  const goingOn = new Map(
+  const goingOn = apart(
+    placed,
     left.flatMap((task): [TaskId, Task][] => {
       const run = running.get(task.id);
       const place = placed.get(task.id);
@@ -60,22 +62,51 @@ export const restFromPlan = (prep: Prep, plan: Plan, progress: Progress): Rest =
   return { prep: rest, pushed: push(rest, plan, goingOn, now), overruns };
 };
 
+/** Running tasks by their names, those of each cook so that the hands can do them all. */
+const apart = (
+  placed: ReadonlyMap<TaskId, Placed>,
+  running: readonly (readonly [TaskId, Task])[],
+): ReadonlyMap<TaskId, Task> => {
+  const cookOf = (task: TaskId): string | null => placed.get(task)?.cook ?? null;
+  const cooks = [...new Set(running.map(([task]) => cookOf(task)))];
+  return new Map(
+    cooks.flatMap((cook) => {
+      const own = running.flatMap(([id, task]) => (cookOf(id) === cook ? [task] : []));
+      return (cook === null ? own : handsApart(own)).map((task) => [task.id, task] as const);
+    }),
+  );
+};
+
 /** Vessels that are in use since before now, or will be: what was washed up is free, what was filled is taken already. */
 const staysLeft = (stays: readonly VesselStay[], isDone: (task: TaskId) => boolean): readonly VesselStay[] =>
   stays
     .filter((stay) => stay.to === null || !isDone(stay.to))
     .map((stay) => (stay.from !== null && isDone(stay.from) ? { ...stay, from: null } : stay));
 
-/** What is left of a running task: the segment that is under way, shortened or stretched to the new end, and those after. */
+/**
+ * What is left of a running task: the segment that is under way, and those after. When it ends later than planned, the
+ * longest of them does: a roast that is late stands longer in the oven, and nobody puts it in for longer.
+ */
 const remainder = (task: Task, place: Placed, now: Moment, ends: Moment): Task => {
-  const at = place.segments.findLastIndex((start) => start <= now);
-  const current = Math.max(0, at);
-  const later = task.segments.slice(current + 1);
-  const laterMinutes = later.reduce((sum, segment) => sum + Math.ceil(segment.minutes.likely), 0);
-  const first = task.segments[current];
-  const left = Math.max(1, Math.ceil(ends) - now - laterMinutes);
-  const segments: Segment[] =
-    first === undefined ? [] : [{ ...first, minutes: exactly(minutes(left)) }, ...later];
+  const current = Math.max(
+    0,
+    place.segments.findLastIndex((start) => start <= now),
+  );
+  const lengths = task.segments
+    .slice(current)
+    .map((segment) => Math.max(0, Math.ceil(segment.minutes.likely)));
+  const whole = Math.max(1, Math.ceil(ends) - now);
+  const before = Math.ceil((place.segments[current] ?? now) + (lengths[0] ?? 0)) - now;
+  if (lengths.length > 0) lengths[0] = Math.max(1, before);
+  const over = whole - lengths.reduce((sum, n) => sum + n, 0);
+  const stretched = over > 0 ? lengths.indexOf(Math.max(...lengths)) : 0;
+  if (lengths.length > 0) lengths[stretched] = Math.max(1, (lengths[stretched] ?? 0) + over);
+  const segments = task.segments
+    .slice(current)
+    .map(
+      (segment, s): Segment =>
+        s === 0 || s === stretched ? { ...segment, minutes: exactly(minutes(lengths[s] ?? 1)) } : segment,
+    );
   return {
     ...task,
     segments: segments.map((segment) => ({
