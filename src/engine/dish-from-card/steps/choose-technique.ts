@@ -2,7 +2,16 @@ import { techniqueById } from "../../larder/techniques.ts";
 import type { Attention, Station, Technique } from "../../model/food.ts";
 import type { Clause } from "./clauses.ts";
 import { isOnHeat } from "./find-details.ts";
-import { has, hasLength, isWaterBath, keepsWarm, toFigure, toSimmer } from "./heat-words.ts";
+import {
+  has,
+  hasLength,
+  inBoilingWater,
+  isWaterBath,
+  keepsWarm,
+  keptWrapped,
+  toFigure,
+  toSimmer,
+} from "./heat-words.ts";
 import { isPreheat } from "./is-preheat.ts";
 
 /** A technique with the station and attention that the words give it. */
@@ -118,6 +127,11 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     return named("sear", base);
   if (id === "brown" && has(clause, /^(blowtorch|torch)$/)) return named("blowtorch", base);
   if (/^(put|cook|add|stand)$/.test(id) && isWaterBath(clause)) return named("sous-vide", base);
+  if (/^(put|add|dip|blanch)$/.test(id) && inBoilingWater(clause)) {
+    const most = Math.max(0, ...clause.times.filter((t) => t.kind === "length").map((t) => t.minutes.likely));
+    if (most > 0 || id === "dip" || /^(plunge|drop|dunk)/.test(clause.hit?.verb ?? ""))
+      return named(most > 6 ? "boil" : "blanch", base);
+  }
   if (id === "pat-dry" && clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 60))
     return named("dehydrate", base);
   if (id === "dip" && clause.hit?.verb === "dredge" && clause.tokens[clause.verbTo]?.text === "in")
@@ -213,7 +227,7 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
   // "That goes in at 190 for 20 minutes."
   if (
     place === null &&
-    /^(put|add|stand|start|cook|arrange)$/.test(id) &&
+    (/^(put|add|stand|start|cook|arrange)$/.test(id) || (id === "cover" && has(clause, /^oven$/))) &&
     hasLength(clause) &&
     clause.settings.some((t) => t.celsius >= 110) &&
     clause.heat === null &&
@@ -360,7 +374,10 @@ const stationOf = (clause: Clause, technique: Technique): { station: Station; at
     !clause.tokens.some((t) => t.text === "oven")
   )
     station = "grill";
-  if (technique.id === "keep-warm" && words === null && isOnHeat(clause.tokens)) station = "burner";
+  if (technique.id === "keep-warm" && words === null) {
+    if (isOnHeat(clause.tokens)) station = "burner";
+    else if (keptWrapped(clause)) station = "bench";
+  }
   const longest = Math.max(
     0,
     ...clause.times.filter((t) => t.kind === "length" || t.kind === "more").map((t) => t.minutes.likely),

@@ -1,13 +1,15 @@
 import { celsiusFromGasMark, fanDifference } from "../../measure/temperature.ts";
 import type { Region } from "../../model/sitting.ts";
 import { bareFigure } from "./bare-temperatures.ts";
+import { signBefore, spokenFigures } from "./figure-at.ts";
 import { numberAt } from "./number-at.ts";
 import { text } from "./read-length.ts";
 import {
-  coreWords,
+  fanAround,
   guessScale,
   isFan,
   isOvenTalk,
+  isToldCore,
   liquids,
   phrase,
   type TemperaturePhrase,
@@ -77,7 +79,7 @@ const scaledAt = (tokens: readonly Token[], i: number): Scaled | null => {
   return { value: figure.value, scale: null, next };
 };
 
-const heatWords = new Set("oven ovens gas mark degree degrees deg hundred".split(" "));
+const heatWords = new Set([..."oven ovens gas mark degree degrees deg".split(" "), ...spokenFigures]);
 
 /**
  * Every temperature in a run of tokens. Of "180C/350F/gas 4" the first counts; of conventional and fan figures the
@@ -108,12 +110,18 @@ export const findTemperatures = (tokens: readonly Token[], region: Region): read
         ) &&
       // "At 180 to a core of 60" are two figures.
       one.kind === last.kind;
-    if (joined) found[found.length - 1] = worded ? { ...one, from: last.from } : { ...last, to: one.to };
+    if (joined) found[found.length - 1] = worded ? { ...one, from: last.from } : both(last, one);
     else found.push(one);
     i = Math.max(one.to, i + 1);
   }
   return found;
 };
+
+/** Two figures of one heat: the first counts, and one without a fan before one with. */
+const both = (first: TemperaturePhrase, second: TemperaturePhrase): TemperaturePhrase =>
+  first.fan !== undefined && second.fan === undefined
+    ? { ...second, from: first.from }
+    : { ...first, to: second.to };
 
 const temperatureAt = (tokens: readonly Token[], i: number, region: Region): TemperaturePhrase | null => {
   const word = text(tokens, i);
@@ -142,21 +150,16 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
         : scaled.value > 120
           ? guessScale(scaled.value, region)
           : "C");
-    // "-18 °C": a dash that stands free before its figure is a minus.
-    const dash = tokens[i - 1];
-    const minus =
-      dash !== undefined &&
-      /^[-\u2212\u2013]$/.test(dash.text) &&
-      dash.end === tokens[i]?.at &&
-      (tokens[i - 2]?.end ?? -1) < dash.at;
-    let value = toCelsius(minus ? -scaled.value : scaled.value, scale);
+    let value = toCelsius(signBefore(tokens, i) ? -scaled.value : scaled.value, scale);
     if (value > 400 || value < -45) return null;
     let to = scaled.next;
-    const fan = isFan(tokens, i, to);
+    const fan = isFan(tokens, i, to) || (value >= 90 && fanAround(tokens, i));
     if (text(tokens, to) === "fan") to += 1;
+    const own = value;
     if (fan && value >= 80) value += fanDifference;
-    const core = value >= 45 && value <= 100 && isCore(tokens, i, to, value);
-    return phrase(core ? "core" : "setting", value, scaled.scale === null, i, to);
+    const core = value >= 40 && value <= 100 && isCore(tokens, i, to, value);
+    const read = phrase(core ? "core" : "setting", value, scaled.scale === null, i, to);
+    return value === own ? read : { ...read, fan: own };
   }
   // "in a moderate oven", "a very hot oven"
   if (/^ovens?$/.test(word)) {
@@ -171,12 +174,7 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
 /** A figure of 45 to 100 °C that the middle of the food must reach, and no heat of an oven, of a bath or of a sauce. */
 const isCore = (tokens: readonly Token[], i: number, to: number, value: number): boolean => {
   if (/^(oven|preheat)$/.test(text(tokens, i - 2))) return false;
-  const around = tokens.slice(Math.max(0, i - 9), Math.min(tokens.length, to + 6));
-  if (around.some((t) => coreWords.has(t.text))) return true;
-  const throughout = /^(all )?(the way )?through\b/.test(
-    [0, 1, 2, 3].map((k) => text(tokens, to + k)).join(" "),
-  );
-  if (throughout) return true;
+  if (isToldCore(tokens, i, to)) return true;
   // "Until it hits 74", where no liquid is spoken of.
   return (
     value >= 52 &&

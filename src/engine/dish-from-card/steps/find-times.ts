@@ -87,7 +87,11 @@ const plusOver = (tokens: readonly Token[], i: number, next: number, follows: bo
 /** "Ten minutes before the end", "a few minutes less than usual", "with ten minutes to go": no length of what is done. */
 const saysWhen = (tokens: readonly Token[], from: number, next: number): boolean => {
   const behind = [0, 1, 2].map((k) => text(tokens, next + k)).join(" ");
-  if (/^(less|fewer|short of|under the|before the end|from the end|before the time|to go)\b/.test(behind))
+  if (
+    /^(less|fewer|short of|under the (?!foil|lid|grill|cloth|tap|weight|press|lamp)\w+|before the end|from the end|before the time|to go)\b/.test(
+      behind,
+    )
+  )
     return true;
   if (!/^(before|earlier|prior)\b/.test(behind)) return false;
   // "Take it out of the fridge an hour before you cook it" says how long it stands.

@@ -163,9 +163,16 @@ const hitAt = (
     if (lettingVerbs.has(here)) {
       const full = readingAt(tokens, i, (r) => r.form === "base" && r.tail.length > 0);
       // "let it bubble right down" bubbles; "let it down with milk" is one verb.
-      const around = full !== null && full.to > i + 2 && full.reading.tail.length === 1;
+      const around =
+        full !== null &&
+        full.reading.tail.length === 1 &&
+        // "Leave it to rest": the verb that follows says what it is left for.
+        (full.to > i + 2 || (full.reading.tail[0] === "it" && word(tokens, full.to) === "to"));
       const inner = full === null || around ? letWhat(tokens, i) : null;
-      const second = full === null || (inner !== null && inner.to <= full.to) ? inner : null;
+      const second =
+        full === null || (inner !== null && (inner.to <= full.to || full.reading.tail[0] === "it"))
+          ? inner
+          : null;
       if (second !== null) {
         const id = letMeaning[second.reading.technique.id];
         const technique = (id === undefined ? null : techniqueById(id)) ?? second.reading.technique;

@@ -83,3 +83,21 @@ export const keepsWarm = (clause: Clause): boolean =>
       clause.tokens.slice(i + 1, i + 6).some((w) => /^(warm|hot)$/.test(w.text)) &&
       i > clause.verbAt,
   );
+
+/** "Plunge into boiling salted water": what goes in is blanched, or boiled where it stays longer. */
+export const inBoilingWater = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      t.text === "water" &&
+      i > clause.verbAt &&
+      clause.tokens.slice(Math.max(0, i - 2), i).some((w) => w.text === "boiling") &&
+      clause.tokens.slice(Math.max(0, i - 4), i).some((w) => /^(in|into)$/.test(w.text)) &&
+      !clause.tokens.slice(Math.max(0, i - 4), i).some((w) => /^(of|bowl|jug|basin)$/.test(w.text)),
+  );
+
+/** "Keep warm in a cloth", "hold hot under foil": off every fire. */
+export const keptWrapped = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      i > clause.verbAt && /^(cloth|towel|tea-towel|blanket|foil|napkin|thermos|flask|cosy)$/.test(t.text),
+  );

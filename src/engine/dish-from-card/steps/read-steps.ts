@@ -1,7 +1,6 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { firstOfFoodNames, foodByName } from "../../larder/foods.ts";
-import { techniqueById } from "../../larder/techniques.ts";
 import { minutes } from "../../measure/units.ts";
 import type { Block, Card } from "../../model/card.ts";
 import type { Action, Ingredient, Step } from "../../model/dish.ts";
@@ -9,10 +8,12 @@ import type { Region } from "../../model/sitting.ts";
 import type { Words } from "../../model/span.ts";
 import { act } from "./act.ts";
 import { withoutAnnouncement, withoutGiving } from "./announcement.ts";
-import { type Chosen, chooseTechnique } from "./choose-technique.ts";
+import { chooseTechnique } from "./choose-technique.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import { madeBy } from "./find-products.ts";
 import { furtherStretch } from "./further-stretch.ts";
+import { goesOnCooking, speaksOfBefore } from "./goes-on-cooking.ts";
+import { inOven } from "./in-oven.ts";
 import { inTurn } from "./in-turn.ts";
 import { isMakeAhead } from "./make-ahead.ts";
 import { withPartHints } from "./part-hints.ts";
@@ -145,9 +146,11 @@ const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[])
     const told = clause.times[0];
     if (clause.opens && told !== undefined && told.to <= clause.verbAt && speaksOfBefore(clause))
       lendTime({ ...clause, times: [told] }, actions.length > 0 ? actions : lent);
-    const chosen = inOven(reader, clause, chooseTechnique(clause, line.clauses[k + 1] ?? null), before);
-    const lends = clause.hit === null && chosen?.technique.id !== "preheat";
     const open = actions.length > 0 ? actions : lent;
+    const cooks = goesOnCooking(reader, clause, open.at(-1));
+    const said = cooks ?? clause;
+    const chosen = inOven(reader, said, chooseTechnique(said, line.clauses[k + 1] ?? null), before);
+    const lends = said.hit === null && chosen?.technique.id !== "preheat";
     if (
       chosen === null ||
       (lends && canLend(open.at(-1)) && (actions.length > 0 || speaksOfBefore(clause)))
@@ -165,7 +168,7 @@ const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[])
       }
     }
     if (clause.beginsPart && before === null) reader.kitchen.current = null;
-    const action = act(reader, clause, chosen, {
+    const action = act(reader, said, chosen, {
       id: `s${step + 1}a${actions.length + 1}`,
       part: line.block.part,
       offset: line.words.span.start,
@@ -177,106 +180,6 @@ const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[])
   });
   return actions;
 };
-
-// Words that may mean work in the oven, by what was said before.
-const ovenWork = new Set("cook put add stand cool rest".split(" "));
-
-/**
- * "Turn down to 150 °C, pour the stock around and cook for 4 hours", "turn the oven off and leave it inside": what stands
- * in the oven goes on there.
- */
-const inOven = (
-  reader: StepReader,
-  clause: Clause,
-  chosen: Chosen | null,
-  before: Action | null,
-): Chosen | null => {
-  const bake = techniqueById("bake");
-  if (chosen === null || bake === null) return chosen;
-  const id = chosen.technique.id;
-  if (!ovenWork.has(id)) return chosen;
-  const standing = reader.kitchen.current?.inOven === true;
-  const turned = before?.technique === "adjust-heat" && before.celsius !== null;
-  if (
-    id === "cook" &&
-    (turned ||
-      (standing &&
-        clause.heat === null &&
-        clause.station === null &&
-        (clause.times.length > 0 || clause.cue !== null || clause.core !== null)))
-  )
-    return { ...chosen, technique: bake, station: "oven", attention: "none" };
-  // "In with the loaves, ten minutes": into the oven that was made hot, when nothing stands on the fire.
-  if (
-    id === "cook" &&
-    clause.again &&
-    clause.hit?.verb === "cook" &&
-    clause.tokens[clause.verbAt]?.text === "in" &&
-    clause.tokens[clause.verbAt + 1]?.text === "with" &&
-    reader.preheat !== null &&
-    reader.kitchen.current?.onHeat !== true &&
-    clause.times.some((t) => t.minutes.likely >= 3)
-  )
-    return { ...chosen, technique: bake, station: "oven", attention: "none" };
-  // "Into the fridge, and give it an hour": what goes on there goes on.
-  if (
-    clause.hit?.verb === "give" &&
-    id === "cook" &&
-    before !== null &&
-    /^(bench|fridge|freezer)$/.test(before.station)
-  ) {
-    const same = techniqueById(before.technique ?? "");
-    if (same !== null)
-      return { ...chosen, technique: same, station: before.station, attention: before.attention };
-  }
-  // "In it goes for 12 minutes", "slide it in for 20": into the oven that was made hot.
-  if (
-    /^(put|add)$/.test(id) &&
-    / in$|^(put|slide|pop|go|shove|bung|chuck|whack|stick|get)$/.test(clause.hit?.verb ?? "") &&
-    clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 3) &&
-    clause.station === null &&
-    clause.vessel === null &&
-    clause.heat === null &&
-    clause.mentions.length === 0 &&
-    reader.preheat !== null &&
-    reader.kitchen.current?.onHeat !== true &&
-    clause.tokens.some(
-      (t, i) =>
-        (t.text === "in" && /^(|for|at|,|and|until|till)$/.test(clause.tokens[i + 1]?.text ?? "")) ||
-        (i === clause.verbAt && t.text === "in"),
-    )
-  )
-    return { ...chosen, technique: bake, station: "oven", attention: "none" };
-  // "Put them in for the last 30 minutes" while something else roasts: beside it in the oven.
-  if (
-    /^(put|add)$/.test(id) &&
-    clause.times.some((t) => t.kind === "last") &&
-    clause.mentions.length === 0 &&
-    /^put/.test(clause.hit?.verb ?? "")
-  ) {
-    if (reader.kitchen.pools.some((p) => p.inOven && p.left > 0.001))
-      return { ...chosen, technique: bake, station: "oven", attention: "none" };
-  }
-  const inside = clause.tokens.some(
-    (t, i) =>
-      i > clause.verbAt &&
-      (t.text === "inside" ||
-        (t.text === "it" && clause.tokens[i - 1]?.text === "in") ||
-        (t.text === "there" && clause.tokens[i - 1]?.text === "in")),
-  );
-  if (standing && inside && /^(stand|cool|rest)$/.test(id))
-    return { ...chosen, station: "oven", attention: "none" };
-  return chosen;
-};
-
-const speaksOfBefore = (clause: Clause): boolean =>
-  /^(it|this|that|they|it'll|they'll|that'll|it's|they're|which|should|about|allow|around|another)$/.test(
-    clause.tokens[0]?.text ?? "",
-  ) &&
-  (clause.hit === null ||
-    clause.tokens
-      .slice(1, 5)
-      .some((t) => /^(take|takes|need|needs|want|wants|be|allow|ready|done)$/.test(t.text)));
 
 const canLend = (action: Action | undefined): boolean =>
   action?.minutes?.assumed === true && action.attention !== "hands";
