@@ -129,7 +129,7 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
   if (/^(put|cook|add|stand)$/.test(id) && isWaterBath(clause)) return named("sous-vide", base);
   if (/^(put|add|dip|blanch)$/.test(id) && inBoilingWater(clause)) {
     const most = Math.max(0, ...clause.times.filter((t) => t.kind === "length").map((t) => t.minutes.likely));
-    if (most > 0 || id === "dip" || /^(plunge|drop|dunk)/.test(clause.hit?.verb ?? ""))
+    if (most > 0 || /^(plunge|drop|dunk)/.test(clause.hit?.verb ?? ""))
       return named(most > 6 ? "boil" : "blanch", base);
   }
   if (id === "pat-dry" && clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 60))

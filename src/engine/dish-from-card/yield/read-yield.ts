@@ -52,6 +52,39 @@ const cutInto = (words: Words): Yield | null => {
   return { kind: "pieces", amount: found.amount, noun: noun === "" ? "pieces" : noun, words };
 };
 
+/**
+ * "One 23 cm tart, 10 slices", "a loaf (serves 8)", "two tarts, each serving six": behind what is made stands how many it
+ * serves. Null when it does not.
+ */
+const servedBehind = (words: Words): Yield | null => {
+  const said =
+    /(?:[,;(]|(?<=[\p{L})]\s)[\u2013-]\s)\s*(?:(?:about|roughly|say|or|giving|that's|to) )*(?<each>each )?(?<verb>serv(?:es?|ing)|feeds|feeding|enough for|for)?\s*(?:about |roughly )?(?<rest>[\p{L}\d].*)$/iu.exec(
+      words.text,
+    );
+  const rest = said?.groups?.["rest"];
+  if (
+    said === null ||
+    rest === undefined ||
+    /^(?:serv|feeds|for )|\b(?:each|a head|per person|apiece)$/i.test(words.text) ||
+    firstNumber(tokensOf(words.text.slice(0, said.index))) === null
+  )
+    return null;
+  const tokens = tokensOf(rest);
+  const found = firstNumber(tokens);
+  if (found === null || found.at !== 0 || !(found.amount.likely > 1)) return null;
+  const noun = wordsFrom(rest, tokens, found.next);
+  const counted =
+    /^(?:(?:good|small|large|thick|thin|generous) )?(?:slices|pieces|portions|squares|wedges|servings|helpings|covers)\b/i;
+  const verb = said.groups?.["verb"];
+  if (verb === undefined ? !counted.test(noun) : noun !== "" && !eaters.test(noun.split(" ")[0] ?? ""))
+    return null;
+  const pieces = /(?:slices|pieces|squares|wedges)\b/i.test(noun);
+  const first = firstNumber(tokensOf(words.text.slice(0, said.index)));
+  const times = said.groups?.["each"] === undefined ? 1 : (first?.amount.likely ?? 1);
+  const amount = scaleEstimate(found.amount, times);
+  return { kind: pieces ? "pieces" : "portions", amount, noun: pieces ? noun : "", words };
+};
+
 /** "16 small, 2 each": how many a guest gets; 1 when nobody says. */
 const eachGets = (text: string): number => {
   const said = /,\s*(?:about )?([\p{L}\d]+) (?:each|a head|per person|a person|apiece)\b/iu.exec(text);
@@ -62,7 +95,7 @@ const eachGets = (text: string): number => {
 
 /** Reads the words of a yield. Masses come in grams and volumes in millilitres; a tin counts tins. Null when no number stands in them. */
 export const readYield = (words: Words, region: Region): Yield | null => {
-  const cut = cutInto(words);
+  const cut = cutInto(words) ?? servedBehind(words);
   if (cut !== null) return cut;
   const tokens = tokensOf(words.text);
   const found = firstNumber(tokens);
