@@ -176,6 +176,23 @@ describe("the work of a menu", () => {
     expect(codes(worked([gratin({ keeping: [hot] })]).findings)).not.toContain("keeping-assumed");
   });
 
+  it("hurries nobody for what soaked overnight, nor for what simmered long in its pot", () => {
+    const most = (told: Told[], after: string): number | null =>
+      worked([cooked("b", 4, [500], told)]).prep.lags.find((l) => l.after === after)?.most ?? null;
+    const boiled = { id: "b", technique: "simmer", minutes: 60, takes: ["a"] };
+    const soaked = (length: number): Told[] => [
+      { id: "a", technique: "soak", minutes: length, takes: [0] },
+      boiled,
+    ];
+    expect(most(soaked(600), "b/2")).toBe(24 * 60 - 600);
+    expect(most(soaked(120), "b/2")).toBe(4 * 60);
+    expect(most(soaked(600), "b/plate")).toBe(90);
+    expect(
+      most([{ id: "a", technique: "simmer", minutes: 8, takes: [0] }], "b/plate"),
+      "what is done in minutes is spoilt by standing",
+    ).toBe(30);
+  });
+
   it("cools what is hot before it keeps in the fridge until it is reheated", () => {
     const soup = cooked(
       "soup",

@@ -2,7 +2,7 @@ import type { Keeping } from "../model/dish.ts";
 import type { LagReason } from "../model/prep.ts";
 import type { Draft } from "./drafts.ts";
 import { waits } from "./kitchen-rates.ts";
-import type { Warmth, Work } from "./work.ts";
+import type { Unit, Warmth, Work } from "./work.ts";
 
 /** How long a thing may wait before what follows, and why. */
 export type Limit = {
@@ -42,7 +42,7 @@ export const limitBetween = (work: Work, before: Draft, after: Draft): Limit => 
   if (longest) return fromKeeping(longest);
   // A dish that keeps as a whole and is reheated keeps before it is reheated.
   if (after.toServe && !before.toServe) return limitToPlate(work, before, warmthOf(before), true);
-  const limit = assumed(warmthOf(before), false);
+  const limit = afterLongRest(before, inItsPot(before, assumed(warmthOf(before), false)));
   // What is to be chilled, or is cooling and being stirred, goes straight on.
   if (standsAlone(after) && after.before.size === 1 && before.loads.length === 1) {
     return { ...limit, most: Math.min(limit.most, waits.toStand) };
@@ -53,6 +53,31 @@ export const limitBetween = (work: Work, before: Draft, after: Draft): Limit => 
   // Where some guests' part leaves the common pot, there are more pots than hands.
   return before.key === after.key ? limit : { ...limit, most: Math.max(limit.most, waits.fork) };
 };
+
+/**
+ * What soaks for hours by itself is as good some hours later, and nobody comes for it at four in the morning: it may
+ * stand for a day in all.
+ */
+const afterLongRest = (before: Draft, limit: Limit): Limit => {
+  const last = before.units.at(-1);
+  const rests = last?.wait === true && (last.warmth === "raw" || last.warmth === "room");
+  const length = rests ? aloneFor(last) : 0;
+  return length < waits.longRest ? limit : { ...limit, most: Math.max(limit.most, waits.restInAll - length) };
+};
+
+/** What simmered long in a pot of its own keeps hot under the lid: a stew and a soup wait longer than a steak. */
+const inItsPot = (before: Draft, limit: Limit): Limit => {
+  const wet = before.units.findLast((u) => u.action.station === "burner");
+  const stays = limit.where === "hot" && wet !== undefined && longSimmered.has(wet.technique?.id ?? "");
+  return stays && (wet.action.minutes?.likely ?? 0) >= waits.longCooking
+    ? { ...limit, most: Math.max(limit.most, waits.inItsPot) }
+    : limit;
+};
+
+const longSimmered: ReadonlySet<string> = new Set(["simmer", "stew", "braise"]);
+
+const aloneFor = (unit: Unit): number =>
+  unit.segments.reduce((sum, s) => sum + (s.attention === "none" ? s.minutes.likely : 0), 0);
 
 /** What cools or rests on the bench by itself starts as soon as it is put down. */
 const standsAlone = (draft: Draft): boolean =>
@@ -76,7 +101,7 @@ export const limitToPlate = (work: Work, last: Draft, warmth: Warmth, reheated =
     null,
   );
   if (best) return fromKeeping(best);
-  return assumed(warmth, true);
+  return reheated ? assumed(warmth, true) : inItsPot(last, assumed(warmth, true));
 };
 
 /** True when a keeping after some step speaks of the end of the method. */
