@@ -31,6 +31,8 @@ export type ReadingFacts = {
   "temperature-missing": { verb: string };
   "temperature-doubtful": { verb: string; celsius: number; low: number; high: number };
   "temperature-scale-assumed": { words: string; celsius: number };
+  /** The words give a fan oven's figure alone; `celsius` is that of an oven without. */
+  "fan-setting-raised": { words: string; fan: number; celsius: number };
   /** What spoils was left for hours and no word says where; it is planned in the fridge. */
   "fridge-assumed": { verb: string; minutes: number };
   "ratio-broken": { first: string; second: string; stated: number; found: number };
@@ -101,6 +103,7 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "temperature-missing": "warn",
   "temperature-doubtful": "warn",
   "temperature-scale-assumed": "note",
+  "fan-setting-raised": "note",
   "fridge-assumed": "note",
   "ratio-broken": "warn",
   "swap-not-understood": "warn",

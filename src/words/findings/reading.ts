@@ -135,6 +135,10 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
     says: `${quoted(words)} names no scale; it was taken as ${celsiusText(celsius)}.`,
     write: "Write °C or °F.",
   }),
+  "fan-setting-raised": ({ words, fan, celsius }) => ({
+    says: `${quoted(words)} is ${celsiusText(fan)} in a fan oven; it is reckoned as ${celsiusText(celsius)} in one without.`,
+    write: 'Write both figures, such as "180 °C, 160 °C fan".',
+  }),
   "fridge-assumed": ({ verb, minutes }) => ({
     says: `No word says where it stands for ${quoted(verb)}, ${durationText(minutes)}; it was put in the fridge, where food that spoils is kept.`,
     write: "Write where it stands, such as in the fridge. Local codes decide how long food may stand out.",

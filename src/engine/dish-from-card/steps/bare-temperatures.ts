@@ -1,3 +1,4 @@
+import { verbReadings } from "../../larder/techniques.ts";
 import { fanDifference } from "../../measure/temperature.ts";
 import type { Region } from "../../model/sitting.ts";
 import { figureAt } from "./figure-at.ts";
@@ -6,6 +7,7 @@ import {
   fanAround,
   guessScale,
   isFan,
+  isReadyAt,
   isToldCore,
   liquids,
   phrase,
@@ -13,6 +15,7 @@ import {
   toCelsius,
 } from "./temperature-words.ts";
 import type { Token } from "./tokens.ts";
+import { nounVerbs } from "./word-sets.ts";
 
 /** What a bare figure may be of, and the figures in °C that it may be then. Common practice, no source. */
 type Sort = {
@@ -36,7 +39,7 @@ const sorts: readonly (readonly [words: string, sort: Sort])[] = [
     { low: 40, high: 185 },
   ],
   [
-    "milk cream custard chocolate yoghurt yogurt water bath sous vide poach poaching melt temper rewarm cool cooled cools warm curd sabayon yolks stock butter infuse brew pasteurise pasteurize confit drop drops dropped fall falls fell",
+    "milk cream custard chocolate yoghurt yogurt water bath sous vide poach poaching melt temper rewarm cool cooled cools warm curd sabayon yolks stock butter infuse brew pasteurise pasteurize confit drop drops dropped fall falls fell down heat heats heated reheat",
     { low: 20, high: 100 },
   ],
   ["hold keep holding held hot hot-hold", { low: 40, high: 95 }],
@@ -48,14 +51,19 @@ const sorts: readonly (readonly [words: string, sort: Sort])[] = [
   ["freeze freezer frozen freezing churn churning", { low: -40, high: 0 }],
   // Work that is done in an oven as well as elsewhere, and words that steer its heat.
   [
-    "cook cooks cooking slow gas start finish goes go into turn knock lower raise whack reduce bring take down up increase pull",
+    "cook cooks cooking slow gas start finish goes go into turn knock lower raise whack reduce bring take down up increase pull drop get gets heat heats heated boil",
     { low: 100, high: 290, dial: true },
   ],
 ];
 
-const sortOf: ReadonlyMap<string, Sort> = new Map(
-  sorts.flatMap(([words, sort]) => words.split(" ").map((word): [string, Sort] => [word, sort])),
-);
+const sortOf: ReadonlyMap<string, readonly Sort[]> = ((): ReadonlyMap<string, readonly Sort[]> => {
+  const found = new Map<string, Sort[]>();
+  for (const [words, sort] of sorts)
+    for (const word of words.split(" ")) found.set(word, [...(found.get(word) ?? []), sort]);
+  return found;
+})();
+
+const isDial = (word: string): boolean => sortOf.get(word)?.some((sort) => sort.dial) === true;
 
 /** A place or a thing that a figure may follow at once, or behind a comma: "oven 220", "water bath, 58". */
 const places = new Set(
@@ -73,10 +81,18 @@ const closes = new Set(
   ).split(" "),
 );
 
-const endsFigure = (tokens: readonly Token[], at: number): boolean => {
+const endsFigure = (tokens: readonly Token[], from: number, at: number): boolean => {
   const after = tokens[at];
   if (after === undefined) return true;
-  return after.kind === "mark" ? !/^[%/”"″]$/.test(after.text) : closes.has(after.text);
+  if (after.kind === "mark") return !/^[%/”"″]$/.test(after.text);
+  if (closes.has(after.text)) return true;
+  // "At 121 pour it on", "when the oil hits 180 drop them in": the order follows.
+  return (
+    /^(at|when|once)$/.test(text(tokens, 0)) &&
+    leads.has(text(tokens, from - 1)) &&
+    !nounVerbs.has(after.text) &&
+    verbReadings(after.text).some((r) => r.form === "base")
+  );
 };
 
 const soft = new Set(
@@ -109,22 +125,24 @@ const climbsThere = (tokens: readonly Token[], i: number): boolean => {
   return false;
 };
 
-/** The figure as °C of a sort; null when it can be none of it. */
+/** The figure as °C of a sort, a dial in the scale of the country; null when it can be none of it. */
 const within = (sort: Sort, value: number, region: Region): number | null => {
   if (sort.fives === true && value % 5 !== 0) return null;
-  if (sort.dial === true) {
-    const degrees = toCelsius(value, guessScale(value, region));
-    return degrees >= sort.low && degrees <= sort.high ? degrees : null;
-  }
-  if (value >= sort.low && value <= sort.high) return value;
+  const degrees = sort.dial === true ? toCelsius(value, guessScale(value, region)) : value;
+  return degrees >= sort.low && degrees <= sort.high ? degrees : null;
+};
+
+/** A figure too high for a sort in °C, read in °F; null when it can be none of it. */
+const withinFahrenheit = (sort: Sort, value: number): number | null => {
+  if (sort.dial === true || value <= Math.max(sort.high, 100)) return null;
   const degrees = toCelsius(value, "F");
-  return value > Math.max(sort.high, 100) && degrees >= sort.low && degrees <= sort.high ? degrees : null;
+  return degrees >= sort.low && degrees <= sort.high ? degrees : null;
 };
 
 /** "bake at 350", "oven to 180", "turn it down to 150", "till it hits 74", "oil to 180": a figure without degrees. */
 export const bareFigure = (tokens: readonly Token[], i: number, region: Region): TemperaturePhrase | null => {
   const figure = figureAt(tokens, i);
-  if (figure === null || figure.value > 550 || !endsFigure(tokens, figure.next)) return null;
+  if (figure === null || figure.value > 550 || !endsFigure(tokens, figure.from, figure.next)) return null;
   const { value, next: to, from } = figure;
   let lead = from - 1;
   while (soft.has(text(tokens, lead)) || (text(tokens, lead) === "from" && figure.range)) lead -= 1;
@@ -150,45 +168,77 @@ type Figure = {
   readonly lead: number;
 };
 
+const bounds = /^(above|below|under|over|past|than|exceed|exceeds|exceeding)$/;
+
 /** °C of a setting, by the nearest word that the figure may be of; null for none. */
 const settingOf = (tokens: readonly Token[], figure: Figure, region: Region): number | null => {
   const { from, to, value, lead } = figure;
   const prev = text(tokens, lead);
-  const led = leads.has(prev);
+  const led = leads.has(prev) || (lead < from - 1 && isDial(prev));
   const placed =
     places.has(prev) || (/^[,(:]$/.test(prev) && [1, 2].some((k) => places.has(text(tokens, lead - k))));
-  if (!led && !placed && !(lead < 0 || /^(,|then|and|;|by|:|\()$/.test(prev))) return null;
-  // "Bake at 180 for 40 minutes" is the oven's; "190, 40 minutes" opens with it.
-  const open = !led && !placed;
-  if (open) {
-    if (value < 100 || value > 500) return null;
-    const earlier = lead < 0 || tokens.slice(0, from).some((t) => sortOf.get(t.text)?.dial === true);
-    const timed = text(tokens, to) === "for" || (/^[,;]$/.test(text(tokens, to)) && timeBehind(tokens, to));
-    const orSo = text(tokens, to) === "or" && text(tokens, to + 1) === "so" && lead >= 0;
-    const bracket = prev === "(" && tokens.slice(0, from).some((t) => places.has(t.text));
-    if (value % 5 !== 0 || !earlier || !(timed || orSo || bracket)) return null;
-    return toCelsius(value, guessScale(value, region));
-  }
+  if (!led && !placed) return openFigure(tokens, figure, region);
   if (value < 20 && !/^(at|to|below|under|than|fridge|freezer|chiller|until|till|it's|is)$/.test(prev))
     return null;
-  for (let far = 1; far <= 12; far += 1) {
-    // What stands behind the figure is asked after the words just before it.
-    for (const at of far > 3 ? [from - far, to + far - 4] : [from - far]) {
-      if (at < 0 || at >= tokens.length) continue;
-      const sort = sortOf.get(text(tokens, at));
-      if (sort === undefined || (at > to && at - to > 5)) continue;
-      const degrees = within(sort, value, region);
-      if (degrees !== null) return degrees;
-    }
-  }
+  const found = nearest(tokens, from, to, (sort) => within(sort, value, region));
+  if (found !== null) return found;
+  const other = nearest(tokens, from, to, (sort) => withinFahrenheit(sort, value));
+  if (other !== null) return other;
+  // "Stir until thick, no hotter than 85."
+  if (bounds.test(prev) && value >= 20 && value <= 260) return value;
   // "It wants an hour at 170."
   return prev === "at" && value >= 110 && value % 5 === 0 && tokens.some((t) => isTimeWord(t.text))
     ? toCelsius(value, guessScale(value, region))
     : null;
 };
 
-const timeBehind = (tokens: readonly Token[], to: number): boolean => {
-  for (let at = to + 1; at < to + 7; at += 1) if (isTimeWord(text(tokens, at))) return true;
+/** What the nearest word makes of a figure; what stands behind it is asked after the words just before it. */
+const nearest = (
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  read: (sort: Sort) => number | null,
+): number | null => {
+  const ask = (at: number): number | null => {
+    for (const sort of sortOf.get(text(tokens, at)) ?? []) {
+      const degrees = read(sort);
+      if (degrees !== null) return degrees;
+    }
+    return null;
+  };
+  for (let far = 1; far <= 12; far += 1) {
+    const found = ask(from - far) ?? (far > 3 && far < 9 ? ask(to + far - 4) : null);
+    if (found !== null) return found;
+  }
+  return null;
+};
+
+/** "190, 40 minutes", "cook it low and slow, 120 or so", "to a dark caramel, 175": a figure without a word that leads to it. */
+const openFigure = (tokens: readonly Token[], figure: Figure, region: Region): number | null => {
+  const { from, to, value, lead } = figure;
+  const prev = text(tokens, lead);
+  if (value < 100 || value > 500 || !(lead < 0 || /^(,|then|and|;|by|:|\()$/.test(prev))) return null;
+  const before = tokens.slice(0, from);
+  const next = text(tokens, to);
+  const ends = /^[,.;)]?$/.test(next);
+  if (lead >= 0 && ends && prev !== "and") {
+    const sugar = nearest(tokens, from, to, (sort) =>
+      sort.dial === true ? null : within(sort, value, region),
+    );
+    if (sugar !== null) return sugar;
+  }
+  if (value % 5 !== 0 || !(lead < 0 || before.some((t) => isDial(t.text)))) return null;
+  const timed =
+    next === "for" ||
+    (next === "," && timeIn(tokens, to + 1, to + 7)) ||
+    (ends && prev === "," && timeIn(tokens, lead - 4, lead));
+  const orSo = next === "or" && text(tokens, to + 1) === "so" && lead >= 0;
+  const bracket = prev === "(" && before.some((t) => places.has(t.text));
+  return timed || orSo || bracket ? toCelsius(value, guessScale(value, region)) : null;
+};
+
+const timeIn = (tokens: readonly Token[], from: number, to: number): boolean => {
+  for (let at = from; at < to; at += 1) if (isTimeWord(text(tokens, at))) return true;
   return false;
 };
 
@@ -205,9 +255,7 @@ const bareCore = (tokens: readonly Token[], figure: Figure, region: Region): num
   const near = (words: RegExp, within: number): boolean =>
     tokens.slice(Math.max(0, from - within), from).some((t) => words.test(t.text));
   if (degrees >= 50 && near(/^(hits|reaches|hit|reach)$/, 5)) return wet() ? null : degrees;
-  // "Lamb is ready at 60", "pull it at 54", "take it out at 54".
-  if (prev === "at" && near(/^(ready|done|cooked|perfect|pink|rare|pull|out)$/, 4))
-    return wet() ? null : degrees;
+  if (isReadyAt(tokens, from)) return wet() ? null : degrees;
   if (/^(until|till)$/.test(prev) && degrees >= 50) return wet() ? null : degrees;
   const done = /^for (pink|rare|medium|well)\b/.test([0, 1].map((k) => text(tokens, to + k)).join(" "));
   return done && prev === "to" ? degrees : null;

@@ -75,8 +75,10 @@ const placeTechnique = (clause: Clause): Technique | null => {
         !has(clause, /^(oil|thermometer|sugar|syrup)$/)
       )
         return techniqueById("bake");
-      // "Oven at 220 °C."
-      return clause.settings.length > 0 && clause.tokens[0]?.text === "oven"
+      // "Water bath at 52 for 25 minutes."
+      if (isWaterBath(clause)) return techniqueById("sous-vide");
+      // "Oven at 220 °C", "you want the oven at 200".
+      return clause.settings.some((t) => t.celsius >= 80) && has(clause, /^(oven|ovens|oven's)$/)
         ? techniqueById("preheat")
         : null;
   }

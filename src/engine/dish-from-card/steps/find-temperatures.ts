@@ -9,6 +9,7 @@ import {
   guessScale,
   isFan,
   isOvenTalk,
+  isReadyAt,
   isToldCore,
   liquids,
   phrase,
@@ -139,17 +140,22 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
   if (
     scaled !== null &&
     scaled.scale === null &&
-    /^(rotate|turn|it|dough|by|through)$/.test(text(tokens, i - 1))
+    (/^(rotate|turn|it|dough|by|through)$/.test(text(tokens, i - 1)) ||
+      tokens.slice(Math.max(0, i - 4), i).some((t) => /^(cut|slice|angle|halve)$/.test(t.text)))
   )
     return null;
   if (scaled !== null) {
+    const inner = scaled.scale === null && scaled.value >= 105 && scaled.value <= 212;
     const scale =
       scaled.scale ??
-      (isOvenTalk(tokens, i)
-        ? guessScale(scaled.value, region)
-        : scaled.value > 120
+      // "Until 165 degrees inside": no meat is so hot in °C.
+      (inner && isToldCore(tokens, i, scaled.next)
+        ? "F"
+        : isOvenTalk(tokens, i)
           ? guessScale(scaled.value, region)
-          : "C");
+          : scaled.value > 120
+            ? guessScale(scaled.value, region)
+            : "C");
     let value = toCelsius(signBefore(tokens, i) ? -scaled.value : scaled.value, scale);
     if (value > 400 || value < -45) return null;
     let to = scaled.next;
@@ -175,6 +181,8 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
 const isCore = (tokens: readonly Token[], i: number, to: number, value: number): boolean => {
   if (/^(oven|preheat)$/.test(text(tokens, i - 2))) return false;
   if (isToldCore(tokens, i, to)) return true;
+  if (value >= 45 && value <= 85 && isReadyAt(tokens, i) && !tokens.some((t) => liquids.test(t.text)))
+    return true;
   // "Until it hits 74", where no liquid is spoken of.
   return (
     value >= 52 &&

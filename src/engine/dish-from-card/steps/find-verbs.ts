@@ -232,6 +232,8 @@ const hitAt = (
     !negations.has(word(tokens, i - 1))
   ) {
     if (/^(it's|they're|that's|is|are|was|were)$/.test(prev) && !passiveIsWork(tokens, i)) return null;
+    // "It's done at 63" says when.
+    if (here === "done") return null;
     const found = readingAt(tokens, i, (r) => r.form === "past");
     if (found !== null) return said(i, found, true);
   }

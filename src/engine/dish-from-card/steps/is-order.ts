@@ -28,6 +28,7 @@ export const isOrder = (
   const noun = nounVerbs.has(here);
   const next = word(tokens, i + 1);
   if (prev === ")" && noun && !takesObject(tokens, i + 1, isFood)) return false;
+  if (here === "top" && /^(oven|shelf|rack|heat|element|half|deck)$/.test(next)) return false;
   if (here === "rest" && (next === "of" || (next === "on" && word(tokens, i + 2) === "top"))) return false;
   // "Season, grate of nutmeg": an amount, and no order.
   if (next === "of" && /^(grate|squeeze|grind|twist|scrape|shake|splash|dust|drizzle)$/.test(here))

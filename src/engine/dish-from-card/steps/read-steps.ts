@@ -1,7 +1,6 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { firstOfFoodNames, foodByName } from "../../larder/foods.ts";
-import { minutes } from "../../measure/units.ts";
 import type { Block, Card } from "../../model/card.ts";
 import type { Action, Ingredient, Step } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
@@ -15,6 +14,7 @@ import { furtherStretch } from "./further-stretch.ts";
 import { goesOnCooking, speaksOfBefore } from "./goes-on-cooking.ts";
 import { inOven } from "./in-oven.ts";
 import { inTurn } from "./in-turn.ts";
+import { canLend, lendHeat, lendTime } from "./lend.ts";
 import { isMakeAhead } from "./make-ahead.ts";
 import { withPartHints } from "./part-hints.ts";
 import { shareObjects } from "./share-objects.ts";
@@ -58,12 +58,10 @@ export const readSteps = (
       reader.kitchen.emptied = null;
     }
     const last = steps.at(-1);
-    const standing = last?.actions.at(-1);
-    const lent: Action[] = standing === undefined ? [] : [standing];
+    const lent: Action[] = last === undefined ? [] : [...last.actions];
     const actions = actionsOf(reader, line, steps.length, lent);
-    const [after] = lent;
-    if (last !== undefined && after !== undefined && after !== standing)
-      steps[steps.length - 1] = { ...last, actions: [...last.actions.slice(0, -1), after] };
+    if (last?.actions.some((a, k) => a !== lent[k]) === true)
+      steps[steps.length - 1] = { ...last, actions: lent };
     steps.push({
       index: steps.length,
       text: line.words.text,
@@ -74,14 +72,18 @@ export const readSteps = (
     });
     for (const clause of line.clauses)
       for (const t of clause.settings)
-        if (t.scaleAssumed) {
+        if (t.scaleAssumed || t.fan !== undefined) {
           const at = { start: clause.tokens[t.from]?.at ?? 0, end: clause.tokens[t.to - 1]?.end ?? 0 };
           const span = { start: line.words.span.start + at.start, end: line.words.span.start + at.end };
+          const words = line.words.text.slice(at.start, at.end);
           findings.push(
-            makeFinding("temperature-scale-assumed", card.source, span, {
-              words: line.words.text.slice(at.start, at.end),
-              celsius: t.celsius,
-            }),
+            t.fan === undefined
+              ? makeFinding("temperature-scale-assumed", card.source, span, { words, celsius: t.celsius })
+              : makeFinding("fan-setting-raised", card.source, span, {
+                  words,
+                  fan: t.fan,
+                  celsius: t.celsius,
+                }),
           );
         }
   }
@@ -132,7 +134,7 @@ const clausesOfLine = (text: string, reader: StepReader, region: Region): readon
   });
 };
 
-/** The actions of a step. A length that its words state for what the step before did last goes to `lent`. */
+/** The actions of a step. What its words state of the step before goes to `lent`, the actions of that step. */
 const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[]): readonly Action[] => {
   const actions: Action[] = [];
   let before: Action | null = null;
@@ -156,8 +158,11 @@ const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[])
       (lends && canLend(open.at(-1)) && (actions.length > 0 || speaksOfBefore(clause)))
     ) {
       if (actions.length > 0 || canLend(open.at(-1))) lendTime(clause, open);
+      else lendHeat(clause, open);
       return;
     }
+    // "Check with a probe: 75 or more": what is checked is what was cooked.
+    if (chosen.technique.id === "taste" && clause.core !== null) lendHeat(clause, open);
     const waited = clause.times.find((t) => t.kind === "wait" && !t.long);
     let leastWait = true;
     if (waited !== undefined) {
@@ -179,30 +184,6 @@ const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[])
     actions.push(before);
   });
   return actions;
-};
-
-const canLend = (action: Action | undefined): boolean =>
-  action?.minutes?.assumed === true && action.attention !== "hands";
-
-/** A sentence without a verb ("About 20 minutes, at 180 °C.") speaks of the action before it. */
-const lendTime = (clause: Clause, actions: Action[]): void => {
-  const last = actions.at(-1);
-  // "If you leave it for longer than ten minutes, it sinks" says nothing of how long to serve it.
-  if (last === undefined || /^(serve|plate)$/.test(last.technique ?? "") || clause.tokens[0]?.text === "if")
-    return;
-  const length = clause.times.find((t) => t.kind === "length");
-  const setting = clause.settings[0]?.celsius ?? null;
-  const open = last.minutes === null || last.minutes.assumed;
-  actions[actions.length - 1] = {
-    ...last,
-    minutes:
-      length !== undefined && open
-        ? { ...length.minutes, low: minutes(length.minutes.low), assumed: false }
-        : last.minutes,
-    celsius: last.celsius ?? setting,
-    core: last.core ?? clause.core,
-    cue: last.cue ?? clause.cue,
-  };
 };
 
 /** The last action of each named part makes that part, unless the words name what it makes. */

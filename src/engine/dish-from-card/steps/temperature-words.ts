@@ -83,6 +83,13 @@ export const isOvenTalk = (tokens: readonly Token[], i: number): boolean =>
       /^(oven|ovens|bake|baked|roast|preheat|pre-heat|preheated|fryer|heat|temperature)$/.test(t.text),
     );
 
+/** "Lamb is ready at 60", "pull it at 54", "take it out at 54": done when the middle is so hot. */
+export const isReadyAt = (tokens: readonly Token[], i: number): boolean =>
+  text(tokens, i - 1) === "at" &&
+  tokens
+    .slice(Math.max(0, i - 5), i)
+    .some((t) => /^(ready|done|cooked|perfect|pink|rare|pull|pulled|out)$/.test(t.text));
+
 const fans = new Set("fan fan-assisted fan-forced convection".split(" "));
 
 /** The figure is that of a fan oven: "160 fan", "fan 160", "a fan oven at 160", "160C (fan)". */
