@@ -6,6 +6,7 @@ import {
   dateOfDay,
   dayNumber,
   dayText,
+  endText,
   isoText,
   momentText,
   relativeDayText,
@@ -52,6 +53,15 @@ describe("civil dates", () => {
     [1145.4, "19:05"],
   ])("%f minutes is %s on the clock", (moment, text) => {
     expect(clockText(moment)).toBe(text);
+  });
+  it.each([
+    [600, 720, "12:00"],
+    [600, 1440, "00:00"],
+    [600, 1500, "Fri 1 Jan 01:00"],
+    [775, 775 + 2880, "Sat 2 Jan 12:55"],
+    [600, 600, "10:00"],
+  ])("a stretch from %i to %i ends at %s", (from, to, text) => {
+    expect(endText("2026-12-31", from, to)).toBe(text);
   });
   it("tells days without a date by their distance", () => {
     expect([-1441, -1, 0, 1440].map(relativeDayText)).toEqual([

@@ -104,6 +104,12 @@ const shortDayText = (sittingDate: string, moment: number): string => {
 export const momentText = (sittingDate: string, moment: number): string =>
   `${shortDayText(sittingDate, moment)} ${clockText(moment)}`;
 
+/** The end of a stretch of time: the time alone on the day it began, with its day on another ("Sat 13 Jun 12:55"). */
+export const endText = (sittingDate: string, from: number, to: number): string =>
+  Math.floor(Math.round(from) / 1440) === Math.floor((Math.round(to) - 1) / 1440) || to <= from
+    ? clockText(to)
+    : momentText(sittingDate, to);
+
 /** How far the day of a moment is from the sitting: "on the day", "the day before", "3 days before". */
 export const relativeDayText = (moment: number): string => {
   const days = Math.floor(Math.round(moment) / 1440);

@@ -9,7 +9,7 @@ import {
 } from "#engine/index.ts";
 import { planJson, planNames } from "#wire/plan-json.ts";
 import { chainText, courseChainTexts } from "#words/chain-text.ts";
-import { clockText, dayText, momentText } from "#words/clock.ts";
+import { clockText, dayText, endText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { listText } from "#words/number-text.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
@@ -105,14 +105,17 @@ const tasksText = (
     return {
       day: dayText(date, p.start),
       cells: [
-        `${clockText(p.start)}–${clockText(p.end)}`,
+        `${clockText(p.start)}–${endText(date, p.start, p.end)}`,
         task === undefined ? p.task : taskText(task),
         task === undefined
           ? ""
           : versionTitle(listText([task.dish, ...(task.alsoFor ?? [])].map(title)), task.version),
         task === undefined ? "" : placesOfTask(p, task, evening.menu.sitting.region),
       ],
-      below: [...(task === undefined ? [] : freeTimes(p, task)), ...(why ? whyLines(evening, p, names) : [])],
+      below: [
+        ...(task === undefined ? [] : freeTimes(p, task, date)),
+        ...(why ? whyLines(evening, p, names) : []),
+      ],
     };
   });
   const lines = tableText(
@@ -173,12 +176,12 @@ const placesOfTask = (placed: Placed, task: Task, region: string): string =>
   ]);
 
 /** Stretches of an attended task in which the cook is free: "goes alone 17:11–17:25 and 17:32–17:45". */
-const freeTimes = (placed: Placed, task: Task): readonly string[] => {
+const freeTimes = (placed: Placed, task: Task, date: string): readonly string[] => {
   if (placed.cook === null) return [];
   const free = task.segments.flatMap((segment, i) => {
     const start = placed.segments[i];
     if (start === undefined || segment.attention !== "none" || segment.minutes.likely < leastFree) return [];
-    return [`${clockText(start)}–${clockText(start + Math.ceil(segment.minutes.likely))}`];
+    return [`${clockText(start)}–${endText(date, start, start + Math.ceil(segment.minutes.likely))}`];
   });
   return free.length === 0 ? [] : [`${attentionLabels.none} ${listText(free)}`];
 };

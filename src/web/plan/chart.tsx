@@ -1,5 +1,5 @@
 import type { CourseLanding } from "#engine/index.ts";
-import { clockText } from "#words/clock.ts";
+import { clockText, endText } from "#words/clock.ts";
 import { attentionLabels } from "#words/labels.ts";
 import { taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
@@ -121,7 +121,7 @@ const BarShape = ({
       data-key={key}
       tabindex={key === stop ? 0 : -1}
       aria-pressed={key === selected}
-      aria-label={`${text}, ${names.dishes(bar.task)}, ${row.name}, ${clockText(bar.from)} to ${clockText(bar.to)} (${durationText(bar.to - bar.from)}), ${attentions}${heat === "" ? "" : `, ${heat}`}, for ${names.course(bar.task.course)}`}
+      aria-label={`${text}, ${names.dishes(bar.task)}, ${row.name}, ${clockText(bar.from)} to ${endText(names.date, bar.from, bar.to)} (${durationText(bar.to - bar.from)}), ${attentions}${heat === "" ? "" : `, ${heat}`}, for ${names.course(bar.task.course)}`}
       onClick={() => select(key, bar)}
       onKeyDown={(e) => move(key, e)}
     >

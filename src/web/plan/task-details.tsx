@@ -1,7 +1,7 @@
 import { useMemo } from "preact/hooks";
 import { chainOf, type Plan, type Station, type TaskId } from "#engine/index.ts";
 import { linkTexts } from "#words/chain-text.ts";
-import { clockText, momentText } from "#words/clock.ts";
+import { clockText, endText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { causeText, taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
@@ -42,7 +42,7 @@ export const TaskDetails = ({
                 <span>
                   <b>
                     {bar.segment === 0 ? momentText(names.date, bar.from) : clockText(bar.from)} to{" "}
-                    {clockText(bar.to)}
+                    {endText(names.date, bar.from, bar.to)}
                   </b>{" "}
                   {[
                     durationText(bar.to - bar.from),
