@@ -58,7 +58,10 @@ describe("lengths and heat as cooks say them", () => {
     ["Start it at 230, down to 170 after a quarter of an hour.", "bake 15 c230; adjust-heat c170"],
     ["Bake at 250 with steam, dropping to 220 after ten minutes.", "bake 10 c250; adjust-heat c220"],
     ["Roast at 180 for an hour. Lamb is ready at 60.", "roast 60 c180 core 60"],
-    ["Roast at 180 for an hour. Rest it for 20 minutes. It should read 63.", "roast 60 c180 core 63; rest 20"],
+    [
+      "Roast at 180 for an hour. Rest it for 20 minutes. It should read 63.",
+      "roast 60 c180 core 63; rest 20",
+    ],
     ["You want the oven at 200.", "preheat c200"],
     ["One oven at 220, the other at 150.", "preheat c220; preheat c150"],
     ["Water bath at 52 for 25 minutes.", "sous-vide 25 c52"],
