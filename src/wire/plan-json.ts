@@ -1,6 +1,6 @@
 import { type CourseChain, courseChains, type Evening, type Task } from "#engine/index.ts";
 import { civilDate, clockText, dateOfDay, dayNumber, isoText } from "#words/clock.ts";
-import { causeText, taskText } from "#words/plan-text.ts";
+import { cardWords, causeText, taskText } from "#words/plan-text.ts";
 import { clashJson } from "./clash-json.ts";
 
 /** A moment as ISO 8601 local time, "2026-10-16T14:05"; the minutes alone when the sitting has no date. */
@@ -95,6 +95,7 @@ export const planJson = (evening: Evening) => {
         }),
         because: placed.because.map((cause) => ({ ...cause, text: causeText(cause, names, placed.start) })),
         span: task?.span ?? null,
+        words: task === undefined ? null : cardWords(evening.dishes, task),
       };
     }),
     unplaced: plan.unplaced.map((id) => ({ id, text: names.task(id) })),

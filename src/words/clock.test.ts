@@ -57,9 +57,10 @@ describe("civil dates", () => {
   it.each([
     [600, 720, "12:00"],
     [600, 1440, "00:00"],
-    [600, 1500, "Fri 1 Jan 01:00"],
-    [775, 775 + 2880, "Sat 2 Jan 12:55"],
+    [600, 1500, "Fri 01:00"],
+    [775, 775 + 2880, "Sat 12:55"],
     [600, 600, "10:00"],
+    [600, 600 + 10 * 1440, "Sun 10 Jan 10:00"],
   ])("a stretch from %i to %i ends at %s", (from, to, text) => {
     expect(endText("2026-12-31", from, to)).toBe(text);
   });

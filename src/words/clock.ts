@@ -104,11 +104,13 @@ const shortDayText = (sittingDate: string, moment: number): string => {
 export const momentText = (sittingDate: string, moment: number): string =>
   `${shortDayText(sittingDate, moment)} ${clockText(moment)}`;
 
-/** The end of a stretch of time: the time alone on the day it began, with its day on another ("Sat 13 Jun 12:55"). */
-export const endText = (sittingDate: string, from: number, to: number): string =>
-  Math.floor(Math.round(from) / 1440) === Math.floor((Math.round(to) - 1) / 1440) || to <= from
-    ? clockText(to)
-    : momentText(sittingDate, to);
+/** The end of a stretch of time: the time alone on the day it began, with the day on another ("Sat 12:55"). */
+export const endText = (sittingDate: string, from: number, to: number): string => {
+  if (to <= from || Math.floor(Math.round(from) / 1440) === Math.floor((Math.round(to) - 1) / 1440))
+    return clockText(to);
+  const day = shortDayText(sittingDate, to);
+  return `${to - from < 6 * 1440 && civilDate(sittingDate) !== null ? day.slice(0, 3) : day} ${clockText(to)}`;
+};
 
 /** How far the day of a moment is from the sitting: "on the day", "the day before", "3 days before". */
 export const relativeDayText = (moment: number): string => {

@@ -1,4 +1,4 @@
-import type { Cause, GoalLevel, LagReason, Task } from "#engine/index.ts";
+import type { Cause, Dish, GoalLevel, LagReason, Task } from "#engine/index.ts";
 import { clockText, momentText } from "./clock.ts";
 import { lagLabels } from "./labels.ts";
 import { capital, countText, listText, numberText } from "./number-text.ts";
@@ -9,6 +9,17 @@ export const taskText = (task: Pick<Task, "verb" | "objects" | "amount" | "thenC
   const what = task.objects.length > 0 ? ` ${listText(task.objects)}` : "";
   const amount = task.amount === null ? "" : ` (${amountText(task.amount)})`;
   return `${capital(task.verb)}${what}${amount}${task.thenClean === true ? ", clean down" : ""}`;
+};
+
+/** The words of the card that a task comes from, on one line; null for a task that no card tells. */
+export const cardWords = (
+  dishes: readonly Pick<Dish, "source" | "text">[],
+  task: Pick<Task, "dish" | "span">,
+): string | null => {
+  const text = dishes.find((d) => d.source === task.dish)?.text;
+  return text === undefined || task.span === null
+    ? null
+    : text.slice(task.span.start, task.span.end).replace(/\s+/g, " ").trim();
 };
 
 const amountText = ({ value, unit }: NonNullable<Task["amount"]>): string => {

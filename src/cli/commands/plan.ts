@@ -12,7 +12,7 @@ import { chainText, courseChainTexts } from "#words/chain-text.ts";
 import { clockText, dayText, endText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { listText } from "#words/number-text.ts";
-import { causeText, taskText } from "#words/plan-text.ts";
+import { cardWords, causeText, taskText } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
 import { versionTitle } from "#words/version-text.ts";
 import { clashesText } from "../show/clashes.ts";
@@ -28,7 +28,12 @@ export const planCommand = sittingCommand({
   summary: "show who does what and when, so that each course lands on time",
   about: "Prints when each course is due and lands, then a list for each cook, then what goes by itself.",
   examples: ["tamis plan demo/lantern-supper/sitting.yaml", "tamis plan --why sitting.yaml"],
-  options: { why: { type: "boolean", help: "say with each task why it stands where it stands" } },
+  options: {
+    why: {
+      type: "boolean",
+      help: "say with each task the words of the card, and why it stands where it stands",
+    },
+  },
   searches: true,
   text: (evening, paint, flag, _, keepGoing) => planText(evening, paint, flag("why"), keepGoing),
   json: (evening, keepGoing) => ({
@@ -135,12 +140,15 @@ const tasksText = (
 
 /** Why a task stands where it stands, and, where that is pinned by others in turn, the chain to its course. */
 const whyLines = (
-  { plan }: Evening,
+  evening: Evening,
   placed: Placed,
   names: ReturnType<typeof planNames>["names"],
 ): readonly string[] => {
-  const chain = chainOf(plan, placed.task);
+  const chain = chainOf(evening.plan, placed.task);
+  const task = evening.prep.tasks.find((t) => t.id === placed.task);
+  const words = task === undefined ? null : cardWords(evening.dishes, task);
   return [
+    ...(words === null ? [] : [`“${words}”`]),
     ...placed.because.map((cause) => `because ${causeText(cause, names, placed.start)}`),
     ...(chain.length > 1 ? [`which stands there because ${chainText(chain, names)}`] : []),
   ];

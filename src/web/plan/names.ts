@@ -1,6 +1,6 @@
 import type { Evening, Task } from "#engine/index.ts";
 import { listText } from "#words/number-text.ts";
-import { taskText } from "#words/plan-text.ts";
+import { cardWords, taskText } from "#words/plan-text.ts";
 
 /** Look-ups that the plan's views share. */
 export type PlanNames = {
@@ -14,6 +14,8 @@ export type PlanNames = {
   readonly course: (index: number) => string;
   /** The titles of all dishes that a task is done for. */
   readonly dishes: (task: Task) => string;
+  /** The words of the card that it comes from; null for none. */
+  readonly words: (task: Task) => string | null;
 };
 
 /** Names of tasks, courses and dishes of an evening. */
@@ -36,5 +38,6 @@ export const namesOf = ({ prep, plan, menu, dishes }: Evening): PlanNames => {
     taskOf: (id) => tasks.get(id) ?? null,
     course: (index) => menu.sitting.courses[index]?.name ?? "",
     dishes: ({ dish, alsoFor = [] }) => listText([dish, ...alsoFor].map((id) => titles.get(id) ?? id)),
+    words: (task) => cardWords(dishes, task),
   };
 };

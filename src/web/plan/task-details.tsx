@@ -21,6 +21,7 @@ export const TaskDetails = ({
   names: PlanNames;
 }) => {
   const task = id === null ? null : names.taskOf(id);
+  const words = task === null ? null : names.words(task);
   const placed = plan.placed.find((p) => p.task === id);
   const chain = useMemo(() => (id === null ? [] : chainOf(plan, id)), [plan, id]);
   return (
@@ -35,6 +36,7 @@ export const TaskDetails = ({
             {versionText(task.version) !== "" && <span class="tag">{versionText(task.version)}</span>}
             <span class="soft"> for {names.course(task.course)}</span>
           </p>
+          {words !== null && <blockquote class="card-words">{words}</blockquote>}
           <ul class="plain segments">
             {barsOf(placed, task).map((bar) => (
               <li key={bar.segment}>
