@@ -2,12 +2,16 @@ import { numberAt } from "./number-at.ts";
 import { isDash, isTimeWord, type Length, text } from "./read-length.ts";
 import type { Token } from "./tokens.ts";
 
-type Bare = Length & { readonly kind: "more" | "interval" | "last" | "wait" | null };
+type Bare = Length & { readonly kind: "more" | "interval" | "last" | "wait" | "side" | null };
 
 /** True for a word behind which cooks leave out "minutes": "give it ten", "for twenty", "every five". */
 export const leadsToBare = (word: string): boolean => leads.has(word);
 
-const leads = new Set("for give another further every last final after max tops".split(" "));
+const leads = new Set(
+  "for give another further every last final after max tops side rest lid knead prove simmer stand boil soak infuse".split(
+    " ",
+  ),
+);
 
 // Work that takes a length of time: "bake for 25" is minutes, "enough for 25" are people.
 const takesTime =
@@ -29,6 +33,9 @@ const closes = (tokens: readonly Token[], at: number): boolean => {
 export const bareMinutes = (tokens: readonly Token[], i: number): Bare | null => {
   const figure = numberAt(tokens, i);
   if (figure === null || figure.value < 2 || figure.value > 120) return null;
+  const side = sideBehind(tokens, figure.next);
+  if (side > 0 && tokens.slice(0, i).some((t) => takesTime.test(t.text)))
+    return { low: figure.value, likely: figure.value, high: figure.value, next: figure.next, kind: "side" };
   // Halves and quarters are of something else.
   if (figure.value % 0.5 !== 0 || text(tokens, figure.next + 1) === "a") return null;
   const kind = leadOf(tokens, i);
@@ -46,6 +53,14 @@ export const bareMinutes = (tokens: readonly Token[], i: number): Bare | null =>
   return { low: figure.value, likely: (figure.value + high) / 2, high, next, kind };
 };
 
+/** "Ten a side", "four on each side": how many words say so; 0 for none. */
+const sideBehind = (tokens: readonly Token[], at: number): number => {
+  const start = text(tokens, at) === "on" ? at + 1 : at;
+  return /^(a|an|per|each|either)$/.test(text(tokens, start)) && /^sides?$/.test(text(tokens, start + 1))
+    ? 2
+    : 0;
+};
+
 /** What the words before a bare number make of it; undefined when they make it no time, null for a plain length. */
 const leadOf = (tokens: readonly Token[], i: number): Bare["kind"] | undefined => {
   let at = i - 1;
@@ -61,7 +76,7 @@ const leadOf = (tokens: readonly Token[], i: number): Bare["kind"] | undefined =
   switch (lead) {
     case "another":
     case "further":
-      return /^(for|it|them|a|that)$/.test(text(tokens, at - 1)) ||
+      return /^(for|it|them|a|that|then|and|,)$/.test(text(tokens, at - 1)) ||
         takesTime.test(text(tokens, at - 1)) ||
         given(tokens, at)
         ? "more"
@@ -71,19 +86,33 @@ const leadOf = (tokens: readonly Token[], i: number): Bare["kind"] | undefined =
         ? null
         : undefined;
     case "every":
-      return /ing$/.test(text(tokens, at - 1)) || /^(it|them|,)$/.test(text(tokens, at - 1))
-        ? "interval"
-        : undefined;
+      return tokens[at - 1]?.kind === "number" ? undefined : "interval";
     case "last":
     case "final":
-      return text(tokens, at - 1) === "the" && working ? "last" : undefined;
+      return text(tokens, at - 1) === "the" && (working || /^(for|in)$/.test(text(tokens, at - 2)))
+        ? "last"
+        : undefined;
     case "after":
       return /ing$/.test(text(tokens, at - 1)) || at === 0 || text(tokens, at - 1) === "check"
         ? "wait"
         : undefined;
     default:
-      return given(tokens, at) ? null : undefined;
+      return given(tokens, at) || standsAlone(tokens, i, at) ? null : undefined;
   }
+};
+
+const goesOnAlone = /^(rest|knead|prove|simmer|stand|boil|lid|covered|steep|soak|infuse)$/;
+
+/** "Knead ten minutes, rest five, knead five", "off the heat, lid on, ten": a number in words that closes what goes on by itself. */
+const standsAlone = (tokens: readonly Token[], i: number, lead: number): boolean => {
+  if (tokens[i]?.kind !== "word" || lead !== i - 1) return false;
+  const end = tokens[numberAt(tokens, i)?.next ?? i];
+  if (end !== undefined && !/^[,.;]$/.test(end.text)) return false;
+  const comma = text(tokens, lead) === "," ? lead - 1 : lead;
+  return (
+    goesOnAlone.test(text(tokens, comma)) ||
+    (text(tokens, comma) === "on" && text(tokens, comma - 1) === "lid")
+  );
 };
 
 /** "Give it ten", "give the onions a good ten". */

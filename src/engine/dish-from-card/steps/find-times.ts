@@ -1,6 +1,7 @@
 import type { Estimate } from "../../measure/estimate.ts";
 import { type Minutes, minutes } from "../../measure/units.ts";
 import { bareMinutes, leadsToBare } from "./bare-minutes.ts";
+import { numberAt } from "./number-at.ts";
 import { isDash, isTimeWord, type Length, night, readLength, text } from "./read-length.ts";
 import type { Token } from "./tokens.ts";
 
@@ -43,7 +44,7 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
   while (i < tokens.length) {
     const span = readLength(tokens, i);
     if (span === null) {
-      const bare = bareMinutes(tokens, i);
+      const bare = plusBare(tokens, i, found.at(-1)) ?? bareMinutes(tokens, i);
       if (bare !== null) {
         found.push(phrase(bare.kind ?? kindOf(tokens, i, bare.next), bounded(tokens, i, bare), i));
         i = bare.next;
@@ -68,10 +69,30 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
       continue;
     }
     const kind = over ? "more" : kindOf(tokens, i, span.next);
+    // "Overnight, eight hours at the least": the hours say how long the night is.
+    const last = found.at(-1);
+    if (last?.long && kind === "length" && i - last.to <= 2 && isNight(last.minutes))
+      found.pop();
     found.push(phrase(kind, bounded(tokens, i, span), i));
     i = span.next;
   }
-  return found;
+  const eve = found.length > 0 ? -1 : nightBefore(tokens);
+  return eve < 0 ? found : [phrase("length", night(eve + 2), eve)];
+};
+
+const isNight = ({ low, high }: Estimate<Minutes>): boolean => low === 480 && high === 720;
+
+const readyAhead = /^(marinate|salt|brine|soak|cure|steep|infuse)$/;
+
+/** "Salt it the night before": it stands so till then; -1 where nothing is left to stand. */
+const nightBefore = (tokens: readonly Token[]): number => {
+  const at = tokens.findIndex(
+    (t, i) =>
+      /^(night|day|evening)$/.test(t.text) &&
+      text(tokens, i - 1) === "the" &&
+      text(tokens, i + 1) === "before",
+  );
+  return at > 0 && tokens.slice(0, at).some((t) => readyAhead.test(t.text)) ? at : -1;
 };
 
 /** "3 days old", "a 3-day-old loaf". */
@@ -84,11 +105,27 @@ const plusOver = (tokens: readonly Token[], i: number, next: number, follows: bo
   (text(tokens, i - 1) === "plus" || /^(over|extra)$/.test(text(tokens, next))) &&
   tokens.slice(0, i).some((t) => /^(plus|and)$/.test(t.text));
 
+/** "A quarter of an hour a kilo plus twenty", "25 minutes to the pound and 25 over": minutes, for the length before is a rate. */
+const plusBare = (
+  tokens: readonly Token[],
+  i: number,
+  last: TimePhrase | undefined,
+): (Length & { readonly kind: "more" }) | null => {
+  if (last?.kind !== "rate" || i - last.to > 7) return null;
+  const joined = tokens.slice(last.to, i).some((t) => /^(plus|and)$/.test(t.text));
+  const figure = joined ? numberAt(tokens, i) : null;
+  if (figure === null || figure.value < 5 || figure.value > 60) return null;
+  const after = text(tokens, figure.next);
+  return /^(|[,.;)]|over|extra|more|at|then)$/.test(after)
+    ? { low: figure.value, likely: figure.value, high: figure.value, next: figure.next, kind: "more" }
+    : null;
+};
+
 /** "Ten minutes before the end", "a few minutes less than usual", "with ten minutes to go": no length of what is done. */
 const saysWhen = (tokens: readonly Token[], from: number, next: number): boolean => {
   const behind = [0, 1, 2].map((k) => text(tokens, next + k)).join(" ");
   if (
-    /^(less|fewer|short of|under the (?!foil|lid|grill|cloth|tap|weight|press|lamp)\w+|before the end|from the end|before the time|to go)\b/.test(
+    /^(less|fewer|short of|under the (?!foil|lid|grill|cloth|tap|weight|press|lamp)\w+|before the end|from the end|before the time|to go|ahead of)\b/.test(
       behind,
     )
   )
@@ -125,9 +162,19 @@ const bounded = (tokens: readonly Token[], from: number, span: Length): Length =
   if (
     /^(least|minimum)$/.test(one) ||
     (one === "of" && two === "minimum") ||
-    (one === "than" && /^(less|more)$/.test(two))
+    (one === "than" && /^(less|more)$/.test(two)) ||
+    (one === "of" && two === "upwards") ||
+    isLeast(tokens, span.next)
   )
     return { ...span, high: Math.max(span.high, span.likely * 1.5) };
+  const hedge = hedgeOf(tokens, from);
+  if (hedge !== null && span.low === span.high)
+    return {
+      ...span,
+      low: span.low * hedge[0],
+      likely: span.likely * hedge[1],
+      high: span.high * hedge[2],
+    };
   if (
     (one === "to" && two === "up") ||
     one === "maximum" ||
@@ -143,6 +190,30 @@ const bounded = (tokens: readonly Token[], from: number, span: Length): Length =
     (one === "good" && two === "a");
   if (about && span.low === span.high) return { ...span, low: span.low * 0.9, high: span.high * 1.15 };
   return span;
+};
+
+/** "Eight hours at the least", "three hours or more", "four hours minimum". */
+const isLeast = (tokens: readonly Token[], next: number): boolean => {
+  const [a = "", b = "", c = "", d = ""] = [0, 1, 2, 3].map((k) => text(tokens, next + k));
+  if (/^(minimum|plus)$/.test(a)) return /^(|[,.;)]|and|then)$/.test(b);
+  if (a === "or" && /^(more|longer)$/.test(b)) return true;
+  return a === "at" && (b === "least" || (b === "the" && (c === "least" || (c === "very" && d === "least"))));
+};
+
+type Hedge = readonly [low: number, likely: number, high: number];
+
+/** "The best part of an hour", "getting on for two hours", "well over an hour": how far from the round length. Common practice, no source. */
+const hedgeOf = (tokens: readonly Token[], from: number): Hedge | null => {
+  const [one = "", two = "", three = ""] = before(tokens, from, 3);
+  if (one === "of" && two === "part" && /^(best|better|good)$/.test(three)) return [0.85, 0.92, 1];
+  if (
+    (one === "for" && two === "on") ||
+    (one === "on" && /^(nigh|close|near)$/.test(two)) ||
+    (/^(of)$/.test(one) && /^(shy|short)$/.test(two))
+  )
+    return [0.85, 0.95, 1];
+  if (/^(over|above)$/.test(one)) return two === "well" ? [1, 1.15, 1.35] : [1, 1.08, 1.2];
+  return null;
 };
 
 const before = (tokens: readonly Token[], i: number, count: number): readonly string[] =>

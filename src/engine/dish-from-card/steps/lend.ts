@@ -10,9 +10,14 @@ export const canLend = (action: Action | undefined): boolean =>
 export const lendTime = (clause: Clause, actions: Action[]): void => {
   const last = actions.at(-1);
   // "If you leave it for longer than ten minutes, it sinks" says nothing of how long to serve it.
-  if (last === undefined || /^(serve|plate)$/.test(last.technique ?? "") || clause.tokens[0]?.text === "if")
+  if (
+    last === undefined ||
+    /^(serve|plate)$/.test(last.technique ?? "") ||
+    /^(if|best|better|good|keeps?|eat)$/.test(clause.tokens[0]?.text ?? "")
+  )
     return;
-  const length = clause.times.find((t) => t.kind === "length");
+  // "Forty minutes later it should be brown": so long it went on.
+  const length = clause.times.find((t) => t.kind === "length" || (t.kind === "wait" && !t.long));
   const open = last.minutes === null || last.minutes.assumed;
   actions[actions.length - 1] = {
     ...last,

@@ -132,6 +132,19 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
   const first = text(tokens, i);
   if (first === "overnight") return night(i + 1);
   const second = text(tokens, i + 1);
+  // "Till tomorrow", "until the following morning", "down to 5 inside the hour"
+  if (first === "until" || first === "till") {
+    const named = /^(the|next|following)$/.test(second);
+    let day = i + 1;
+    while (/^(the|next|following)$/.test(text(tokens, day))) day += 1;
+    if (
+      text(tokens, day) === "tomorrow" ||
+      (/^(morning|day)$/.test(text(tokens, day)) && (named || day === i + 1))
+    )
+      return night(day + 1);
+  }
+  if (/^(inside|within)$/.test(first) && second === "the" && text(tokens, i + 2) === "hour")
+    return exact(60, i + 3);
   if (second === "night") {
     if (/^(all|during|over)$/.test(first)) return night(i + 2);
     if (first === "the" && /^(for|through)$/.test(text(tokens, i - 1))) return night(i + 2);
@@ -227,6 +240,12 @@ const withSmaller = (tokens: readonly Token[], span: Length, unit: number): Leng
   if (part !== null && unitAt(tokens, part.next) === null) return longer(span, part.value * unit, part.next);
   const more = numberAt(tokens, at);
   if (more === null) return span;
+  // "1 min 30": what is less than a minute are seconds.
+  if (unit === 1 && at === span.next && more.value >= 10 && more.value < 60 && more.value % 5 === 0) {
+    const after = tokens[more.next];
+    const ends = after === undefined || after.kind === "mark" || closes.test(after.text);
+    return ends && unitAt(tokens, more.next) === null ? longer(span, more.value / 60, more.next) : span;
+  }
   const smaller = unitAt(tokens, more.next);
   if (smaller !== null)
     return smaller.minutes < unit ? longer(span, more.value * smaller.minutes, smaller.next) : span;
@@ -263,7 +282,7 @@ const secondNumber = (
 
 // "or overnight", "and up to 24 hours", ", ideally overnight", "(preferably 4 hours)".
 const openEnd =
-  /^(up|preferably|ideally|even|better|still|for|to|optionally|maybe|perhaps|as|long|at|most|even-better|the|very|best)$/;
+  /^(up|preferably|ideally|even|better|still|for|to|optionally|maybe|perhaps|possibly|anything|as|long|at|most|even-better|the|very|best)$/;
 
 /** The greater of two lengths that words join ("at least 4 hours and up to 24", "2 hours, better still overnight"). */
 const upTo = (tokens: readonly Token[], first: Length): Length | null => {
@@ -283,12 +302,21 @@ const upTo = (tokens: readonly Token[], first: Length): Length | null => {
     .join(" ");
   if (!(words > 0 || (joint && text(tokens, at - 1) === "or"))) return null;
   if (joint && text(tokens, at - 1) !== "or" && !/^up to$/.test(said)) return null;
-  if (!joint && !/^(up to|preferably|ideally|even better|better still|better|optionally|best)$/.test(said))
+  const maybe = /^(maybe|perhaps|possibly)$/.test(said);
+  if (
+    !joint &&
+    !maybe &&
+    !/^(up to|preferably|ideally|even better|better still|better|optionally|best)$/.test(said)
+  )
     return null;
+  // "20 to 25 minutes, maybe 30 for a big one" is of another piece.
+  const same = (next: number): boolean => !maybe || !/^(for|if)$/.test(text(tokens, next));
   const second = lengthAt(tokens, at + words);
-  if (second !== null) return second.long === true || second.high > first.low ? second : null;
-  // "At least 4 hours and up to 24."
-  const bare = said === "up to" ? numberAt(tokens, at + words) : null;
+  if (second !== null)
+    return second.long === true || (second.high > first.low && same(second.next)) ? second : null;
+  // "At least 4 hours and up to 24", "three and a half hours, maybe four".
+  const bare = said === "up to" || maybe ? mixedAt(tokens, at + words) : null;
+  if (bare !== null && !same(bare.next)) return null;
   const unit = first.low >= 1440 ? 1440 : first.low >= 60 ? 60 : 1;
   return bare !== null && bare.value * unit > first.low ? exact(bare.value * unit, bare.next) : null;
 };
@@ -334,7 +362,7 @@ const spanning = (first: Length, second: Length): Length => ({
 // Units, and words of a time that holds no unit of its own.
 const timeWords = new Set([
   ...Object.keys(unitMinutes),
-  ..."overnight half-hour half-an-hour half-minute half-an-minute m s ' ’ ′".split(" "),
+  ..."overnight tomorrow morning half-hour half-an-hour half-minute half-an-minute m s ' ’ ′".split(" "),
 ]);
 
 /** True for a word without which there is no length of time. */

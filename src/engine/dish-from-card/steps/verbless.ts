@@ -31,7 +31,10 @@ const foodsBefore = ({ tokens, i, hits, isFood }: Asked): boolean => {
   let seen = false;
   for (let at = i - 1; at >= from; at -= 1) {
     const here = word(tokens, at);
-    if (beings.has(here) || modals.has(here) || prepositions.has(here)) return false;
+    // "The rest of the garlic", "half of the onions".
+    const share =
+      here === "of" && /^(rest|half|most|some|all|quarter|third|remainder)$/.test(word(tokens, at - 1));
+    if (beings.has(here) || modals.has(here) || (prepositions.has(here) && !share)) return false;
     if (/^[;:]$/.test(here) || (here === "," && hits.length > 0)) break;
     if (isFood(at) || (/^(yolks?|whites?|rest|meat|mixture|sauce|reduction|lot)$/.test(here) && at < i))
       seen = true;
