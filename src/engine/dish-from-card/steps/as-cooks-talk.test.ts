@@ -67,6 +67,7 @@ describe("lengths and heat as cooks say them", () => {
     ["Water bath at 52 for 25 minutes.", "sous-vide 25 c52"],
     ["Bake 25 mins @ 180.", "bake 25 c180"],
     ["Leave it to rest for half an hour under the foil.", "rest 30"],
+    ["Get the oven really hot, 220. Roast for an hour.", "preheat c220; roast 60 c220"],
     ["Plunge into boiling salted water for 2 minutes.", "blanch 2"],
     ["Lid on, oven at 140, three hours.", "bake 180 c140"],
     ["Heat the oven to 200. Put it in a tin. Forty minutes.", "preheat c200; put; bake 40 c200"],

@@ -71,8 +71,7 @@ export const findTimes = (tokens: readonly Token[]): readonly TimePhrase[] => {
     const kind = over ? "more" : kindOf(tokens, i, span.next);
     // "Overnight, eight hours at the least": the hours say how long the night is.
     const last = found.at(-1);
-    if (last?.long && kind === "length" && i - last.to <= 2 && isNight(last.minutes))
-      found.pop();
+    if (last?.long && kind === "length" && i - last.to <= 2 && isNight(last.minutes)) found.pop();
     found.push(phrase(kind, bounded(tokens, i, span), i));
     i = span.next;
   }
