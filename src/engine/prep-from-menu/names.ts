@@ -1,6 +1,6 @@
 import type { Dish, Ingredient } from "../model/dish.ts";
 import type { Task } from "../model/prep.ts";
-import { type Draft, totalMinutes } from "./drafts.ts";
+import { attendedMinutes, type Draft, totalMinutes } from "./drafts.ts";
 import type { Portioned, Unit, Work } from "./work.ts";
 
 /** Foods named on a task; more make a list nobody reads. */
@@ -8,6 +8,16 @@ const mostObjects = 3;
 
 /** What weighs less than this part of the main food, such as the fat that it browns in, does not name the work. */
 const leastOfMain = 0.02;
+
+/** Work that only readies or keeps: it names a task that has nothing else in it. */
+const beside: ReadonlySet<string> = new Set(["preheat", "adjust-heat", "keep-warm", "warm-plates"]);
+
+/** How much a unit is what its task is about: what cooks before what takes hands, and what only stands last. */
+const weightOf = (unit: Unit): number => {
+  if (beside.has(unit.technique?.id ?? "")) return -1;
+  const r = rank(unit);
+  return r > 0 ? totalMinutes(unit.segments) + r * 5 : attendedMinutes(unit.segments);
+};
 
 const rank = (unit: Unit): number => {
   const { station } = unit.action;
@@ -21,8 +31,7 @@ const rank = (unit: Unit): number => {
  * the foods that went in by then, or the part or the dish when those are the least of it.
  */
 export const nameOf = (draft: Draft, work: Work): Pick<Task, "verb" | "objects"> => {
-  const weight = (unit: Unit): number => totalMinutes(unit.segments) + rank(unit) * 5;
-  const main = draft.units.reduce((a, b) => (weight(b) > weight(a) ? b : a), draft.units[0] as Unit);
+  const main = draft.units.reduce((a, b) => (weightOf(b) > weightOf(a) ? b : a), draft.units[0] as Unit);
   const foods = draft.units
     .slice(0, draft.units.indexOf(main) + 1)
     .flatMap((unit) => foodsOf(unit, work))
@@ -33,8 +42,17 @@ export const nameOf = (draft: Draft, work: Work): Pick<Task, "verb" | "objects">
   const objects = most
     ? foods.filter((f) => f.grams >= heaviest * leastOfMain).flatMap((food) => food.names)
     : [main.step.part ?? work.dish.title];
-  return { verb: main.action.verb, objects: [...new Set(objects)].slice(0, mostObjects) };
+  return { verb: verbOf(main), objects: [...new Set(objects)].slice(0, mostObjects) };
 };
+
+/** The cook's own verb, or what is really done where the words only put a thing somewhere: "put back" that simmers. */
+const verbOf = ({ action, technique }: Unit): string => {
+  const own = technique?.verbs ?? [];
+  return placing.test(action.verb) && !own.includes(action.verb) ? (own[0] ?? action.verb) : action.verb;
+};
+
+const placing =
+  /^(put|put back|return|give|go|go in|get|take|whack|stick|bung|pop|slide|shove|throw|leave|set|cover|add|turn|back)\b/;
 
 /** The foods an action takes, with what their line weighs on the card. */
 const foodsOf = (

@@ -33,13 +33,13 @@ const sorts: readonly (readonly [words: string, sort: Sort])[] = [
     { low: 80, high: 290, fives: true, dial: true },
   ],
   ["grill barbecue bbq griddle plancha", { low: 120, high: 350, fives: true, dial: true }],
-  ["oil fat fryer lard dripping deep-fry deep-fried fry fries fried frying tallow", { low: 60, high: 210 }],
+  ["oil fat fryer lard dripping deep-fry deep-fried fry fries fried frying tallow", { low: 40, high: 210 }],
   [
     "sugar syrup caramel toffee fudge jam marmalade nougat honeycomb jelly ball crack setting",
     { low: 40, high: 185 },
   ],
   [
-    "milk cream custard chocolate yoghurt yogurt water bath sous vide poach poaching melt temper rewarm cool cooled cools warm curd sabayon yolks stock butter infuse brew pasteurise pasteurize confit drop drops dropped fall falls fell down heat heats heated reheat",
+    "milk cream custard chocolate yoghurt yogurt water bath sous vide poach poaching melt temper rewarm cool cooled cools warm curd sabayon yolks stock butter infuse brew pasteurise pasteurize confit drop drops dropped fall falls fell down heat heats heated reheat flame stir stirring whisk whisking simmer blip",
     { low: 20, high: 100 },
   ],
   ["hold keep holding held hot hot-hold", { low: 40, high: 95 }],
@@ -47,7 +47,7 @@ const sorts: readonly (readonly [words: string, sort: Sort])[] = [
   ["smoke smoker smoking", { low: 10, high: 150 }],
   ["dehydrate dehydrator dry drying plates", { low: 30, high: 95 }],
   ["prove proves proved proving prover proof dough rise ferment", { low: 18, high: 45 }],
-  ["fridge refrigerator chill chilled chiller chilling retard", { low: 0, high: 12 }],
+  ["fridge refrigerator chill chilled chiller chilling retard ice iced down cool", { low: 0, high: 12 }],
   ["freeze freezer frozen freezing churn churning", { low: -40, high: 0 }],
   // Work that is done in an oven as well as elsewhere, and words that steer its heat.
   [
@@ -175,8 +175,7 @@ const settingOf = (tokens: readonly Token[], figure: Figure, region: Region): nu
   const { from, to, value, lead } = figure;
   const prev = text(tokens, lead);
   const led = leads.has(prev) || (lead < from - 1 && isDial(prev));
-  const placed =
-    places.has(prev) || (/^[,(:]$/.test(prev) && [1, 2].some((k) => places.has(text(tokens, lead - k))));
+  const placed = places.has(prev) || (/^[,(:]$/.test(prev) && placeBefore(tokens, lead));
   if (!led && !placed) return openFigure(tokens, figure, region);
   if (value < 20 && !/^(at|to|below|under|than|fridge|freezer|chiller|until|till|it's|is)$/.test(prev))
     return null;
@@ -191,6 +190,18 @@ const settingOf = (tokens: readonly Token[], figure: Figure, region: Region): nu
     ? toCelsius(value, guessScale(value, region))
     : null;
 };
+
+/** "The oven, 220", "get the oven really hot, 220". */
+const placeBefore = (tokens: readonly Token[], lead: number): boolean => {
+  for (let at = lead - 1; at >= lead - 6; at -= 1) {
+    if (places.has(text(tokens, at))) return true;
+    if (at < lead - 1 && !howHot.test(text(tokens, at + 1))) return false;
+  }
+  return false;
+};
+
+const howHot =
+  /^(really|very|properly|nice|good|and|blazing|hot|hottest|low|slow|moderate|medium|full|on|up|high|right)$/;
 
 /** What the nearest word makes of a figure; what stands behind it is asked after the words just before it. */
 const nearest = (

@@ -104,6 +104,16 @@ const atStart = (asked: Asked): VerbHit | null => {
     tokens.length <= 8
   )
     return make(asked, "heat", "heat", i);
+  // "Milk, cream and vanilla to 85, off the heat."
+  const to = tokens.findIndex((t) => t.text === "to");
+  if (
+    to > 0 &&
+    to <= 10 &&
+    (numberAt(tokens, to + 1)?.value ?? 0) >= 30 &&
+    /^(|[°º,.;]|c|f|degrees?|and|then|off)$/.test(word(tokens, numberAt(tokens, to + 1)?.next ?? 0)) &&
+    onlyFoods({ ...asked, tokens: tokens.slice(0, to) })
+  )
+    return make(asked, "heat", "heat", i);
   if (tokens.length <= 16 && onlyFoods(asked)) return make(asked, "add", "add", tokens.length);
   return null;
 };
@@ -137,6 +147,16 @@ const back = (asked: Asked): VerbHit | null => {
   const next = word(tokens, i + 1);
   if (!/^(in|into|on|onto|to)$/.test(next)) return null;
   const opened = i === 0 || joint.test(word(tokens, i - 1));
+  // "Back to the heat, bring to 90": the order behind says what is done there.
+  if (
+    next === "to" &&
+    /^(heat|hob|stove|fire|flame)$/.test(word(tokens, i + 3)) &&
+    /^(,|and)$/.test(word(tokens, i + 4)) &&
+    verbReadings(word(tokens, i + 5)).some(
+      (r) => r.form === "base" && /^(heat|bring|boil|simmer|cook|warm)/.test(r.verb),
+    )
+  )
+    return null;
   const foods = !opened && hits.length === 0 && foodsBefore(asked);
   if (!opened && !foods) return null;
   const warms = stated(tokens, i + 1, /^(warm|heat|reheat)$/, 4) && stated(tokens, i + 2, /^through$/, 4);
