@@ -8,6 +8,7 @@ import type { Clause } from "./clauses.ts";
 import { isOnHeat } from "./find-details.ts";
 import { findMakes, findProducts } from "./find-products.ts";
 import { ovenHeat } from "./find-temperatures.ts";
+import { onJars } from "./heat-words.ts";
 import { inTheCold } from "./in-the-cold.ts";
 import { asMinutes, type Load, statedLength, usualLength } from "./length-of.ts";
 import { livePools, type Pool } from "./pools.ts";
@@ -42,8 +43,9 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   }
   const setting = clause.settings[0]?.celsius ?? null;
   if (setting !== null && setsOven(clause, said)) reader.ovenCelsius = setting;
+  const jars = onJars(clause, technique.id);
   const taken =
-    isOven || clause.again ? { fresh: [], again: [] } : takeIngredients(reader, clause, place.part);
+    isOven || clause.again || jars ? { fresh: [], again: [] } : takeIngredients(reader, clause, place.part);
   const fresh: Fresh[] = [...taken.fresh];
   const again: readonly Again[] = taken.again;
   const inMention = (i: number): boolean =>
@@ -116,7 +118,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   if (technique.id === "rub" && fresh.length === 0 && coversAll(clause))
     fresh.push(...takeImplied(reader, untouchedMain(reader), clause.verbAt, clause.verbTo));
 
-  const joined = isOven ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
+  const joined = isOven || jars ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
   const atWork = onTheFire(reader, clause, inMachine(clause, said, main), main);
   const standing = [...fresh.map((f) => f.ingredient), ...joined.flatMap((p) => [...p.contents])];
@@ -200,7 +202,11 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     every: clause.every,
     leastWait: wait === undefined ? null : minutes(wait.long ? wait.minutes.low : wait.minutes.likely),
   };
-  if (!isOven && !(steeringTechniques.has(technique.id) && fresh.length === 0 && joined.length === 0))
+  if (
+    !isOven &&
+    !jars &&
+    !(steeringTechniques.has(technique.id) && fresh.length === 0 && joined.length === 0)
+  )
     settle(reader, clause, chosen, action, place, { fresh, again, joined, lifted, products });
   return action;
 };
@@ -254,6 +260,14 @@ const onTheFire = (reader: StepReader, clause: Clause, said: Chosen, main: Pool 
       station: "burner",
       attention: /^(add|put)$/.test(said.technique.id) && length.minutes.likely >= 5 ? "mind" : "hands",
     };
+  // "Stir over a low flame to 82": it cooks while it is stirred.
+  if (
+    said.station === "hands" &&
+    /^(stir|whisk|beat|toss)$/.test(said.technique.id) &&
+    isOnHeat(clause.tokens) &&
+    (clause.settings.length > 0 || clause.core !== null || clause.cue !== null)
+  )
+    return { ...said, station: "burner", attention: "hands" };
   if (
     main.onHeat &&
     /^(bench|hands)$/.test(said.station) &&

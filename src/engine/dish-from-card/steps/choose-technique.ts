@@ -6,13 +6,15 @@ import {
   has,
   hasLength,
   inBoilingWater,
+  inColdWater,
   isWaterBath,
   keepsWarm,
-  keptWrapped,
+  takenTo,
   toFigure,
   toSimmer,
 } from "./heat-words.ts";
 import { isPreheat } from "./is-preheat.ts";
+import { stationOf } from "./station-of.ts";
 
 /** A technique with the station and attention that the words give it. */
 export type Chosen = {
@@ -24,17 +26,6 @@ export type Chosen = {
 
 const placing = new Set(
   "put stand set-aside arrange cook heat warm return add pour turn store cover use layer top fill cool rest make spread set-gel brown melt grill discard toss repeat wrap press season sprinkle dehydrate take-out".split(
-    " ",
-  ),
-);
-
-const mixing = new Set(
-  "mix whisk beat cream knead blend stir fold whip-cream whisk-whites run-machine make add use".split(" "),
-);
-
-// Short work of the hands that, when a length is stated, means that the food is left alone so long.
-const leaving = new Set(
-  "put cover arrange wrap press set-aside remove-from-heat take-out store fill uncover turn unmould layer spread pour drain top make add season sprinkle salt sieve squeeze".split(
     " ",
   ),
 );
@@ -75,6 +66,9 @@ const placeTechnique = (clause: Clause): Technique | null => {
         !has(clause, /^(oil|thermometer|sugar|syrup)$/)
       )
         return techniqueById("bake");
+      // "Ice bath, down to 5 inside the hour."
+      if (/^(ice|iced)$/.test(clause.tokens[0]?.text ?? "") && has(clause, /^(bath|water)$/))
+        return techniqueById("cool-quickly");
       // "Water bath at 52 for 25 minutes."
       if (isWaterBath(clause)) return techniqueById("sous-vide");
       // "Oven at 220 °C", "you want the oven at 200".
@@ -97,6 +91,11 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
   }
   const lower = toSimmer(clause);
   if (lower !== null) return named(lower, base);
+  if (/^(put|add|cover|stand)$/.test(id) && inColdWater(clause)) return named("soak", base);
+  const taken = takenTo(clause);
+  if (taken !== null && id !== "adjust-heat") return named(taken, base);
+  if (has(clause, /^(sterilise|sterilize)$/) && /^(put|stand|bake|warm|heat|arrange)$/.test(id))
+    return named("sterilise", base);
   const steered = toFigure(clause, id);
   if (steered !== null) return named(steered, base);
   // "Get the grill on high."
@@ -146,6 +145,14 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     clause.settings.length === 0
   )
     return named("turn", base);
+  // "Cover with fresh water"
+  if (
+    id === "top" &&
+    clause.hit?.verb === "cover with" &&
+    clause.mentions.length === 0 &&
+    has(clause, /^water$/)
+  )
+    return named("cover", base);
   // "Cover with pleated foil"
   if (
     id === "top" &&
@@ -326,74 +333,4 @@ const sameKind = (clause: Clause, station: Station): boolean => {
       (station === "oven" && next.id === "cook") ||
       (station === "fridge" && /^(stand|rest|prove|marinate|set-gel|cool)$/.test(next.id)))
   );
-};
-
-const stationOf = (clause: Clause, technique: Technique): { station: Station; attention: Attention } => {
-  const words = clause.station;
-  let station = technique.station;
-  let attention = technique.attention;
-  if (words !== null && words.station !== station) {
-    if (words.mixer && mixing.has(technique.id)) {
-      station = "machine";
-      attention =
-        technique.id === "add" || technique.id === "stir" || technique.id === "fold" ? "hands" : "mind";
-    } else if (words.station === "machine" && !words.mixer) {
-      if (
-        mixing.has(technique.id) ||
-        /^(chop|grate|crush|grind|mince|slice|shred|rub-in|melt|microwave|cook|heat|warm|reheat|simmer|stew|steam)$/.test(
-          technique.id,
-        )
-      ) {
-        station = "machine";
-        attention = /^(cook|simmer|stew|steam|melt|heat|warm|reheat|microwave)$/.test(technique.id)
-          ? "none"
-          : "hands";
-      }
-    } else if (
-      words.station === "oven" &&
-      (technique.station === "burner" || /^(stand|cool|rest|prove|keep-warm|set-gel)$/.test(technique.id))
-    ) {
-      station = "oven";
-      attention = "none";
-    } else if (
-      (words.station === "fridge" || words.station === "freezer") &&
-      technique.attention === "none"
-    ) {
-      station = words.station;
-    } else if (words.station === "grill" && technique.station !== "hands") {
-      station = "grill";
-    } else if (words.station === "burner" && /^(oven|grill)$/.test(technique.station)) {
-      station = "burner";
-      attention = "mind";
-    }
-  }
-  // "Reheat at 180 for 20 minutes."
-  if (technique.id === "reheat" && words === null && clause.settings.some((t) => t.celsius >= 110))
-    return { station: "oven", attention: "none" };
-  if (
-    technique.id === "preheat" &&
-    clause.tokens.some((t) => /^(grill|broiler)$/.test(t.text)) &&
-    !clause.tokens.some((t) => t.text === "oven")
-  )
-    station = "grill";
-  if (technique.id === "keep-warm" && words === null) {
-    if (isOnHeat(clause.tokens)) station = "burner";
-    else if (keptWrapped(clause)) station = "bench";
-  }
-  const longest = Math.max(
-    0,
-    ...clause.times.filter((t) => t.kind === "length" || t.kind === "more").map((t) => t.minutes.likely),
-  );
-  if (station === "hands" && longest >= 3 && leaving.has(technique.id)) {
-    station = words?.station ?? "bench";
-    attention = "none";
-  }
-  if (station === "hands" && clause.hit?.letting === true && !/^(pour|add|put)$/.test(technique.id))
-    attention = "none";
-  if (station === "burner" || station === "grill" || station === "fryer") {
-    if (clause.minding !== null) attention = clause.minding;
-    else if (clause.hit?.letting === true && attention === "hands") attention = "mind";
-  }
-  if (longest >= 480) attention = "none";
-  return { station, attention };
 };

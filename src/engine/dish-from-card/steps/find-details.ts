@@ -292,7 +292,7 @@ export const findMinding = (tokens: readonly Token[]): "hands" | "mind" | null =
       .map((t) => t.text)
       .join(" ");
     if (
-      /\b(constantly|continuously|continually|all the time|the whole time|nonstop|non-stop|throughout)\b/.test(
+      /\b(constantly|continuously|continually|all the time|the whole time|all the while|nonstop|non-stop|throughout)\b/.test(
         rest,
       )
     )

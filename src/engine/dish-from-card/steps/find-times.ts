@@ -206,7 +206,7 @@ const hedgeOf = (tokens: readonly Token[], from: number): Hedge | null => {
   const [one = "", two = "", three = ""] = before(tokens, from, 3);
   if (one === "of" && two === "part" && /^(best|better|good)$/.test(three)) return [0.85, 0.92, 1];
   if (
-    (one === "for" && two === "on") ||
+    (one === "for" && two === "on" && /^(getting|going|coming)$/.test(three)) ||
     (one === "on" && /^(nigh|close|near)$/.test(two)) ||
     (/^(of)$/.test(one) && /^(shy|short)$/.test(two))
   )

@@ -9,10 +9,14 @@ export const hasLength = (clause: Clause): boolean => clause.times.some((t) => t
 
 /** "Drop it to a tick", "bring it back to a gentle simmer for an hour": the heat that is left; null for none. */
 export const toSimmer = (clause: Clause): string | null => {
-  if (!/^(drop|knock|take|turn|pull|lower|reduce|bring|put|go|set)/.test(clause.hit?.verb ?? "")) return null;
+  const kept = /^(keep|hold|leave|let)\b/.test(clause.hit?.verb ?? "");
+  if (!kept && !/^(drop|knock|take|turn|pull|lower|reduce|bring|put|go|set)/.test(clause.hit?.verb ?? ""))
+    return null;
   const to = clause.tokens.findIndex(
     (t, i) =>
-      i > clause.verbAt && t.text === "to" && /^(an?|the|barely)$/.test(clause.tokens[i + 1]?.text ?? ""),
+      i > clause.verbAt &&
+      t.text === (kept ? "at" : "to") &&
+      /^(an?|the|barely)$/.test(clause.tokens[i + 1]?.text ?? ""),
   );
   if (to < 0 || to > clause.verbAt + 7) return null;
   const heat = clause.tokens
@@ -54,6 +58,13 @@ export const toFigure = (clause: Clause, id: string): string | null => {
     ),
   );
   if (!plain || between.length > 6) return null;
+  // "Get the oven to 220": it is made hot, and not turned.
+  if (
+    /^(get|bring|put|take|set|go)$/.test(verb) &&
+    between.includes("oven") &&
+    !between.some((w) => /^(down|back|right|heat|temperature)$/.test(w))
+  )
+    return "preheat";
   const on = between.includes("oven") && between.includes("up");
   if (/^(preheat|make)$/.test(id) || (on && id !== "adjust-heat")) return null;
   if (
@@ -93,6 +104,40 @@ export const inBoilingWater = (clause: Clause): boolean =>
       clause.tokens.slice(Math.max(0, i - 2), i).some((w) => w.text === "boiling") &&
       clause.tokens.slice(Math.max(0, i - 4), i).some((w) => /^(in|into)$/.test(w.text)) &&
       !clause.tokens.slice(Math.max(0, i - 4), i).some((w) => /^(of|bowl|jug|basin)$/.test(w.text)),
+  );
+
+/** "Beans go in plenty of cold water the night before": they are left to soak. */
+export const inColdWater = (clause: Clause): boolean =>
+  clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 60) &&
+  clause.tokens.some(
+    (t, i) =>
+      t.text === "water" &&
+      clause.tokens.slice(Math.max(0, i - 4), i).some((w) => /^(cold|plenty|fresh|lots)$/.test(w.text)),
+  );
+
+/** "Take the oil up to 55", "bring the milk to 80": it is heated, or left to cool. */
+export const takenTo = (clause: Clause): string | null => {
+  const [setting] = clause.settings;
+  if (setting === undefined || setting.from < clause.verbTo || clause.mentions.length === 0) return null;
+  if (!/^(take|bring|get|carry)\b/.test(clause.hit?.verb ?? "") || clause.station !== null) return null;
+  let at = setting.from - 1;
+  while (/^(about|around|just|roughly)$/.test(clause.tokens[at]?.text ?? "")) at -= 1;
+  if (clause.tokens[at]?.text !== "to") return null;
+  return clause.tokens[at - 1]?.text === "down" ? "cool" : "heat";
+};
+
+/** "Stand the jars in the oven to sterilise", "wash the jars": no food is in hand. */
+export const onJars = (clause: Clause, id: string): boolean =>
+  clause.mentions.length === 0 &&
+  (/^(wash|sterilise|pat-dry|warm|heat)$/.test(id) ||
+    (/^(chill|freeze)$/.test(id) && has(clause, /^canister$/))) &&
+  clause.tokens.some(
+    (t, i) =>
+      i > clause.verbAt &&
+      i <= clause.verbTo + 3 &&
+      /^(jars?|bottles?|canister|glasses|lids)$/.test(t.text) &&
+      !/^(in|into|from|of)$/.test(clause.tokens[i - 1]?.text ?? "") &&
+      !/^(in|into|from|of)$/.test(clause.tokens[i - 2]?.text ?? ""),
   );
 
 /** "Keep warm in a cloth", "hold hot under foil": off every fire. */

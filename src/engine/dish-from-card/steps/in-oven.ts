@@ -22,6 +22,23 @@ export const inOven = (
   const id = chosen.technique.id;
   if (!ovenWork.has(id)) return chosen;
   const standing = reader.kitchen.current?.inOven === true;
+  // "Let it go for another three hours", "leave it be for ten": what cooks goes on cooking.
+  const on = reader.kitchen.current?.onHeat === true;
+  const cook = techniqueById("cook");
+  if (
+    id === "stand" &&
+    clause.hit?.letting === true &&
+    (standing || on) &&
+    clause.station === null &&
+    clause.times.some((t) => t.kind === "length" || t.kind === "more") &&
+    clause.tokens.some(
+      (t, i) => i > clause.verbAt && i < clause.verbTo + 1 && /^(go|do|carry)$/.test(t.text),
+    ) &&
+    cook !== null
+  )
+    return standing
+      ? { ...chosen, technique: bake, station: "oven", attention: "none" }
+      : { ...chosen, technique: cook, station: "burner", attention: "mind" };
   const turned = before?.technique === "adjust-heat" && before.celsius !== null;
   if (
     id === "cook" &&

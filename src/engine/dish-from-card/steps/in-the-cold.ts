@@ -11,7 +11,7 @@ const stands =
 
 /** Words that put it elsewhere: then it stands where they say. */
 const elsewhere =
-  /^(side|bench|counter|worktop|out|room|warm|cool|larder|pantry|cellar|oven|heat|temperature|outside|airing|kitchen)$/;
+  /^(side|bench|counter|worktop|out|room|warm|cool|larder|pantry|cellar|dark|cupboard|shelf|shade|oven|heat|temperature|outside|airing|kitchen)$/;
 
 const spoils =
   /\b(?:raw-meat|raw-mince|raw-fish|raw-poultry|raw-shellfish|raw-egg|liver|soft-cheese|cooked-rice|smoked-fish|raw-milk)\b/;

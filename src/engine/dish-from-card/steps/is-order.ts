@@ -155,6 +155,8 @@ export const isOrder = (
   if (prev === "to") {
     const b = before(tokens, at);
     const planner = word(tokens, b);
+    // "An hour before you want to cook it" says when.
+    if (cueFrom >= 0 && /^(before|when|after|until|till)$/.test(word(tokens, cueFrom))) return false;
     // "Press it overnight if you want to cut it neat": a condition.
     if (hits.length > 0 && cueFrom >= 0 && word(tokens, cueFrom) === "if" && planner === "want") return false;
     // "Use a fork to crush them": the second verb is the work.

@@ -40,7 +40,7 @@ const readers = new Set(
 );
 
 const reachWords =
-  /^(hits?|reads?|reading|says|say|shows|registers?|reach|reaches|gets|is|be|it's|at|to|want|wants|of|means|for|after|till|until|temp|temperature|over|above|between|from)$/;
+  /^(hits?|reads?|reading|says|say|tells|tell|shows|registers?|reach|reaches|gets|is|be|it's|at|to|want|wants|of|means|for|after|till|until|temp|temperature|over|above|between|from)$/;
 
 /** "The middle shelf", "the centre of the oven": a place, and no middle of the food. */
 const isMiddle = (tokens: readonly Token[], at: number): boolean =>
