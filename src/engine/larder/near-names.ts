@@ -30,11 +30,20 @@ const buildIndex = (names: ReadonlyMap<string, string>): Index => {
   return { keys, byTrigram, shared: new Uint16Array(keys.length) };
 };
 
+const threeRows = (width: number): readonly [Uint16Array, Uint16Array, Uint16Array] => [
+  new Uint16Array(width),
+  new Uint16Array(width),
+  new Uint16Array(width),
+];
+
+// Written over at each question, and made anew only for a name that is longer than all before.
+let rows = threeRows(64);
+
 /** Least number of letters to add, drop, change or swap with a neighbour to make one word of the other. */
 const editDistance = (a: string, b: string): number => {
   const width = b.length + 1;
-  // Three rows are written in turn.
-  let [before, above, line] = [new Uint16Array(width), new Uint16Array(width), new Uint16Array(width)];
+  if (width > rows[0].length) rows = threeRows(width);
+  let [before, above, line] = rows;
   for (let column = 0; column < width; column += 1) above[column] = column;
   for (let row = 1; row <= a.length; row += 1) {
     line[0] = row;
@@ -60,6 +69,24 @@ const leastShared = 0.2;
 // Names that share this many trigrams best are then measured letter by letter.
 const shortlist = 40;
 
+type Alike = { readonly key: string; readonly id: string; readonly dice: number };
+
+const byDice = (a: Alike, b: Alike): number => b.dice - a.dice || compareText(a.key, b.key);
+
+/** Puts a name in its place among the likest so far. Most names are less alike than all of those, and are not sorted. */
+const keepLikest = (likest: Alike[], name: Alike): void => {
+  const last = likest.at(-1);
+  if (likest.length === shortlist && last !== undefined && byDice(last, name) < 0) return;
+  let at = likest.length;
+  while (at > 0) {
+    const before = likest[at - 1];
+    if (before === undefined || byDice(before, name) < 0) break;
+    at -= 1;
+  }
+  likest.splice(at, 0, name);
+  if (likest.length > shortlist) likest.pop();
+};
+
 // The unknown words of a card are asked for at each key that is typed, by its lines and by rules.
 const keptAtOnce = 500;
 
@@ -84,16 +111,16 @@ export const nearNames = (
         if (before === 0) touched.push(position);
         shared[position] = before + 1;
       }
-    const alike: { readonly key: string; readonly id: string; readonly dice: number }[] = [];
+    const alike: Alike[] = [];
     for (const position of touched) {
       const name = keys[position];
       const dice = (2 * (shared[position] ?? 0)) / (trigrams.length + (name?.size ?? 0));
       shared[position] = 0;
-      if (name !== undefined && dice >= leastShared) alike.push({ key: name.key, id: name.id, dice });
+      if (name === undefined || dice < leastShared) continue;
+      if (dice >= (alike.length < shortlist ? 0 : (alike.at(-1)?.dice ?? 0)))
+        keepLikest(alike, { key: name.key, id: name.id, dice });
     }
     const likest = alike
-      .sort((a, b) => b.dice - a.dice || compareText(a.key, b.key))
-      .slice(0, shortlist)
       .map(({ key: other, id, dice }) => {
         const longest = Math.max(key.length, other.length);
         // Names whose lengths are far apart are never more alike by letters than they are by trigrams.

@@ -64,13 +64,13 @@ const meantBy = (dish: Dish, i: Ingredient): string | null => {
   const { unit } = amount;
   const food = i.food === null ? null : foodById(i.food);
   const guests = Math.max(1, dish.portions?.likely ?? 4);
-  const others = dish.ingredients.reduce((sum, o) => (o === i ? sum : sum + gramsOf(o)), 0);
+  const others = (): number => dish.ingredients.reduce((sum, o) => (o === i ? sum : sum + gramsOf(o)), 0);
   const isWater = /water|ice/i.test(i.name);
   if (
     (unit === "kg" || unit === "l") &&
     gramsOf(i) >= heavy &&
-    others > 0 &&
-    gramsOf(i) > outweighs * others &&
+    others() > 0 &&
+    gramsOf(i) > outweighs * others() &&
     !isWater &&
     !/\boil|fat/i.test(i.name)
   )
@@ -85,11 +85,11 @@ const meantBy = (dish: Dish, i: Ingredient): string | null => {
     value < leastWeighed &&
     bulk &&
     !strongFood.test(i.name) &&
-    others > 100
+    others() > 100
   )
     return `${value} kg`;
   const drink = food !== null && /milk|stock|cream|wine|beer|ale|cider|water|broth/.test(food.name);
-  if (unit === "ml" && value < leastPoured && drink && others > 100) return `${value} litres`;
+  if (unit === "ml" && value < leastPoured && drink && others() > 100) return `${value} litres`;
   if ((unit === "piece" || unit === "clove") && !i.text.includes("%")) {
     if (value > mostPieces && value / guests > mostEach && !small.test(i.name))
       return String(Math.round(value / 100) || 1);

@@ -56,9 +56,13 @@ export const componentNotMade: Rule = {
     const list = dish.ingredients.map((i) => `${i.text} ${i.card ?? ""}`).join(" ; ");
     const from = Math.min(...dish.ingredients.map((i) => i.span.start));
     const to = Math.min(...dish.steps.map((s) => s.span.start).filter((at) => at > from), dish.text.length);
-    const around = dish.text.slice(from, to);
+    const around = dish.text.slice(from, to).toLowerCase();
+    const method = dish.steps
+      .map((s) => s.text)
+      .join("\n")
+      .toLowerCase();
     return patterns.flatMap(({ name, madeOf, taken }) => {
-      if (madeOf.test(list) || around.toLowerCase().includes(name)) return [];
+      if (!method.includes(name) || around.includes(name) || madeOf.test(list)) return [];
       const step = dish.steps.find(
         (s) => s.phase === "method" && taken.test(s.text) && !/\bif\b|\bor\b|see |page/i.test(s.text),
       );

@@ -2,7 +2,7 @@ import type { Dish } from "../../model/dish.ts";
 import { stem } from "../steps/stem.ts";
 
 // What a card makes of its foods, whatever they are: the dish in hand as often as a food of its own.
-const mixtures =
+const mixtures: readonly string[] =
   "dough batter sauce filling mixture mix syrup custard pastry dressing vinaigrette marinade icing glaze gravy soup jam caramel meringue cake salad stew roux crust topping base paste crumb seasoning liquid bun roll biscuit cookie pie tart burger patty dumpling meatball skin bone leaf peel zest rind stuffing spread dip pizza pancake waffle muffin tortilla roast casserole curry mash pudding jelly ganache frosting mousse sandwich colour color garnish drink pulp shell head tail stalk root lot bit bird brine ice whey bechamel béchamel white".split(
     " ",
   );
@@ -13,51 +13,54 @@ const meatWords =
 const poultry = /chicken|turkey|duck|goose|hen|poussin|guinea/;
 
 /** Words for a kind of food that name another line of the list, or what came of one; by what must be on the list. */
-const kinds: Readonly<Record<string, RegExp>> = {
-  egg: /egg|yolk|white/,
-  yolk: /egg|yolk/,
-  cheese:
-    /chees|cheddar|parmesan|parmigiano|gruy|comt|mozzarella|feta|pecorino|emmental|stilton|halloumi|ricotta|mascarpone|gorgonzola|paneer|brie|camembert|taleggio|fontina|manchego|quark/,
-  cream: /cream|crème|creme|cr.me|mascarpone/,
-  bread: /bread|loaf|baguette|sourdough|bun|roll|toast|ciabatta|focaccia|brioche|pitta|crumb|flour/,
-  toast: /bread|loaf|baguette|sourdough|toast|bun|muffin|brioche/,
-  stock: /stock|broth|bouillon|\bbones\b|carcass|consomm|giblet|trimmings|\bshells\b/,
-  broth: /stock|broth|bouillon|\bbones\b|carcass|consomm|giblet|trimmings|\bshells\b/,
-  wine: /wine|sherry|port|marsala|madeira|vermouth|champagne|prosecco/,
-  beer: /beer|ale|lager|stout|porter/,
-  rice: /rice|risotto/,
-  pasta:
-    /pasta|spaghetti|penne|macaroni|fusilli|rigatoni|linguine|tagliatelle|lasagne|lasagna|orzo|fettuccine|farfalle|noodle|vermicelli|ravioli|pappardelle|bucatini|orecchiette|conchiglie|flour/,
-  noodle: /noodle|pasta|spaghetti|ramen|udon|soba|vermicelli|flour/,
-  nut: /nut|almond|pecan|pistachio|cashew|macadamia/,
-  steak: meatWords,
-  fish: /fish|cod|haddock|salmon|trout|hake|pollock|mackerel|sea bass|bream|tuna|sole|halibut|turbot|monk|sardine|anchov|herring|plaice|skate|char|snapper|tilapia/,
-  juice:
-    /juice|lemon|lime|orange|grapefruit|apple|tomato|berr|fruit|pineapple|pomegranate|rhubarb|plum|cherr|passion/,
-  coffee: /coffee|espresso/,
-  tea: /tea\b/,
-  chip: /potato|chip/,
-  berry: /berr|currant/,
-  thigh: poultry,
-  breast: poultry,
-  leg: poultry,
-  wing: poultry,
-  drumstick: poultry,
-  sausage: /sausage|chipolata|chorizo|merguez|salsiccia/,
-  bean: /bean/,
-  pea: /peas?\b/,
-  fruit:
-    /apple|pear|plum|peach|apricot|berr|cherr|fig|date|raisin|sultana|currant|orange|lemon|lime|mango|pineapple|rhubarb|banana|melon|grape|quince|fruit|prune|cranberr|nectarine|kiwi/,
-};
+const kinds: ReadonlyMap<string, RegExp> = new Map(
+  Object.entries({
+    egg: /egg|yolk|white/,
+    yolk: /egg|yolk/,
+    cheese:
+      /chees|cheddar|parmesan|parmigiano|gruy|comt|mozzarella|feta|pecorino|emmental|stilton|halloumi|ricotta|mascarpone|gorgonzola|paneer|brie|camembert|taleggio|fontina|manchego|quark/,
+    cream: /cream|crème|creme|cr.me|mascarpone/,
+    bread: /bread|loaf|baguette|sourdough|bun|roll|toast|ciabatta|focaccia|brioche|pitta|crumb|flour/,
+    toast: /bread|loaf|baguette|sourdough|toast|bun|muffin|brioche/,
+    stock: /stock|broth|bouillon|\bbones\b|carcass|consomm|giblet|trimmings|\bshells\b/,
+    broth: /stock|broth|bouillon|\bbones\b|carcass|consomm|giblet|trimmings|\bshells\b/,
+    wine: /wine|sherry|port|marsala|madeira|vermouth|champagne|prosecco/,
+    beer: /beer|ale|lager|stout|porter/,
+    rice: /rice|risotto/,
+    pasta:
+      /pasta|spaghetti|penne|macaroni|fusilli|rigatoni|linguine|tagliatelle|lasagne|lasagna|orzo|fettuccine|farfalle|noodle|vermicelli|ravioli|pappardelle|bucatini|orecchiette|conchiglie|flour/,
+    noodle: /noodle|pasta|spaghetti|ramen|udon|soba|vermicelli|flour/,
+    nut: /nut|almond|pecan|pistachio|cashew|macadamia/,
+    steak: meatWords,
+    fish: /fish|cod|haddock|salmon|trout|hake|pollock|mackerel|sea bass|bream|tuna|sole|halibut|turbot|monk|sardine|anchov|herring|plaice|skate|char|snapper|tilapia/,
+    juice:
+      /juice|lemon|lime|orange|grapefruit|apple|tomato|berr|fruit|pineapple|pomegranate|rhubarb|plum|cherr|passion/,
+    coffee: /coffee|espresso/,
+    tea: /tea\b/,
+    chip: /potato|chip/,
+    berry: /berr|currant/,
+    thigh: poultry,
+    breast: poultry,
+    leg: poultry,
+    wing: poultry,
+    drumstick: poultry,
+    sausage: /sausage|chipolata|chorizo|merguez|salsiccia/,
+    bean: /bean/,
+    pea: /peas?\b/,
+    fruit:
+      /apple|pear|plum|peach|apricot|berr|cherr|fig|date|raisin|sultana|currant|orange|lemon|lime|mango|pineapple|rhubarb|banana|melon|grape|quince|fruit|prune|cranberr|nectarine|kiwi/,
+  }),
+);
 // Kinds so wide that nearly any list has one, and words that are parts of any food.
-const wide = "vegetable veg herb spice seasoning kernel seed meat fat".split(" ");
+const wide: readonly string[] = "vegetable veg herb spice seasoning kernel seed meat fat".split(" ");
+const everywhere: ReadonlySet<string> = new Set([...mixtures, ...wide]);
 const makesStock: ReadonlySet<string> = new Set(["make-stock", "poach"]);
 const makesBroth: ReadonlySet<string> = new Set(["boil", "stew", "bring-to-boil", "simmer"]);
 
 /** What the card itself makes, as stemmed words: whatever its foods are, and by the names that it gives. */
 export type MadeHere = {
-  /** Mixtures, and kinds of food that stand for another line. */
-  readonly kinds: ReadonlySet<string>;
+  /** True for mixtures, and for kinds of food that stand for another line. */
+  readonly isKind: (word: string) => boolean;
   /** Its title's main word, its parts, its products. They may bear the name of a raw food that went in. */
   readonly names: ReadonlySet<string>;
   /** What the title calls the dish, as stemmed words. */
@@ -72,14 +75,25 @@ export const titleHead = (dish: Dish): string =>
 
 /** Finds the words that name what a card makes. */
 export const madeHere = (dish: Dish): MadeHere => {
-  const made = new Set<string>([...mixtures, ...wide]);
   const list = dish.ingredients.map((i) => `${i.text} ${i.name}`.toLowerCase()).join(" ; ");
-  for (const [kind, members] of Object.entries(kinds)) if (members.test(list)) made.add(kind);
   // Whatever was boiled in water gives a broth, and bones a stock.
   const does = (techniques: ReadonlySet<string>): boolean =>
     dish.steps.some((step) => step.actions.some((a) => techniques.has(a.technique ?? "")));
-  if (does(makesStock)) made.add("stock");
-  if (does(makesStock) || does(makesBroth)) made.add("broth");
+  // Few of the kinds are ever asked for on one card, and the list is searched for those alone.
+  const known = new Map<string, boolean>();
+  const stands = (kind: string): boolean =>
+    kinds.get(kind)?.test(list) === true ||
+    ((kind === "stock" || kind === "broth") && does(makesStock)) ||
+    (kind === "broth" && does(makesBroth));
+  const isKind = (word: string): boolean => {
+    if (everywhere.has(word)) return true;
+    if (!kinds.has(word)) return false;
+    const before = known.get(word);
+    if (before !== undefined) return before;
+    const found = stands(word);
+    known.set(word, found);
+    return found;
+  };
   const names = new Set<string>();
   const put = (words: string | null): void => {
     for (const word of (words ?? "").toLowerCase().split(/[^\p{L}]+/u))
@@ -92,5 +106,5 @@ export const madeHere = (dish: Dish): MadeHere => {
     put(step.part);
     for (const action of step.actions) put(action.makes);
   }
-  return { kinds: made, names, title: head.map(stem) };
+  return { isKind, names, title: head.map(stem) };
 };

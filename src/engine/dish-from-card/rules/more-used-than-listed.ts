@@ -53,38 +53,37 @@ const say = (
     { related: related.map((r) => ({ source: dish.source, span: r.span })) },
   );
 
-const parts: readonly (readonly [words: string, share: number])[] = [
-  ["three[- ]quarters", 3 / 4],
-  ["two[- ]thirds", 2 / 3],
+const shareOf: ReadonlyMap<string, number> = new Map([
+  ["three quarters", 3 / 4],
+  ["two thirds", 2 / 3],
   ["half", 1 / 2],
   ["a third", 1 / 3],
   ["a quarter", 1 / 4],
-];
+]);
 
-const partOf = new RegExp(
-  `(?<!other |second )\\b(${parts.map(([words]) => words).join("|")})(?: of)? the (\\p{L}+)`,
-  "giu",
-);
+const partOf =
+  /(?<!other |second )\b(three[- ]quarters|two[- ]thirds|half|a third|a quarter)(?: of)? the (\p{L}+)/giu;
+const partWords = /\b(?:half|thirds?|quarters?)\b/i;
 
 type Told = { readonly share: number; readonly span: Span };
 
 /** Every part that the method tells in so many words ("half the butter"), by the word behind it. */
 const toldIn = (dish: Dish): ReadonlyMap<string, readonly Told[]> => {
   const byWord = new Map<string, Told[]>();
-  for (const step of dish.steps)
+  for (const step of dish.steps) {
+    if (!partWords.test(step.text)) continue;
     for (const found of step.text.matchAll(partOf)) {
       const start = step.span.start + found.index;
-      const share = parts.find(([w]) => new RegExp(`^${w}$`, "i").test(found[1] ?? ""))?.[1] ?? 0;
+      const share = shareOf.get((found[1] ?? "").toLowerCase().replace("-", " ")) ?? 0;
       const word = (found[2] ?? "").toLowerCase();
       byWord.set(word, [
         ...(byWord.get(word) ?? []),
         { share, span: { start, end: start + found[0].length } },
       ]);
     }
+  }
   return byWord;
 };
-
-const partWords = /\b(?:half|thirds?|quarters?)\b/i;
 
 /** Parts of a line that the method takes in so many words, each time it says so. */
 const toldShares = (
@@ -93,7 +92,7 @@ const toldShares = (
   told: ReadonlyMap<string, readonly Told[]>,
 ): readonly Told[] => {
   const head = i.name.toLowerCase().split(" ").at(-1) ?? "";
-  if (!dish.steps.some((step) => partWords.test(step.text))) return [];
+  if (told.size === 0) return [];
   if (head.length < 3 || /[^\p{L}]/u.test(head)) return [];
   const found = told.get(head) ?? [];
   const alike =

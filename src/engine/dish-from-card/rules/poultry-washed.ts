@@ -11,12 +11,13 @@ export const poultryWashed: Rule = {
   code: "poultry-washed",
   check: (dish) =>
     placedActions(dish).flatMap(({ action, step }) => {
+      if (!/^(?:wash|rinse)$/.test(action.technique ?? action.verb)) return [];
       const poultry = action.uses.some((use) => {
         const food = use.ingredient === null ? null : (dish.ingredients[use.ingredient]?.food ?? null);
         return !use.implied && food !== null && (foodById(food)?.hazards.includes("raw-poultry") ?? false);
       });
       const words = findIn(step, washing);
-      if (!poultry || !/^(?:wash|rinse)$/.test(action.technique ?? action.verb) || words === null) return [];
+      if (!poultry || words === null) return [];
       if (words.start < action.span.start || words.end > action.span.end) return [];
       const capital = /^[A-Z]/.test(dish.text.slice(words.start, words.end));
       return [

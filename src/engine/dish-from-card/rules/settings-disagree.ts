@@ -33,11 +33,11 @@ export const settingsDisagree: Rule = {
                 right: String(Math.max(1, Math.min(9, Math.round((celsius - 180) / 14) + 4))),
               }
             : null;
+      if (other === null) return [];
       // The fan's figure stands first or second, twenty below the other: either may be the one that is meant.
       const fan = [...step.text.matchAll(/(\d{2,3})\s*(?:°|º|˚|degrees?)?\s*C?\s*(?=fan)/gi)].map((m) =>
         Number(m[1]),
       );
-      if (other === null) return [];
       const near = [celsius, ...fan, ...fan.map((t) => t + 20)].some(
         (t) => Math.abs(t - other.means) <= tolerance,
       );

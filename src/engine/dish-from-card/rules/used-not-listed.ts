@@ -81,30 +81,27 @@ const unlistedIn = (
   made: MadeHere,
 ): readonly Unlisted[] => {
   const tokens = stepTokens(step);
+  const foods = foodsIn(tokens);
   const found: Unlisted[] = [];
   for (const action of step.actions) {
     if (action.technique === null || takesNothing.has(action.technique)) continue;
     const from = action.span.start - step.span.start;
     const to = action.span.end - step.span.start;
-    for (let i = 0; i < tokens.length; i += 1) {
-      const token = tokens[i];
-      if (token === undefined || token.at < from) continue;
-      if (token.end > to) break;
-      const hit = foodAt(tokens, i);
-      if (hit === null) continue;
+    let next = 0;
+    for (const hit of foods) {
+      const token = tokens[hit.from];
       const last = tokens[hit.to - 1];
-      if (
-        last !== undefined &&
-        !excused(tokens, i, hit, action, names, listed, made) &&
-        !isAside(tokens, i, hit.to)
-      )
+      // A name within the name before it ("cream" of "sour cream") is none of its own.
+      if (token === undefined || last === undefined || token.at < from || hit.from < next) continue;
+      if (token.end > to) break;
+      next = hit.to;
+      if (!excused(tokens, hit, action, names, listed, made) && !isAside(tokens, hit.from, hit.to))
         found.push({
           name: step.text.slice(token.at, last.end),
           food: hit.food,
           start: step.span.start + token.at,
           end: step.span.start + last.end,
         });
-      i = hit.to - 1;
     }
   }
   return found;
@@ -151,7 +148,17 @@ const isAside = (tokens: readonly Token[], from: number, to: number): boolean =>
   );
 };
 
-type Hit = { readonly food: Food; readonly to: number };
+type Hit = { readonly food: Food; readonly from: number; readonly to: number };
+
+/** Every name of a food that begins somewhere in a step. */
+const foodsIn = (tokens: readonly Token[]): readonly Hit[] => {
+  const found: Hit[] = [];
+  for (let i = 0; i < tokens.length; i += 1) {
+    const hit = foodAt(tokens, i);
+    if (hit !== null) found.push(hit);
+  }
+  return found;
+};
 
 const foodAt = (tokens: readonly Token[], i: number): Hit | null => {
   const first = tokens[i]?.text ?? "";
@@ -166,14 +173,13 @@ const foodAt = (tokens: readonly Token[], i: number): Hit | null => {
     key = n === 0 ? said : `${key} ${said}`;
     const id = foodByName.get(key);
     const food = id === undefined ? null : foodById(id);
-    if (food !== null) best = { food, to: i + n + 1 };
+    if (food !== null) best = { food, from: i, to: i + n + 1 };
   }
   return best;
 };
 
 const excused = (
   tokens: readonly Token[],
-  from: number,
   hit: Hit,
   action: Action,
   names: NameIndex,
@@ -181,6 +187,7 @@ const excused = (
   made: MadeHere,
 ): boolean => {
   if (listed.has(hit.food.id)) return true;
+  const { from } = hit;
   const words = tokens.slice(from, hit.to).map((t) => t.text);
   if (isNamed(words, hit.food, names, made)) return true;
   const before = sentenceBefore(tokens, from);
@@ -263,7 +270,7 @@ const isNamed = (words: readonly string[], food: Food, names: NameIndex, made: M
   const head = stems.at(-1) ?? "";
   const told = stems.slice(0, -1).filter((w) => !plainKinds.has(w));
   const isOwn = told.every((w) => names.has(w) || made.names.has(w));
-  if ((made.kinds.has(head) || (forms.has(head) && told.length > 0)) && isOwn) return true;
+  if ((made.isKind(head) || (forms.has(head) && told.length > 0)) && isOwn) return true;
   if (made.names.has(head) && isOwn && !raw.has(food.shelf)) return true;
   if (stems.length === 1) return names.has(head) || nameWords(food).some((w) => names.has(w));
   if (names.has(stems.join(" "))) return true;

@@ -45,7 +45,7 @@ const bakingFrom = (dish: Dish, placed: Placed): Placed | null => {
   const all = placedActions(dish);
   return (
     all
-      .slice(all.indexOf(placed))
+      .slice(placed.at)
       .find(({ action }) => action.station === "oven" && !notBaking.has(action.technique ?? "")) ?? null
   );
 };
@@ -102,7 +102,7 @@ export const contradicts = (dish: Dish, placed: Placed): number | null => {
   if (action.technique !== "adjust-heat" || action.celsius === null) return null;
   const all = placedActions(dish);
   const before = all
-    .slice(0, all.indexOf(placed))
+    .slice(0, placed.at)
     .findLast(
       (p) => p.action.celsius !== null && (p.action.station === "oven" || p.action.technique === "preheat"),
     );
