@@ -89,6 +89,7 @@ const planTidily = (given: Prep, effort: PlanEffort, tidy: boolean): Outcome<Wor
 
   let proof: ReturnType<typeof prove> = { bounds: [], impossible: false };
   // That nothing can be done at all often shows at once, and then little need be tried.
+  if (effort.proof !== undefined && !whole()) better(model.taskCount);
   if (effort.proof !== undefined && !whole()) proof = proved(Math.min(effort.proof, firstLook));
   if (!proof.impossible) better(effort.proof === undefined ? tries : some);
   const latest = whole() ? Math.max(0, ...schedule.slip) : Number.POSITIVE_INFINITY;

@@ -21,11 +21,10 @@ export const prove = (
   const givenUp = model.nodes.some((node, n) => n < model.taskCount && node.anyStarts.length === 0);
   if (givenUp) return { bounds: [], impossible: true };
   if (model.taskCount > mostTasks) return { bounds: [], impossible: false };
-  const standing = remember(schedule);
-  const known = costOf(schedule)[0] === 0 ? standing : null;
+  const known = costOf(schedule)[0] === 0 ? remember(schedule) : null;
   const found = (memory: Memory): void => {
     restore(schedule, memory);
     tell();
   };
-  return optimise(model, known, seed, { conflicts, keepGoing, found }, known === null ? standing : null);
+  return optimise(model, known, seed, { conflicts, keepGoing, found });
 };
