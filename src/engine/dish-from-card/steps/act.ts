@@ -1,3 +1,4 @@
+import { foodById } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import { celsius, count, minutes, share as shareOf } from "../../measure/units.ts";
 import type { Action, Use } from "../../model/dish.ts";
@@ -18,7 +19,7 @@ import { takeImplied } from "./take-classes.ts";
 import type { Again, Fresh } from "./taken.ts";
 import { sameVessel } from "./vessel-words.ts";
 import { finishing, type Place, poolsOf } from "./which-pools.ts";
-import { steeringTechniques } from "./word-sets.ts";
+import { seasoning, steeringTechniques } from "./word-sets.ts";
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
 
@@ -117,6 +118,12 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   // "Pound the garlic and rub it all over": over the one piece of meat or fish of the list, when it lies there untouched.
   if (technique.id === "rub" && fresh.length === 0 && coversAll(clause))
     fresh.push(...takeImplied(reader, untouchedMain(reader), clause.verbAt, clause.verbTo));
+
+  // "Work the salt into the cuts. Roast at 240": the one piece of meat of the list, though no word names it.
+  if (!clause.again && roasts.test(technique.id) && fresh.length + again.length + products.length === 0) {
+    const seasoned = kitchen.current === null || onlySeasons(reader, kitchen.current);
+    if (seasoned) fresh.push(...takeImplied(reader, untouchedMain(reader), clause.verbAt, clause.verbTo));
+  }
 
   const joined = isOven || jars ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
@@ -224,6 +231,16 @@ const untouchedMain = (reader: StepReader): readonly number[] => {
   return main.length === 1 && main.every((i) => (reader.remaining[i] ?? 0) > 0.99) ? main : [];
 };
 
+const roasts = /^(roast|braise|grill|barbecue|sear|brown)$/;
+
+/** Nothing but what seasons lies in it. */
+const onlySeasons = (reader: StepReader, pool: Pool): boolean =>
+  pool.contents.size > 0 &&
+  [...pool.contents].every((i) => {
+    const line = reader.ingredients[i];
+    return seasoning.test(line?.name.toLowerCase() ?? "") || foodById(line?.food ?? "")?.shelf === "spices";
+  });
+
 const cooks = /^(boil|simmer|bake|roast|fry|braise|stew|steam|poach|cook|sweat|grill|reheat)$/;
 
 /** What was heated through lies in it. */
@@ -247,6 +264,15 @@ const wet = /\b(stock|broth|water|milk|wine|cream|tomato(es)?|passata|beer|cider
 const onTheFire = (reader: StepReader, clause: Clause, said: Chosen, main: Pool | null): Chosen => {
   if (main === null) return said;
   const length = clause.times.find((t) => t.kind === "length" || t.kind === "more" || t.kind === "last");
+  // "Slide the fish in and hold it at 50": in its pan.
+  if (
+    said.technique.id === "keep-warm" &&
+    said.station === "oven" &&
+    clause.station === null &&
+    main.onHeat &&
+    length !== undefined
+  )
+    return { ...said, station: "burner", attention: "mind" };
   if (
     (main.onHeat || isOnHeat(clause.tokens)) &&
     said.station === "hands" &&

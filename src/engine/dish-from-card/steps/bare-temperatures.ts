@@ -228,6 +228,9 @@ const nearest = (
 const openFigure = (tokens: readonly Token[], figure: Figure, region: Region): number | null => {
   const { from, to, value, lead } = figure;
   const prev = text(tokens, lead);
+  // "Keep it at a bare simmer, 90ish."
+  if (value >= 40 && value <= 100 && prev === "," && text(tokens, to - 1) === "ish")
+    return nearest(tokens, from, to, (sort) => (sort.dial === true ? null : within(sort, value, region)));
   if (value < 100 || value > 500 || !(lead < 0 || /^(,|then|and|;|by|:|\()$/.test(prev))) return null;
   const before = tokens.slice(0, from);
   const next = text(tokens, to);

@@ -32,6 +32,16 @@ const choose = (
       part !== null || inPart.some((c) => isLeft(c.ingredient)) || !best.some((c) => isLeft(c.ingredient));
     if (inPart.length > 0 && sure) best = inPart.filter((c) => c.strength >= strongest - 0.05);
   }
+  // "The 3 tablespoons of oil": of two lines of oil the one that lists so much.
+  const { portioning } = mention;
+  if (portioning.kind === "amount" && best.length > 1) {
+    const equal = best.filter((c) => {
+      const line = reader.ingredients[c.ingredient];
+      const share = line === undefined ? null : shareOfAmount(portioning.value, portioning.unit, line);
+      return share !== null && share > 0.97 && share < 1.03;
+    });
+    if (equal.length === 1) best = equal;
+  }
   // "Salt and pepper" is never the vegetable.
   if (mention.isPepper)
     best = best.filter(

@@ -97,7 +97,8 @@ export const clausesOf = (
   }
   const starts: number[] = [];
   hits.forEach((hit, k) => {
-    const floor = k === 0 ? 0 : (hits[k - 1]?.to ?? 0);
+    const earlier = hits[k - 1];
+    const floor = earlier === undefined ? 0 : Math.max(earlier.to, earlier.at + 1);
     starts.push(k === 0 ? 0 : startOf(sentence, hit, floor));
   });
   return hits.map((hit, k) => {

@@ -98,7 +98,7 @@ export const heardIn = (tokens: readonly Token[]): Heard => {
 };
 
 const vesselNouns = new Set(
-  "pan saucepan pot skillet wok casserole bowl dish tin tray sheet jug jar ramekin ramekins basin mould mold griddle frying-pan cauldron steamer board rack platter plate".split(
+  "pan saucepan pot skillet wok casserole bowl dish tin tray sheet jug jar ramekin ramekins basin mould moulds mold griddle frying-pan cauldron steamer board rack platter plate".split(
     " ",
   ),
 );

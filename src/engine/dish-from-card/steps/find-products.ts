@@ -249,7 +249,7 @@ const resolve = (
   // "The pan juices", "the sauce" when the meat was lifted out: what was left behind.
   const { current: inHand, emptied } = reader.kitchen;
   // "Add the shallots to the fat": to the pan that was emptied.
-  if (noun === "fat" && emptied !== null) return { pool: emptied, members: [] };
+  if (/^(fat|juice|dripping)$/.test(noun) && emptied !== null) return { pool: emptied, members: [] };
   if (/^(juice|liquid|liquor|dripping)$/.test(noun) || (inHand?.aside === true && leftBehind.has(noun))) {
     const left = newestPool(reader.kitchen, (p) => p.partial && p.contents.size > 0);
     if (left !== null) return { pool: left, members: [] };

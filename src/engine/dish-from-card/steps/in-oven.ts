@@ -17,7 +17,9 @@ export const inOven = (
   chosen: Chosen | null,
   before: Action | null,
 ): Chosen | null => {
-  const bake = techniqueById("bake");
+  // "Drop the oven to 180 and give it another 50 minutes": the bird roasts on.
+  const roasts = clause.hit?.verb === "give" && reader.kitchen.current?.did.has("roast") === true;
+  const bake = techniqueById(roasts ? "roast" : "bake");
   if (chosen === null || bake === null) return chosen;
   const id = chosen.technique.id;
   if (!ovenWork.has(id)) return chosen;

@@ -88,7 +88,7 @@ export const laidUnder = (
   const next = clause.tokens[at + 1];
   const ends = next === undefined || /^([,;.]|and|then)$/.test(next.text);
   if (ends && chosen.technique.id !== "pipe")
-    return current.partial ? newestPool(reader.kitchen, (p) => other(p) && p.aside) : null;
+    return newestPool(reader.kitchen, (p) => other(p) && p.aside && (current.partial || p.from === current));
   const noun = clause.tokens[at + 2];
   const unknown =
     /^(the|your|its|each|every)$/.test(next?.text ?? "") &&

@@ -12,6 +12,8 @@ export type Pool = {
   partial: boolean;
   /** It was lifted out or set aside, to come back later. */
   aside: boolean;
+  /** The pot that it was lifted out of; null for none. */
+  from: Pool | null;
   /** It stands in the oven. */
   inOven: boolean;
   /** It stands on a burner or under the grill. */
@@ -22,6 +24,8 @@ export type Pool = {
   fatCelsius: number | null;
   /** Techniques that were done to it: "the grated beetroot" is found by them. */
   readonly did: Set<string>;
+  /** How many actions had been read when it was last worked on. */
+  turn: number;
   /** The sentence in which it was last worked on. */
   sentence: string;
   /** What cooks call it: "dough", "sauce", the name of a part. */
@@ -49,6 +53,8 @@ export type Kitchen = {
   emptied: Pool | null;
   /** Every name that some pool bears or bore, so that most words are passed over at once. */
   readonly names: Set<string>;
+  /** How many actions have moved food so far. */
+  turn: number;
   /** What a part was taken of last: "chop the rest". */
   split: Pool | null;
 };
@@ -61,11 +67,13 @@ export const newPool = (part: string | null): Pool => ({
   waits: new Set(),
   partial: false,
   aside: false,
+  from: null,
   inOven: false,
   onHeat: false,
   baked: false,
   fatCelsius: null,
   did: new Set(),
+  turn: 0,
   sentence: "",
   names: new Set(),
   part,
@@ -94,4 +102,13 @@ export const newestPool = (kitchen: Kitchen, test: (pool: Pool) => boolean): Poo
     if (pool !== undefined && pool.left > 0.001 && pool.last !== null && test(pool)) return pool;
   }
   return null;
+};
+
+/** The live pool that passes a test and was worked on last; null when none does. */
+export const latestPool = (kitchen: Kitchen, test: (pool: Pool) => boolean): Pool | null => {
+  let latest: Pool | null = null;
+  for (const pool of kitchen.pools)
+    if (pool.left > 0.001 && pool.last !== null && pool.turn >= (latest?.turn ?? 0) && test(pool))
+      latest = pool;
+  return latest;
 };

@@ -66,7 +66,8 @@ export const liftedOut = (
       only.onHeat &&
       /^(lift|fish|scoop|spoon|pull|remove|take out|pick)/.test(clause.hit?.verb ?? "") &&
       !clause.tokens.some((t) => /^(heat|oven|stove|hob|fridge)$/.test(t.text)) &&
-      clause.tokens.some((t) => /^(them|it|these|everything)$/.test(t.text))) ||
+      (clause.tokens.some((t) => /^(them|it|these|everything)$/.test(t.text)) ||
+        /^(|on|onto|and|then|to|with|,|when|once)$/.test(clause.tokens[clause.verbTo]?.text ?? ""))) ||
     (id === "drain" && clause.tokens.some((t) => kept.test(t.text)))
   ) {
     const stays = (i: number): boolean => {
@@ -77,8 +78,11 @@ export const liftedOut = (
     // "Lift out the mussels": what the broth was begun with stays in it.
     const main = all.filter((i) => !aromatics.test(reader.ingredients[i]?.name.toLowerCase() ?? ""));
     const solid = main.length > 0 ? main : all;
-    const wet = [...only.contents].some((i) =>
-      /\b(water|stock|broth|milk|wine|cider|beer)\b/i.test(reader.ingredients[i]?.name ?? ""),
+    const wet = [...only.contents].some(
+      (i) =>
+        /\b(water|stock|broth|milk|wine|cider|beer)\b/i.test(reader.ingredients[i]?.name ?? "") ||
+        // Fat in which food swims stays behind; what it was fried in goes with it.
+        (isFatOrWater(reader, i) && (reader.ingredients[i]?.grams?.likely ?? 0) >= deepFat),
     );
     if (wet && again.length === 0 && solid.length > 0 && solid.length < only.contents.size) return solid;
   }
@@ -110,6 +114,12 @@ export const liftedOut = (
   return others.length > 0 ? named : null;
 };
 
+/** Roast meat goes on a plate to rest. */
+const isMeatOnPlate = (reader: StepReader, clause: Clause, id: string, pool: Pool): boolean =>
+  /^(rest|put|take-out|set-aside|stand)$/.test(id) &&
+  clause.tokens.some((t) => /^(plate|board|platter)$/.test(t.text)) &&
+  reader.classes.membersOf("meat").some((m) => pool.contents.has(m));
+
 /** "Lift it on to a board." */
 const onBoard = (clause: Clause): boolean =>
   clause.tokens.some((t) => t.text === "it") &&
@@ -127,6 +137,7 @@ export const settle = (
   const { kitchen } = reader;
   const { technique } = chosen;
   const [only] = joined;
+  kitchen.turn += 1;
   // "Lift out the chicken": what is named leaves, the rest stays in the pan.
   if (lifted !== null && only !== undefined) {
     const out = addPool(reader, place.part);
@@ -136,6 +147,7 @@ export const settle = (
     }
     out.last = action.id;
     out.aside = true;
+    out.from = only;
     only.partial = true;
     only.waits.add(action.id);
     // "Skim the fat", "discard the bay leaf": the work goes on with the pot. What is lifted out is in hand.
@@ -145,6 +157,7 @@ export const settle = (
       (technique.id === "take-out" &&
         lifted.every((i) => thrown.test(reader.ingredients[i]?.name.toLowerCase() ?? "")));
     out.sentence = place.sentence;
+    out.turn = kitchen.turn;
     out.did.add(technique.id);
     if (gone) out.left = 0;
     kitchen.current = gone ? only : out;
@@ -159,15 +172,20 @@ export const settle = (
         !/ off$/.test(clause.hit?.verb ?? "") &&
         (only?.onHeat === true || !/^(oven|fridge|freezer)$/.test(place.before?.station ?? "oven")))) &&
     fresh.length === 0;
-  if (leaves && only !== undefined && joined.length === 1 && only.vessel !== null && pans.has(only.vessel)) {
+  // "Rest the bird on a warm plate": its tin stands by, with the juices.
+  const toPlate = only?.baked === true && isMeatOnPlate(reader, clause, technique.id, only);
+  const fromPan = leaves && only?.vessel != null && pans.has(only.vessel);
+  if ((fromPan || toPlate) && only !== undefined && joined.length === 1 && fresh.length === 0) {
     const emptied = addPool(reader, place.part);
-    emptied.vessel = only.vessel;
+    emptied.vessel = toPlate && (only.vessel === null || !pans.has(only.vessel)) ? "tin" : only.vessel;
     emptied.waits.add(action.id);
     emptied.primed = true;
     emptied.left = 1;
     only.last = action.id;
     only.partial = false;
     only.aside = true;
+    only.did.add(technique.id);
+    only.turn = kitchen.turn;
     only.inOven = false;
     only.onHeat = false;
     only.vessel = null;
@@ -207,6 +225,7 @@ export const settle = (
   if (main.last !== null && partly === undefined) main.left = 1;
   main.last = action.id;
   main.sentence = place.sentence;
+  main.turn = kitchen.turn;
   main.did.add(technique.id);
   main.baked ||= chosen.station === "oven" && /^(bake|roast|blind-bake)$/.test(technique.id);
   if (action.celsius !== null && burners.has(chosen.station) && primers.has(technique.id))
@@ -260,6 +279,9 @@ export const settle = (
 };
 
 const wetNames = /\b(stock|broth|wine|cider|beer|ale|milk|cream|juice|vinegar|tomatoes|passata|sauce)\b/;
+
+// From so many grams on, fat is a bath. Common practice, no source.
+const deepFat = 250;
 
 const isFatOrWater = (reader: StepReader, index: number): boolean =>
   /\b(oil|butter|lard|dripping|ghee|fat|water|margarine|salt|suet|duck fat|stock)\b/.test(

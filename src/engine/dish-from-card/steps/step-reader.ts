@@ -48,7 +48,7 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
     ingredients,
     names: nameIndexOf(ingredients),
     classes: classIndexOf(ingredients),
-    kitchen: { pools: [], current: null, emptied: null, names: new Set(), split: null },
+    kitchen: { pools: [], current: null, emptied: null, names: new Set(), turn: 0, split: null },
     remaining: ingredients.map(() => 1),
     restLater: ingredients.map(() => 0),
     namedAlone: ingredients.map(() => 0),

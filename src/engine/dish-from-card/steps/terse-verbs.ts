@@ -95,6 +95,8 @@ export const terseAt = (
     let at = i - 1;
     while (at > 0 && !/^[,;:]$/.test(word(tokens, at))) at -= 1;
     const last = hits.at(-1);
+    // "Onions in the bottom of the tin, pork on top": put there with the others.
+    if (last?.unsaid === true && last.verb === "put") return null;
     if (last === undefined ? startsTersely(tokens, i) : at >= last.to)
       return make("top", "top", i + 2, false);
   }

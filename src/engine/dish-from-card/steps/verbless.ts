@@ -8,6 +8,7 @@ import { beings, joints, modals, nounVerbs, prepositions } from "./word-sets.ts"
 
 const joint = /^(,|and|then|;|:|but|)$/;
 const places = /^(oven|fridge|refrigerator|freezer|bain|bain-marie|bath)$/;
+const baths = /^(pan|pot|saucepan|casserole|tin|dish|tray|bowl|roaster)$/;
 const pans = /^(pan|pot|saucepan|skillet|wok|casserole)$/;
 
 /** What is asked of a place in a sentence: its tokens, what was ordered before, and which words are foods. */
@@ -223,11 +224,12 @@ export const verblessAt = (
       if (
         hits.length === 0 &&
         /^(an?|the|your)$/.test(next) &&
-        placeFollows(tokens, i + 2) &&
+        (placeFollows(tokens, i + 2) ||
+          (/^(bottom|base)$/.test(word(tokens, i + 2)) && stated(tokens, i + 3, baths, 5))) &&
         !stated(tokens, i + 2, /^(oven|fridge|freezer|batches)$/, 4) &&
         foodsBefore(asked) &&
         !tokens.some((t) => beings.has(t.text) || modals.has(t.text)) &&
-        !laterOrder(asked)
+        (/^(bottom|base)$/.test(word(tokens, i + 2)) || !laterOrder(asked))
       )
         return make(asked, "put", "put", i + 1);
       return null;

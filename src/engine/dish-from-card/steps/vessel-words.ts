@@ -63,7 +63,7 @@ export const asksNewVessel = (reader: StepReader, clause: Clause): boolean => {
     const end = clause.tokens
       .slice(i + 1, i + 6)
       .findIndex((t) =>
-        /^(pan|saucepan|pot|skillet|wok|casserole|bowl|jug|processor|blender|dish|cauldron|tin|tray|microwave|mixer)$/.test(
+        /^(pans?|saucepans?|pots?|skillets?|wok|casseroles?|bowls?|jugs?|processor|blender|dish|dishes|cauldron|tins?|trays?|jars?|bottles?|microwave|mixer)$/.test(
           t.text,
         ),
       );

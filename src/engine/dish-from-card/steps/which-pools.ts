@@ -14,7 +14,8 @@ import {
   namesSomething,
   onTheFire,
 } from "./pool-words.ts";
-import { livePools, newestPool, type Pool } from "./pools.ts";
+import { latestPool, livePools, newestPool, type Pool } from "./pools.ts";
+import { potMeant } from "./pot-meant.ts";
 import type { StepReader } from "./step-reader.ts";
 import type { Again, Fresh } from "./taken.ts";
 import {
@@ -90,6 +91,8 @@ export const poolsOf = (
   if (technique.id === "adjust-heat") return unique([named[0]?.pool ?? current]);
   if (steeringTechniques.has(technique.id) && named.length === 0 && fresh.length === 0) return [];
   if (finishing.has(technique.id)) return unique([...named.map((n) => n.pool), ...livePools(kitchen)]);
+  const meant = named.length === 0 && fresh.length === 0 ? potMeant(reader, clause, technique.id) : null;
+  if (meant !== null) return unique([meant]);
   const over = named.length === 0 && fresh.length === 0 ? laidUnder(reader, clause, chosen, current) : null;
   if (over !== null) return unique([over, current]);
   const target = named.find((n) => isTarget(clause, n.from));
@@ -265,15 +268,17 @@ export const poolsOf = (
     if (laid !== null) return unique([laid, current, ...ready]);
     // "Toast the almonds and stir them in": into what stood there before this sentence.
     const madeNow =
-      fresh.length === 0 &&
+      (fresh.length === 0 ||
+        (/^(together|along)$/.test(word(clause, clause.verbTo)) && / in$/.test(clause.hit?.verb ?? ""))) &&
       place.before !== null &&
       current !== null &&
       current.sentence === place.sentence &&
-      /^(add|fold)$/.test(technique.id) &&
-      (pronoun || named.length > 0) &&
+      (/^(add|fold)$/.test(technique.id) ||
+        (/^(stir|beat|whisk)$/.test(technique.id) && / in$/.test(clause.hit?.verb ?? ""))) &&
+      (pronoun || named.length > 0 || fresh.length > 0) &&
       named.every((n) => n.pool === current);
     const before = madeNow
-      ? newestPool(
+      ? latestPool(
           kitchen,
           (p) =>
             p !== current && p.sentence !== place.sentence && p.contents.size > 0 && !p.primed && !p.aside,

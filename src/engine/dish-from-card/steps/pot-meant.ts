@@ -1,0 +1,61 @@
+import type { Clause } from "./clauses.ts";
+import { latestPool, newestPool, type Pool } from "./pools.ts";
+import { stem } from "./stem.ts";
+import type { StepReader } from "./step-reader.ts";
+import { poolInVessel } from "./vessel-words.ts";
+import { pans } from "./word-sets.ts";
+
+const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
+
+/** The pot that a clause means which names no food: by the fire it goes back to, or by its vessel; null where it is the one in hand. */
+export const potMeant = (reader: StepReader, clause: Clause, id: string): Pool | null => {
+  const { kitchen } = reader;
+  const { current } = kitchen;
+  if (current === null) return null;
+  // "Back to the heat, bring to 90": what stood on it before, and not the bowl beside it.
+  if (!wasHot(current) && backToHeat(clause))
+    return latestPool(kitchen, (p) => wasHot(p) && p.contents.size > 0);
+  // "Remove the hot skillet": it is empty as yet.
+  if (id === "take-out" && liftsVessel(clause)) {
+    const empty = poolInVessel(reader, clause);
+    return empty !== null && empty !== current && empty.contents.size === 0 ? empty : null;
+  }
+  // "Dip the moulds in hot water": what stands in them.
+  const noun = objectVessel(clause);
+  if (noun === null || current.vessel === noun || !/^(dip|unmould|chill|freeze|bake|cool)$/.test(id))
+    return null;
+  return newestPool(kitchen, (p) => p.vessel === noun && p.contents.size > 0);
+};
+
+const hot = ["heat", "bring-to-boil", "bring-to-simmer", "infuse", "simmer", "boil", "warm"];
+
+/** It stood on the fire, or what was made hot stands in it. */
+const wasHot = (pool: Pool): boolean => pool.onHeat || hot.some((id) => pool.did.has(id));
+
+/** "Back to the heat", "return it to the boil". */
+const backToHeat = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      /^(back|return)$/.test(t.text) &&
+      word(clause, i + 1) === "to" &&
+      clause.tokens.slice(i + 2, i + 5).some((w) => /^(heat|hob|stove|fire|boil|simmer)$/.test(w.text)),
+  );
+
+/** "Remove the hot skillet": the vessel itself is the object. */
+const liftsVessel = (clause: Clause): boolean => {
+  for (let at = clause.verbTo; at < clause.verbTo + 4; at += 1) {
+    if (pans.has(word(clause, at)) || /^(tin|tray|griddle)$/.test(word(clause, at))) return true;
+    if (/^(from|in|into|out|of|on)$/.test(word(clause, at))) return false;
+  }
+  return false;
+};
+
+/** "Dip the moulds", "chill the glasses": the vessel that is the object; null for none. */
+const objectVessel = (clause: Clause): string | null => {
+  if (!/^(the|your)$/.test(word(clause, clause.verbTo))) return null;
+  for (let at = clause.verbTo + 1; at < clause.verbTo + 3; at += 1) {
+    const noun = stem(word(clause, at));
+    if (/^(mould|mold|ramekin|glass|jar|tin|dish|basin|cup)$/.test(noun)) return noun;
+  }
+  return null;
+};
