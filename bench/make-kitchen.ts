@@ -1,6 +1,7 @@
 // Makes a kitchen problem of the format kitchen-bench/1 by chance: npm run bench -- make-kitchen SEED [--tasks N] [--cooks N]
-// [--ovens N] [--services N] [--ample X] [--tight X]. The same arguments give the same file on every machine.
+// [--ovens N] [--services N] [--ample X] [--tight X] [--harsh]. The same arguments give the same file on every machine.
 // ample: above 1 more hands and equipment than usual, below 1 less. tight: below 1 what is ready waits for less long.
+// harsh: cooks have breaks, ovens are wanted at heats further apart, and minding takes more of a cook.
 import { parseArgs } from "node:util";
 import { chanceFrom } from "../src/engine/search/chance.ts";
 import { type Chain, chains } from "./kitchen-chains.ts";
@@ -14,6 +15,7 @@ const { positionals, values } = parseArgs({
     services: { type: "string" },
     ample: { type: "string" },
     tight: { type: "string" },
+    harsh: { type: "boolean" },
   },
 });
 const seed = Number(positionals[0] ?? 1);
@@ -26,6 +28,7 @@ const given = (text: string | undefined, usual: () => number): number =>
 const wanted = given(values.tasks, () => [12, 20, 35, 50, 80, 120, 200, 300][chance.below(8)] ?? 50);
 const ample = given(values.ample, () => [0.7, 0.85, 1, 1.3, 1.8][chance.below(5)] ?? 1);
 const tight = given(values.tight, () => [0.4, 0.7, 1, 1, 1.5][chance.below(5)] ?? 1);
+const harsh = values.harsh === true;
 const services = given(values.services, () =>
   wanted <= 60 ? 1 : wanted <= 120 ? between(1, 2) : between(2, 3),
 );
@@ -88,7 +91,7 @@ const addChain = (chain: Chain, course: string, plate: string): void => {
         const made = uses.map(([resource, amount, tempC]) => ({
           resource,
           amount,
-          ...(tempC === undefined ? {} : { tempC: tempC + 5 * between(-2, 2) }),
+          ...(tempC === undefined ? {} : { tempC: tempC + 5 * between(harsh ? -6 : -2, harsh ? 6 : 2) }),
         }));
         return {
           minutes: minutesOf(minutes, attention),
@@ -188,6 +191,19 @@ for (let service = 1; service <= services; service++) {
   });
 }
 
+/** Shifts with a break in them: two of three have one, where they are long enough. */
+const withBreaks = (own: readonly [number, number][]): [number, number][] =>
+  own.flatMap(([from, to]): [number, number][] => {
+    const rest = 5 * between(4, 12);
+    const at = from + 60 + chance.below(Math.max(1, to - from - 120 - rest));
+    return chance.below(3) === 0 || to - from < 240
+      ? [[from, to]]
+      : [
+          [from, at],
+          [at + rest, to],
+        ];
+  });
+
 const count = (usual: number): number =>
   Math.max(1, Math.round(usual * ample * Math.max(1, Math.sqrt(wanted / services / 40))));
 const file = {
@@ -195,8 +211,13 @@ const file = {
   name: `made ${seed}`,
   timeUnit: "minute from 00:00 of day 1",
   horizon,
-  attention: { capacityPerCook: 4, handsOn: 3, minded: 1, unattended: 0 },
-  cooks: shifts.map((own, c) => ({ id: `cook${c + 1}`, shifts: own })),
+  attention: {
+    capacityPerCook: 4,
+    handsOn: harsh ? between(3, 4) : 3,
+    minded: harsh ? between(1, 2) : 1,
+    unattended: 0,
+  },
+  cooks: shifts.map((own, c) => ({ id: `cook${c + 1}`, shifts: harsh ? withBreaks(own) : own })),
   ovens: Array.from({ length: ovens }, (_, o) => ({
     id: `oven${o + 1}`,
     shelves: between(2, 3),

@@ -77,19 +77,22 @@ const planTidily = (given: Prep, effort: PlanEffort, tidy: boolean): Outcome<Wor
   tell();
   const tries = Math.max(0, Math.floor(effort.tries));
   let triesLeft = tries;
-  const better = (most: number): void => {
+  const better = (most: number, going = keepGoing): void => {
     const now = Math.min(triesLeft, most);
     triesLeft -= now;
-    improve(schedule, now, chance, keepGoing, tell);
+    improve(schedule, now, chance, going, tell);
   };
   const proved = (conflicts: number): ReturnType<typeof prove> =>
     prove(schedule, conflicts, effort.seed, keepGoing, tell);
   const some = triesBeforeProof * model.taskCount;
-  const whole = (): boolean => progressOf(schedule).unplaced === 0;
+  const missing = (): number => progressOf(schedule).unplaced;
+  const whole = (): boolean => missing() === 0;
 
   let proof: ReturnType<typeof prove> = { bounds: [], impossible: false };
-  // That nothing can be done at all often shows at once, and then little need be tried.
-  if (effort.proof !== undefined && !whole()) better(model.taskCount);
+  // Where little has no place yet a few tries often find one, and the less it is the quicker. Else the learning solver is
+  // asked: that nothing can be done at all often shows at once, and then little need be tried.
+  if (effort.proof !== undefined && !whole())
+    better(Math.floor((2 * model.taskCount) / missing() ** 2), () => keepGoing() && !whole());
   if (effort.proof !== undefined && !whole()) proof = proved(Math.min(effort.proof, firstLook));
   if (!proof.impossible) better(effort.proof === undefined ? tries : some);
   const latest = whole() ? Math.max(0, ...schedule.slip) : Number.POSITIVE_INFINITY;

@@ -21,10 +21,11 @@ export const prove = (
   const givenUp = model.nodes.some((node, n) => n < model.taskCount && node.anyStarts.length === 0);
   if (givenUp) return { bounds: [], impossible: true };
   if (model.taskCount > mostTasks) return { bounds: [], impossible: false };
-  const known = costOf(schedule)[0] === 0 ? remember(schedule) : null;
+  const standing = remember(schedule);
+  const known = costOf(schedule)[0] === 0 ? standing : null;
   const found = (memory: Memory): void => {
     restore(schedule, memory);
     tell();
   };
-  return optimise(model, known, seed, { conflicts, keepGoing, found });
+  return optimise(model, known, seed, { conflicts, keepGoing, found }, known === null ? standing : null);
 };

@@ -1,10 +1,12 @@
 import type { GoalLevel } from "../../model/prep.ts";
+import { chanceFrom } from "../../search/chance.ts";
 import { learningSolver } from "../../search/learn/learning-solver.ts";
 import type { LearningSolver, Literal, Verdict } from "../../search/learn/solver.ts";
 import type { Memory } from "../memory.ts";
 import type { Model } from "../model.ts";
 import { costOfStarts, placesOf } from "../objective.ts";
 import { nowhere } from "../schedule.ts";
+import { complete, standing } from "./complete.ts";
 import { type Encoded, encode } from "./encode.ts";
 import type { Choice } from "./encode-calendar.ts";
 import { encodeLevel } from "./encode-levels.ts";
@@ -32,8 +34,15 @@ const longStep = 400;
 /**
  * Brings the levels to their least one after the other, and proves it, by a search that learns. It begins with a
  * schedule that is known (null: none), and keeps to landings no later than that one has in all, where lateness weighs most.
+ * Without one it begins near a schedule that is not whole.
  */
-export const optimise = (model: Model, known: Memory | null, seed: number, limit: ProofLimit): Proof => {
+export const optimise = (
+  model: Model,
+  known: Memory | null,
+  seed: number,
+  limit: ProofLimit,
+  near: Memory | null = null,
+): Proof => {
   const solver = learningSolver(seed);
   const lateFirst = model.levels[0] === "late";
   const late = known === null || !lateFirst ? null : known.slip.reduce((sum, s) => sum + s, 0);
@@ -51,7 +60,12 @@ export const optimise = (model: Model, known: Memory | null, seed: number, limit
   };
   const bounds = model.levels.map(() => 0);
   let found: Memory | null = null;
-  const verdict = solve(known ? standing(solver, encoded, known) : [], null);
+  const verdict =
+    known !== null
+      ? solve([...standing(solver, encoded, known).values()].flat(), null)
+      : near !== null
+        ? complete(model, solver, encoded, near, chanceFrom(seed), solve)
+        : solve([], null);
   if (known === null) {
     if (verdict !== "yes") return { bounds, found, impossible: verdict === "no" };
     found = memoryOf(model, solver, encoded);
@@ -93,18 +107,6 @@ export const optimise = (model: Model, known: Memory | null, seed: number, limit
 
 const valueAt = (model: Model, memory: Memory, level: GoalLevel): number =>
   costOfStarts(model, memory.start, memory.slip)[placesOf(model)(level)] as number;
-
-/** The literals that put everything where it is known to stand: the solver then looks near it first. */
-const standing = (solver: LearningSolver, encoded: Encoded, known: Memory): readonly Literal[] =>
-  encoded.starts.flatMap((x, n) => {
-    if (x === null) return [];
-    const at = known.start[n] as number;
-    const chosen = [
-      ...(encoded.cooks[n] ?? []).filter((c) => c.index === known.cook[n]),
-      ...(encoded.ovens[n] ?? []).filter((o) => o.index === known.oven[n]),
-    ].flatMap((c) => c.chosen ?? []);
-    return [solver.atLeast(x, at), solver.negate(solver.atLeast(x, at + 1)), ...chosen];
-  });
 
 const memoryOf = (model: Model, solver: LearningSolver, encoded: Encoded): Memory => {
   const pick = (choices: readonly Choice[]): number =>

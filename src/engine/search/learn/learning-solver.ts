@@ -74,6 +74,11 @@ export const learningSolver = (seed: number): LearningSolver => {
     prefer: (x, value) => {
       core.saved[x] = value;
     },
+    preferLiteral: (literal, holds) => {
+      const v = boundOf(literal);
+      const side = sideOf(literal);
+      core.saved[side >> 1] = ((side & 1) === 0) === holds ? v : v - 1;
+    },
     least: (x) => core.val[x * 2] as number,
     greatest: (x) => -(core.val[x * 2 + 1] as number),
     conflicts: () => core.conflicts,

@@ -55,6 +55,8 @@ export type LearningSolver = {
   readonly branchOn: (unknowns: readonly Unknown[], conflicts: number) => void;
   /** Where to look for an unknown first; a solution found takes its place. */
   readonly prefer: (x: Unknown, value: number) => void;
+  /** Whether to look first where a literal of its own holds, or where it does not. */
+  readonly preferLiteral: (literal: Literal, holds: boolean) => void;
   /** What is known of an unknown without any assumption. */
   readonly least: (x: Unknown) => number;
   readonly greatest: (x: Unknown) => number;
