@@ -1,4 +1,3 @@
-import { foodById } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import { celsius, count, minutes, share as shareOf } from "../../measure/units.ts";
 import type { Action, Use } from "../../model/dish.ts";
@@ -12,6 +11,7 @@ import { ovenHeat } from "./find-temperatures.ts";
 import { onJars } from "./heat-words.ts";
 import { inTheCold } from "./in-the-cold.ts";
 import { asMinutes, type Load, statedLength, usualLength } from "./length-of.ts";
+import { notSaid } from "./not-said.ts";
 import { livePools, type Pool } from "./pools.ts";
 import { liftedOut, settle } from "./settle.ts";
 import type { StepReader } from "./step-reader.ts";
@@ -19,7 +19,7 @@ import { takeImplied } from "./take-classes.ts";
 import type { Again, Fresh } from "./taken.ts";
 import { sameVessel } from "./vessel-words.ts";
 import { finishing, type Place, poolsOf } from "./which-pools.ts";
-import { seasoning, steeringTechniques } from "./word-sets.ts";
+import { steeringTechniques } from "./word-sets.ts";
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
 
@@ -115,16 +115,10 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   if (technique.id === "season" && fresh.length === 0 && again.length === 0)
     fresh.push(...takeImplied(reader, seasonings(reader), clause.verbAt, clause.verbTo));
 
-  // "Pound the garlic and rub it all over": over the one piece of meat or fish of the list, when it lies there untouched.
-  if (technique.id === "rub" && fresh.length === 0 && coversAll(clause))
-    fresh.push(...takeImplied(reader, untouchedMain(reader), clause.verbAt, clause.verbTo));
-
-  // "Work the salt into the cuts. Roast at 240": the one piece of meat of the list, though no word names it.
-  if (!clause.again && roasts.test(technique.id) && fresh.length + again.length + products.length === 0) {
-    const seasoned = kitchen.current === null || onlySeasons(reader, kitchen.current);
-    if (seasoned) fresh.push(...takeImplied(reader, untouchedMain(reader), clause.verbAt, clause.verbTo));
+  if (!isOven && !jars && !clause.again) {
+    const unsaid = notSaid(reader, clause, technique.id, fresh, again.length + products.length);
+    fresh.push(...takeImplied(reader, unsaid, clause.verbAt, clause.verbTo));
   }
-
   const joined = isOven || jars ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
   const atWork = onTheFire(reader, clause, inMachine(clause, said, main), main);
@@ -217,29 +211,6 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     settle(reader, clause, chosen, action, place, { fresh, again, joined, lifted, products });
   return action;
 };
-
-/** "All over", and no word says what: "rub it all over, then …". */
-const coversAll = (clause: Clause): boolean =>
-  clause.tokens.some(
-    (t, i) =>
-      t.text === "all" && word(clause, i + 1) === "over" && /^(|[,;.]|and|then)$/.test(word(clause, i + 2)),
-  );
-
-/** The one line of meat or fish, if nothing was done with it yet; none where there are several. */
-const untouchedMain = (reader: StepReader): readonly number[] => {
-  const main = [...reader.classes.membersOf("meat"), ...reader.classes.membersOf("fish")];
-  return main.length === 1 && main.every((i) => (reader.remaining[i] ?? 0) > 0.99) ? main : [];
-};
-
-const roasts = /^(roast|braise|grill|barbecue|sear|brown)$/;
-
-/** Nothing but what seasons lies in it. */
-const onlySeasons = (reader: StepReader, pool: Pool): boolean =>
-  pool.contents.size > 0 &&
-  [...pool.contents].every((i) => {
-    const line = reader.ingredients[i];
-    return seasoning.test(line?.name.toLowerCase() ?? "") || foodById(line?.food ?? "")?.shelf === "spices";
-  });
 
 const cooks = /^(boil|simmer|bake|roast|fry|braise|stew|steam|poach|cook|sweat|grill|reheat)$/;
 

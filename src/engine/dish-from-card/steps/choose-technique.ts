@@ -107,6 +107,23 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     !has(clause, /^(under|it|them|pan|tray|rack)$/)
   )
     return named("preheat", base);
+  // "Pull it off", "pull the pan off the heat"
+  if (
+    id === "shred" &&
+    /^pull/.test(clause.hit?.verb ?? "") &&
+    has(clause, /^off$/) &&
+    !has(clause, /^bones?$/)
+  )
+    return named("remove-from-heat", base);
+  // "Brush the tins with the rest of the butter"
+  if (
+    /^(brush|rub)$/.test(id) &&
+    /^(tins?|tray|trays|moulds?|basins?|dish|dishes|ramekins|griddle|pan)$/.test(
+      clause.tokens[clause.verbTo + 1]?.text ?? "",
+    ) &&
+    /^(the|your|a)$/.test(clause.tokens[clause.verbTo]?.text ?? "")
+  )
+    return named("grease", base);
   // "Pull it at 52 °C."
   if (
     id === "shred" &&
@@ -236,7 +253,8 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
   // "That goes in at 190 for 20 minutes."
   if (
     place === null &&
-    (/^(put|add|stand|start|cook|arrange)$/.test(id) || (id === "cover" && has(clause, /^oven$/))) &&
+    (/^(put|add|stand|start|cook|arrange)$/.test(id) ||
+      (id === "cover" && has(clause, /^(oven|bain-marie|bain)$/))) &&
     hasLength(clause) &&
     clause.settings.some((t) => t.celsius >= 110) &&
     clause.heat === null &&

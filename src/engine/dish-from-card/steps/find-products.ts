@@ -86,7 +86,7 @@ export const findProducts = (
     if (
       terse &&
       partMembers.length === 0 &&
-      !(bare.has(noun) && /^(with|into|over|onto|in|to|and|,)$/.test(word(clause, i - 1)))
+      !(bare.has(noun) && /^(|with|into|over|onto|in|to|and|,)$/.test(word(clause, i - 1)))
     )
       continue;
     if (
@@ -113,6 +113,14 @@ const partOfIt = (reader: StepReader, clause: Clause, i: number): Product | null
   // "Pour half over the salmon"
   const half =
     word(clause, i) === "half" && i === clause.verbTo && /^(over|into|onto)$/.test(word(clause, i + 1));
+  // "Fry off a little bit and taste it"
+  const morsel =
+    /^(bit|piece|morsel|spoonful)$/.test(word(clause, i)) &&
+    i <= clause.verbTo + 2 &&
+    word(clause, clause.verbTo) === "a" &&
+    word(clause, i + 1) !== "of" &&
+    /^(fry|cook|boil|taste|grill)$/.test(clause.hit?.technique.id ?? "");
+  if (morsel) return { pool: current, members: [], share: 0.02, from: i, to: i + 1 };
   if (half) return { pool: current, members: [], share: 0.5, from: i, to: i + 1 };
   if (word(clause, i - 1) !== "of" || !/^(it|this|that|them)$/.test(word(clause, i))) return null;
   const share = shareBefore(clause, i - 1);

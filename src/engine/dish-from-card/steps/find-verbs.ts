@@ -143,6 +143,14 @@ const hitAt = (
       return { ...said(i, going, false), to: going.to, letting: true };
     if (going !== null && here === "keep") return null;
   }
+  // "Leave the stalks on", "leave the skin on": nothing stands.
+  if (here === "leave" && leavesOn(tokens, i)) return null;
+  // "Have everything at room temperature."
+  if (
+    /^(have|get)$/.test(here) &&
+    tokens.slice(i + 1, i + 7).some((t, k) => t.text === "room" && word(tokens, i + 2 + k) === "temperature")
+  )
+    return null;
   // "Set a timer for 20 minutes" says how long what was begun goes on.
   if (
     (here === "set" || here === "start" || here === "put") &&
@@ -253,6 +261,19 @@ const hitAt = (
     if (found !== null) return said(i, found, true);
   }
   return null;
+};
+
+/** "Leave the stalks on", "leave a bit of the skin on". */
+const leavesOn = (tokens: readonly Token[], i: number): boolean => {
+  for (let at = i + 2; at < i + 7; at += 1) {
+    const here = word(tokens, at);
+    if (here === "" || joints.has(here)) return false;
+    if (/^(on|attached|intact|whole)$/.test(here)) {
+      const next = word(tokens, at + 1);
+      return next === "" || joints.has(next);
+    }
+  }
+  return false;
 };
 
 /** "Keep it boiling", "leave that ticking away": the second verb, a short object between them. */

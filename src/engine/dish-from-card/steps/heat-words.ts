@@ -126,12 +126,23 @@ export const takenTo = (clause: Clause): string | null => {
   return clause.tokens[at - 1]?.text === "down" ? "cool" : "heat";
 };
 
-/** "Stand the jars in the oven to sterilise", "wash the jars": no food is in hand. */
-export const onJars = (clause: Clause, id: string): boolean =>
-  clause.mentions.length === 0 &&
-  (/^(wash|sterilise|pat-dry|warm|heat)$/.test(id) ||
-    (/^(chill|freeze)$/.test(id) && has(clause, /^canister$/))) &&
-  clause.tokens.some(
+/** "Cut a circle of paper" */
+const cutsPaper = (clause: Clause, id: string): boolean =>
+  /^(cut|fold)$/.test(id) &&
+  clause.tokens
+    .slice(clause.verbTo, clause.verbTo + 5)
+    .some((t) => /^(paper|parchment|foil|cartouche)$/.test(t.text));
+
+/** "Stand the jars in the oven to sterilise", "wash the jars", "cut a circle of paper": no food is in hand. */
+export const onJars = (clause: Clause, id: string): boolean => {
+  if (clause.mentions.length > 0) return false;
+  if (cutsPaper(clause, id)) return true;
+  if (
+    !/^(wash|sterilise|pat-dry|warm|heat)$/.test(id) &&
+    !(/^(chill|freeze)$/.test(id) && has(clause, /^canister$/))
+  )
+    return false;
+  return clause.tokens.some(
     (t, i) =>
       i > clause.verbAt &&
       i <= clause.verbTo + 3 &&
@@ -139,6 +150,7 @@ export const onJars = (clause: Clause, id: string): boolean =>
       !/^(in|into|from|of)$/.test(clause.tokens[i - 1]?.text ?? "") &&
       !/^(in|into|from|of)$/.test(clause.tokens[i - 2]?.text ?? ""),
   );
+};
 
 /** "Keep warm in a cloth", "hold hot under foil": off every fire. */
 export const keptWrapped = (clause: Clause): boolean =>

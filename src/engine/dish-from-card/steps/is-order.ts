@@ -28,6 +28,16 @@ export const isOrder = (
   const noun = nounVerbs.has(here);
   const next = word(tokens, i + 1);
   if (prev === ")" && noun && !takesObject(tokens, i + 1, isFood)) return false;
+  // "Second fry at 180 until golden": once more.
+  if (
+    /^(second|third|final)$/.test(prev) &&
+    at === 0 &&
+    /^(fry|prove|proof|rise|bake|fold|boil|cook|cooking)$/.test(here)
+  )
+    return true;
+  // "Mince back in", "mince into the dish, mash on top": the food, and no order.
+  if (noun && at < 0 && /^(back|in|into)$/.test(next) && isFood(i)) return false;
+  if (here === "mash" && /^(on|over)$/.test(next) && /^(top|the|it)$/.test(word(tokens, i + 2))) return false;
   if (here === "top" && /^(oven|shelf|rack|heat|element|half|deck)$/.test(next)) return false;
   if (here === "rest" && (next === "of" || (next === "on" && word(tokens, i + 2) === "top"))) return false;
   // "Season, grate of nutmeg": an amount, and no order.

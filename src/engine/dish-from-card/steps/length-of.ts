@@ -69,7 +69,14 @@ const whole = (
   load: Load,
   otherSide: boolean,
 ): Estimate<Minutes> => {
-  const batches = clause.batches ?? 1;
+  const inAll = /^(altogether|all|total)$/;
+  const whole = [0, 1, 2].some(
+    (k) => inAll.test(word(clause, time.to + k)) && word(clause, time.to) !== "all",
+  );
+  const batches =
+    whole || (word(clause, time.to) === "all" && word(clause, time.to + 1) === "told")
+      ? 1
+      : (clause.batches ?? 1);
   if (time.kind === "side")
     return scaleEstimate(time.minutes, (otherSide ? 1 : 2) * (technique.law === "per-batch" ? batches : 1));
   if (time.kind === "batch") return scaleEstimate(time.minutes, Math.max(batches, 1));

@@ -59,7 +59,8 @@ export const liftedOut = (
   // "Rinse off the salt": what is named goes, and the work is on the rest.
   if (/^(wash|wipe|brush|pat-dry|turn)$/.test(id) && clause.tokens[clause.verbTo]?.text === "off")
     return null;
-  const kept = /^(reserving|keeping|saving|leaving)$/;
+  const keptAt = clause.tokens.findIndex((t) => /^(reserving|keeping|saving|leaving)$/.test(t.text));
+  const goes = keptAt < 0 ? again : again.filter((a) => a.from < keptAt);
   // "Lift them out": what is solid goes, the liquor and what flavours it stay.
   if (
     (id === "take-out" &&
@@ -68,7 +69,7 @@ export const liftedOut = (
       !clause.tokens.some((t) => /^(heat|oven|stove|hob|fridge)$/.test(t.text)) &&
       (clause.tokens.some((t) => /^(them|it|these|everything)$/.test(t.text)) ||
         /^(|on|onto|and|then|to|with|,|when|once)$/.test(clause.tokens[clause.verbTo]?.text ?? ""))) ||
-    (id === "drain" && clause.tokens.some((t) => kept.test(t.text)))
+    (id === "drain" && keptAt >= 0)
   ) {
     const stays = (i: number): boolean => {
       const name = reader.ingredients[i]?.name.toLowerCase() ?? "";
@@ -84,7 +85,7 @@ export const liftedOut = (
         // Fat in which food swims stays behind; what it was fried in goes with it.
         (isFatOrWater(reader, i) && (reader.ingredients[i]?.grams?.likely ?? 0) >= deepFat),
     );
-    if (wet && again.length === 0 && solid.length > 0 && solid.length < only.contents.size) return solid;
+    if (wet && goes.length === 0 && solid.length > 0 && solid.length < only.contents.size) return solid;
   }
   // "Lift it on to a board": the meat of the tin, and what it lay on stays.
   if (only.baked && again.length === 0 && /^(take-out|put|rest)$/.test(id) && onBoard(clause)) {
@@ -103,7 +104,7 @@ export const liftedOut = (
   // "Peel the potatoes and the carrots. Boil the potatoes": what only was got ready together goes its own way.
   if (!lifting.has(id) && !moved && !byHand && !only.raw) return null;
   if (products.some((p) => p.pool === only) || again.some((a) => a.whole === true)) return null;
-  const named = again
+  const named = goes
     .filter((a) => a.pool === only && only.contents.has(a.ingredient))
     .map((a) => a.ingredient);
   if (named.length === 0) return null;
@@ -160,8 +161,10 @@ export const settle = (
     out.turn = kitchen.turn;
     out.did.add(technique.id);
     if (gone) out.left = 0;
-    kitchen.current = gone ? only : out;
-    kitchen.emptied = [...only.contents].every((i) => isFatOrWater(reader, i)) ? only : null;
+    // "Pat it dry and keep the wine": what stands by is not in hand.
+    const kept = technique.id === "set-aside" && /^(keep|reserve|save)/.test(clause.hit?.verb ?? "");
+    if (!kept) kitchen.current = gone ? only : out;
+    if (!kept) kitchen.emptied = [...only.contents].every((i) => isFatOrWater(reader, i)) ? only : null;
     return;
   }
   // "Set aside", "lift them out of the pan": all leaves, and the pan can be used again.
@@ -245,6 +248,7 @@ export const settle = (
   if (technique.id === "blind-bake" || (technique.id === "line" && main.contents.size > 0))
     callPool(kitchen, main, "case");
   main.part ??= place.part;
+  if (technique.id === "mash") callPool(kitchen, main, "mash");
   if (action.makes !== null) callPool(kitchen, main, stem(action.makes));
   if (place.part !== null && joined.length === 0)
     for (const w of place.part.toLowerCase().split(/[^\p{L}]+/u))

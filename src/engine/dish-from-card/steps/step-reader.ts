@@ -72,6 +72,8 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
 /** Counts, before reading, how many times "the rest" of each line is taken, and how often a line is named alone. */
 export const countRests = (reader: StepReader, clauses: readonly Clause[]): void => {
   let some: number | null = null;
+  const whole = new Set<number>();
+  const parted = new Set<number>();
   for (const clause of clauses) {
     const object = clause.tokens[clause.verbTo + 1];
     // "Mix the flour with a bit of the water, boil the rest": all but the bit is still to come.
@@ -83,9 +85,12 @@ export const countRests = (reader: StepReader, clauses: readonly Clause[]): void
       const [first, second] = mention.candidates;
       if (first !== undefined && (second === undefined || second.strength < first.strength - 0.05))
         reader.namedAlone[first.ingredient] = (reader.namedAlone[first.ingredient] ?? 0) + 1;
-      if (mention.portioning.kind === "rest")
-        for (const { ingredient } of mention.candidates.slice(0, 1))
-          reader.restLater[ingredient] = (reader.restLater[ingredient] ?? 0) + 1;
+      const named = first?.ingredient ?? -1;
+      // "Brown the butter … fold in two thirds of it … the remaining butter": the rest of what was made of all of it.
+      if (mention.portioning.kind === "plain") whole.add(named);
+      if (mention.portioning.kind === "share" && whole.has(named)) parted.add(named);
+      if (mention.portioning.kind === "rest" && !parted.has(named) && named >= 0)
+        reader.restLater[named] = (reader.restLater[named] ?? 0) + 1;
     }
   }
 };

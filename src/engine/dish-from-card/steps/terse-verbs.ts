@@ -90,7 +90,7 @@ export const terseAt = (
     here === "on" &&
     word(tokens, i + 1) === "top" &&
     word(tokens, i + 2) !== "of" &&
-    (foodBefore() || word(tokens, i - 1) === "rest")
+    (foodBefore() || /^(rest|mash|sauce|crumble|pastry|topping|lid)$/.test(word(tokens, i - 1)))
   ) {
     let at = i - 1;
     while (at > 0 && !/^[,;:]$/.test(word(tokens, at))) at -= 1;

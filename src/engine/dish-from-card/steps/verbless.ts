@@ -10,6 +10,7 @@ const joint = /^(,|and|then|;|:|but|)$/;
 const places = /^(oven|fridge|refrigerator|freezer|bain|bain-marie|bath)$/;
 const baths = /^(pan|pot|saucepan|casserole|tin|dish|tray|bowl|roaster)$/;
 const pans = /^(pan|pot|saucepan|skillet|wok|casserole)$/;
+const shapes = /^(terrine|basin|moulds?|ramekins|ring|rings|glasses|jars?|tins?)$/;
 
 /** What is asked of a place in a sentence: its tokens, what was ordered before, and which words are foods. */
 type Asked = {
@@ -97,6 +98,8 @@ const atStart = (asked: Asked): VerbHit | null => {
   const here = word(tokens, 0);
   // "Flour, egg, crumb."
   if (isCoating(tokens)) return make(asked, "bread", "bread", tokens.length);
+  // "Ice bath, then fridge."
+  if (here === "ice" && word(tokens, 1) === "bath") return make(asked, "cool-quickly", "cool quickly", 2);
   // "Oil to 180."
   if (
     /^(oil|fat|lard|dripping|water|syrup|sugar|milk|ghee)$/.test(here) &&
@@ -131,7 +134,8 @@ const into = (asked: Asked): VerbHit | null => {
   const { tokens, i, hits } = asked;
   const opened = i === 0 || (hits.length > 0 || i <= 2 ? joint.test(word(tokens, i - 1)) : false);
   const oven = stated(tokens, i + 1, places, 5);
-  const vessel = placeFollows(tokens, i + 1) || stated(tokens, i + 1, pans, 4);
+  const vessel =
+    placeFollows(tokens, i + 1) || stated(tokens, i + 1, pans, 4) || stated(tokens, i + 1, shapes, 3);
   if (!oven && !vessel) return null;
   // "Put the legs back and into the oven for an hour": the verb before says it.
   if (hits.length > 0 && /^(put|arrange|layer|pour|fill|stand)$/.test(hits.at(-1)?.technique.id ?? ""))
@@ -234,6 +238,14 @@ export const verblessAt = (
         return make(asked, "put", "put", i + 1);
       return null;
     }
+    case "at":
+      // "Parsley at the last minute."
+      return next === "the" &&
+        /^(last|end|very|finish)$/.test(word(tokens, i + 2)) &&
+        hits.length === 0 &&
+        foodsBefore(asked)
+        ? make(asked, "add", "add", i + 1)
+        : null;
     case "over":
       return next === "the" && word(tokens, i + 2) === "top" && hits.length === 0 && foodsBefore(asked)
         ? make(asked, "sprinkle", "sprinkle", i + 3)
@@ -298,6 +310,13 @@ const laterOrder = ({ tokens, i }: Asked): boolean =>
 const thenOven = (asked: Asked): VerbHit | null => {
   const { tokens, i, hits } = asked;
   if (hits.length === 0) return null;
+  if (/^(fridge|freezer)$/.test(word(tokens, i + 1)))
+    return make(
+      asked,
+      word(tokens, i + 1) === "fridge" ? "chill" : "freeze",
+      word(tokens, i + 1) === "fridge" ? "chill" : "freeze",
+      i + 2,
+    );
   const figure = numberAt(tokens, i + 1);
   if (figure === null) return null;
   let at = figure.next;

@@ -381,11 +381,7 @@ export const poolsOf = (
   if (fresh.length === 0 && opening >= 0 && hint[opening] != null && place.before === null)
     return unique([hint[opening]]);
   if (fresh.length === 0)
-    return unique(
-      hint.some((p) => p !== null) && !pronoun && hint[0] !== current && place.before === null
-        ? [hint[0]]
-        : [current],
-    );
+    return unique([hint[0] != null && !pronoun && place.before === null ? hint[0] : current]);
   if (
     kitchen.emptied !== null &&
     burners.has(chosen.station) &&
@@ -396,6 +392,8 @@ export const poolsOf = (
     return unique([kitchen.emptied]);
   if (vesselPool !== null && (burners.has(chosen.station) || sameVessel(clause))) return unique([vesselPool]);
   if (vessel || clause.meanwhile) return [];
-  if (pronoun && technique.miseEnPlace !== true) return unique([current]);
+  // "Cut it in matchsticks, straight into the lemon juice": what is cut goes there.
+  if (pronoun && (!technique.miseEnPlace || fresh.every((f) => isTarget(clause, f.from))))
+    return unique([current]);
   return joinsCurrent(reader, clause, chosen, place, current, fresh) ? unique([current]) : [];
 };
