@@ -28,15 +28,29 @@ const words = (place: Place, span: Span): string => place.line.slice(span.start,
 const nameless = (reading: Reading): string => (reading.name === "" ? "this" : reading.name);
 
 /** Two weights of one food that are too far apart to mean the same: how far is forgiven depends on how they were found. */
-const agree = (a: Weight, b: Weight): boolean => {
+const agree = (a: Weight, b: Weight, { food, name }: Reading): boolean => {
   const [low, high] = a.grams.likely < b.grams.likely ? [a.grams, b.grams] : [b.grams, a.grams];
   if (low.likely <= 0) return true;
   const both = new Set([a.basis, b.basis]);
   // Kitchen roundings of pounds and grams differ by up to a fifth ("25 g (1 oz)"); pieces and packs are anyone's guess.
   const forgiven =
-    both.has("vague") || both.has("pack") ? 6 : both.has("pieces") ? 2.5 : both.has("volume") ? 1.6 : 1.2;
+    both.has("pieces") &&
+    (food?.shelf === "meat" || food?.shelf === "fish" || food?.shelf === "poultry" || cut.test(name))
+      ? anySize
+      : both.has("vague") || both.has("pack")
+        ? 6
+        : both.has("pieces")
+          ? 2.5
+          : both.has("volume")
+            ? 1.6
+            : 1.2;
   return high.likely / low.likely <= forgiven || low.high >= high.low;
 };
+
+// A trout is one of 80 g or of three kilos, and so is a piece that is cut from something: the weight beside it says which.
+const anySize = 60;
+const cut =
+  /^(side|joint|piece|slab|block|half|quarter|whole|wheel|chunk|hunk|rack|saddle|loin|shoulder|leg) /;
 
 const disagreements = (
   reading: Reading,
@@ -44,7 +58,7 @@ const disagreements = (
   others: readonly Weight[],
   place: Place,
 ): readonly Finding[] => {
-  const other = others.find((o) => !agree(best, o));
+  const other = others.find((o) => !agree(best, o, reading));
   if (other === undefined || best.amount === null || other.amount === null) return [];
   const [first, second] = best.amount.span.start <= other.amount.span.start ? [best, other] : [other, best];
   const at = (w: Weight): Span => shifted(w.amount?.span ?? { start: 0, end: 0 }, place.start);
