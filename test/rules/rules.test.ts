@@ -17,6 +17,7 @@ const withoutFix: Readonly<Record<string, string>> = {
   "more-used-than-listed": "which of the shares is wrong, or whether the list is, the words do not say",
   "ratio-broken": "whether the ratio or an amount is meant, the words do not say",
   "technique-unknown": "what the verb means is what is asked",
+  "interval-unlikely": "which of the two lengths is wrong, the words do not say",
 };
 
 const applied = (text: string, edits: Finding["fixes"][number]["edits"]): string =>

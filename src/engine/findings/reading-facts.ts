@@ -56,6 +56,7 @@ export type ReadingFacts = {
   "gelatine-doubtful": { name: string; share: number };
   "portion-unlikely": { portions: number; grams: number };
   "time-unlikely": { verb: string; minutes: number };
+  "interval-unlikely": { verb: string; every: number; minutes: number };
   "meanwhile-alone": Record<string, never>;
   "shellfish-unchecked": { name: string };
   "raw-sprouts": { name: string };
@@ -126,6 +127,7 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "gelatine-doubtful": "warn",
   "portion-unlikely": "warn",
   "time-unlikely": "warn",
+  "interval-unlikely": "warn",
   "meanwhile-alone": "note",
   "shellfish-unchecked": "note",
   "raw-sprouts": "warn",

@@ -229,6 +229,10 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
     says: `${durationText(minutes)} are very long to ${verb}.`,
     write: "Check whether minutes are meant.",
   }),
+  "interval-unlikely": ({ verb, every, minutes }) => ({
+    says: `Every ${durationText(every)} does not come round once in the ${durationText(minutes)} of ${quoted(verb)}.`,
+    write: "Check which of the two lengths is meant.",
+  }),
   "meanwhile-alone": () => ({
     says: "Nothing goes on yet that this could be done beside.",
     write: "Leave the word out, or put the step that goes on before it.",

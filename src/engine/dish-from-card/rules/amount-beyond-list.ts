@@ -1,6 +1,9 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import type { Amount, Dish, Ingredient } from "../../model/dish.ts";
+import { nameAt } from "../steps/find-mentions.ts";
+import { nameIndexOf } from "../steps/name-index.ts";
 import { stem } from "../steps/stem.ts";
+import { tokenise } from "../steps/tokens.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
@@ -114,10 +117,17 @@ const lineOf = (dish: Dish, words: string): Ingredient | null => {
     .filter((w) => w.length > 2)
     .map(stem);
   const lines = dish.ingredients.filter((i) => !i.equipment && own.includes(headOf(i)));
-  const [line] = lines;
+  const [line] = lines.length === 0 ? kindOf(dish, words) : lines;
   if (line === undefined || lines.length > 1) return null;
   const same = dish.ingredients.filter((i) => i.food === line.food && i.food !== null).length;
   return same > 1 || /\bplus|\bextra\b|\bmore\b/i.test(line.text) ? null : line;
+};
+
+/** "The cheese" where Cheddar is listed, and no other cheese. */
+const kindOf = (dish: Dish, words: string): readonly Ingredient[] => {
+  const tokens = tokenise(words);
+  const candidates = nameAt(tokens, 0, nameIndexOf(dish.ingredients))?.candidates ?? [];
+  return candidates.length === 1 ? candidates.flatMap((c) => dish.ingredients[c.ingredient] ?? []) : [];
 };
 
 /** The most that a line may be said to hold, in grams or millilitres, and its own words for it. */

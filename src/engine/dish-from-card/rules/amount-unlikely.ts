@@ -31,6 +31,11 @@ const strong: readonly (readonly [food: RegExp, most: number])[] = [
   [/vanilla extract|almond extract|essence/i, 5],
 ];
 
+/** Grams of a spice a guest; a curry takes five. Common practice, no source. */
+const mostSpice = 15;
+const isSaltOrPepper = /salt|pepper|seasoning|msg/i;
+const ofSpices = /spice mix|rub\b|seasoning|paste|masala|curry powder|dukkah|za.?atar|brine|pickl|cure/i;
+
 /** A quarter of a teaspoon, ml. */
 const quarterSpoon = 1.25;
 
@@ -100,14 +105,20 @@ const meantBy = (dish: Dish, i: Ingredient): string | null => {
   if (unit === "tbsp" || unit === "tsp" || unit === "cup") {
     const ml = value * (unit === "tbsp" ? 15 : unit === "tsp" ? 5 : 240);
     const limit = strong.find(([name]) => name.test(i.name))?.[1];
-    if (
-      limit !== undefined &&
-      dish.portions !== null &&
-      ml / guests > limit &&
-      !/spice mix|rub\b|seasoning|paste|masala|curry powder/i.test(dish.title)
-    )
+    if (limit !== undefined && dish.portions !== null && ml / guests > limit && !ofSpices.test(dish.title))
       return `${Math.max(1, Math.round((limit * guests) / 2 / quarterSpoon)) / 4} tsp`;
   }
+  if (
+    food?.shelf === "spices" &&
+    gramsOf(i) / guests > mostSpice &&
+    !isSaltOrPepper.test(i.name) &&
+    !ofSpices.test(dish.title)
+  )
+    return unit === "kg"
+      ? `${value} g`
+      : unit === "tsp" || unit === "g"
+        ? `${value / 10} ${unit}`
+        : `${value} tsp`;
   return null;
 };
 

@@ -7,12 +7,16 @@ import type { Dish } from "../../model/dish.ts";
 import type { HazardKind } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
 import { actionsOn, type Placed, placedActions } from "./dish-graph.ts";
+import { isReadyMeat, rawAnimal } from "./keeps-badly.ts";
 import type { Rule } from "./rule.ts";
+import { toldCore } from "./told-core.ts";
 
 const risky: readonly HazardKind[] = ["raw-poultry", "raw-mince", "liver"];
 
 // Pieces that boil or stew so long are done through. Common practice, no source.
 const longWet = 30;
+// Pieces under a lid or in liquor, in the oven. Common practice, no source.
+const longPot = 60;
 // A joint that has been in the oven so long comes off the bone. Common practice, no source.
 const longOven = 150;
 const wet = new Set(["simmer", "stew", "boil", "braise", "pressure-cook", "confit", "make-stock", "reduce"]);
@@ -20,8 +24,9 @@ const wet = new Set(["simmer", "stew", "boil", "braise", "pressure-cook", "confi
 // Browned mince that cooks on for so long is done through. Common practice, no source.
 const broken = 10;
 
+// "No longer pink" is done, "still pink in the middle" is not.
 const doneCue =
-  /clear|pink|cooked|done|falls?|falling|tender|internal|through|opaque|juices|reads?\b|no blood/i;
+  /clear|(?:no|not|longer|without|trace of|isn't|never) (?:any |a |more )?pink|cooked|done|falls?|falling|tender|internal|through|opaque|juices|reads?\b|no blood/i;
 
 /**
  * Poultry, mince, pork or liver that is cooked with neither a core temperature nor a sign that it is done through. The
@@ -33,19 +38,14 @@ export const coreTemperatureMissing: Rule = {
   check: (dish, region) =>
     dish.ingredients.flatMap((i) => {
       const food = i.food === null ? null : foodById(i.food);
-      if (
-        food === null ||
-        i.optional ||
-        i.state.some((s) => /cooked|smoked|roast/.test(s)) ||
-        /\b(cooked|left-?over|smoked|cured|bacon|lardons?|pancetta|guanciale|ham|chorizo|prosciutto|salami|gammon|lobster|crab|(?:nut|walnut|pecan|almond)s? ?meats?)\b/i.test(
-          i.text,
-        )
-      )
-        return [];
+      if (food === null || i.optional || isReadyMeat(i)) return [];
       const pork = food.hazards.includes("raw-meat") && food.diet.includes("pork");
       const hazard = risky.find((h) => food.hazards.includes(h)) ?? (pork ? "raw-meat" : undefined);
       if (hazard === undefined) return [];
-      const touched = actionsOn(dish, i.index);
+      const own = actionsOn(dish, i.index);
+      // Meat whose thread was lost ("the patties") is what the only heat is for, when there is no other.
+      const isLost = !own.some(cooks) && rawAnimal(dish).every((other) => other === i);
+      const touched = isLost ? placedActions(dish).filter((p) => own.includes(p) || isDryHeat(p)) : own;
       const cooking = touched.filter((p) => cooks(p));
       const last =
         cooking.findLast(({ action }) =>
@@ -86,15 +86,23 @@ const figureFor = (region: Region, hazard: HazardKind): number => {
 const cooks = ({ action }: Placed): boolean =>
   action.technique !== null && techniqueById(action.technique)?.kills === true;
 
+const isDryHeat = ({ action }: Placed): boolean =>
+  /^(?:fry|deep-fry|grill|griddle|barbecue|roast|bake)$/.test(action.technique ?? "");
+
 const simmersLong = (cooking: readonly Placed[]): boolean => {
   const minutes = (some: (p: Placed) => boolean): number =>
     cooking.filter(some).reduce((sum, p) => sum + (p.action.minutes?.likely ?? 0), 0);
   return (
     minutes((p) => wet.has(p.action.technique ?? "")) >= longWet ||
     minutes((p) => p.action.minutes?.assumed === false && p.action.technique === "cook") >= 2 * longWet ||
-    minutes((p) => p.action.minutes?.assumed === false && p.action.station === "oven") >= longOven
+    minutes((p) => p.action.minutes?.assumed === false && p.action.station === "oven") >= longOven ||
+    minutes(
+      (p) => p.action.minutes?.assumed === false && p.action.station === "oven" && inPot.test(p.step.text),
+    ) >= longPot
   );
 };
+
+const inPot = /\b(?:cover(?:ed)?|lid|casserole|tagine|pot)\b/i;
 
 /** Mince that is browned in bits and then cooked on in its sauce or under its top: nothing in it is thicker than a pea. */
 const isBrokenUp = (dish: Dish, touched: readonly Placed[]): boolean => {
@@ -121,8 +129,9 @@ const isBrokenUp = (dish: Dish, touched: readonly Placed[]): boolean => {
   );
 };
 
-const isShownDone = ({ action, step }: Placed): boolean => {
-  if (action.core !== null) return true;
+const isShownDone = (placed: Placed): boolean => {
+  const { action, step } = placed;
+  if (toldCore(placed) !== null) return true;
   return (action.cue !== null && doneCue.test(action.cue)) || toldDone.test(step.text);
 };
 

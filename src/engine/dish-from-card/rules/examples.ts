@@ -10,6 +10,7 @@ import { cueOnlyTimeExamples } from "./cue-only-time.examples.ts";
 import { garlicInOilKeptExamples } from "./garlic-in-oil-kept.examples.ts";
 import { gelatineDoubtfulExamples } from "./gelatine-doubtful.examples.ts";
 import { hotInFridgeExamples } from "./hot-in-fridge.examples.ts";
+import { intervalUnlikelyExamples } from "./interval-unlikely.examples.ts";
 import { keptTooLongExamples } from "./kept-too-long.examples.ts";
 import { leftOutExamples } from "./left-out.examples.ts";
 import { listedNotUsedExamples } from "./listed-not-used.examples.ts";
@@ -75,6 +76,7 @@ export const examplesOf: ReadonlyMap<Code, readonly Example[]> = new Map<Code, r
   ["gelatine-doubtful", gelatineDoubtfulExamples],
   ["portion-unlikely", portionUnlikelyExamples],
   ["time-unlikely", timeUnlikelyExamples],
+  ["interval-unlikely", intervalUnlikelyExamples],
   ["meanwhile-alone", meanwhileAloneExamples],
   ["shellfish-unchecked", shellfishUncheckedExamples],
   ["raw-sprouts", rawSproutsExamples],

@@ -23,6 +23,13 @@ export const rawAnimal = (dish: Dish): readonly Ingredient[] =>
     hazardsOf(i).some((h) => /^raw-(?:meat|poultry|mince|fish|shellfish)$/.test(h)),
   );
 
+/** Meat that comes cooked, cured or smoked. */
+export const isReadyMeat = (i: Ingredient): boolean =>
+  i.state.some((s) => /cooked|smoked|roast/.test(s)) ||
+  /\b(cooked|left-?over|smoked|cured|bacon|lardons?|pancetta|guanciale|ham|chorizo|prosciutto|salami|gammon|lobster|crab|(?:nut|walnut|pecan|almond)s? ?meats?)\b/i.test(
+    i.text,
+  );
+
 /** The line by which a dish keeps badly once it is cooked: rice, meat, fish, stock; null when none does. */
 export const keepsBadly = (dish: Dish): Ingredient | null =>
   dish.ingredients.find(isRice) ??

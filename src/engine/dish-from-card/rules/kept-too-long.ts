@@ -56,13 +56,16 @@ export const keptTooLong: Rule = {
   },
 };
 
+// Cured in the cold, and kept as long as what is salted.
+const curedFish = /\bgrav(?:ad)?(?:lax|laks)\b/i;
+
 const keepDays = (region: Region, hazard: "cooked-rice" | "raw-meat"): number | null => {
   const minutes = limitsFor(region, "keep", [hazard]).flatMap((row) => row.minutes ?? []);
   return minutes.length === 0 ? null : Math.min(...minutes) / perDay;
 };
 
 const longestFor = (dish: Dish, region: Region): Longest | null => {
-  if (isPreserved(dish)) return null;
+  if (isPreserved(dish) || curedFish.test(dish.title)) return null;
   const found: Longest[] = [];
   const rice = dish.ingredients.find(isRice);
   if (rice !== undefined && !/pudding/i.test(dish.title))
@@ -90,7 +93,7 @@ const longestFor = (dish: Dish, region: Region): Longest | null => {
   );
 };
 
-const keeps = /\b(?:keeps?|kept|lasts?|stored?|holds?|refrigerat\w*|fridge|chilled?|ahead|good for)\b/i;
+const keeps = /\b(?:keeps?|kept|lasts?|stored?|holds?|refrigerat\w*|fridge|chill(?:ed)?|ahead|good for)\b/i;
 const elsewhere = /\bfreez\w*|\bfrozen\b|\bjars?\b.*\bsteril/i;
 const length =
   /\b(?:up to |for )?((?:\d+(?:\s*(?:-|–|to|or)\s*\d+)?|a|an|one|two|three|four|five|six|seven|eight|ten|several)\s+(days?|weeks?|fortnights?|months?))\b/gi;
@@ -115,7 +118,7 @@ const unitDays = (unit: string): number =>
 const keepings = (dish: Dish): readonly { readonly days: number; readonly span: Span }[] => {
   const clauses: { readonly text: string; readonly start: number }[] = [];
   const add = (text: string, start: number): void => {
-    for (const found of text.matchAll(/[^.!?;,]+/g)) {
+    for (const found of text.matchAll(/(?:[^.!?;,]|,(?=\s*(?:for|up to|at most)\b))+/gi)) {
       const at = start + found.index;
       if (keeps.test(found[0]) && !elsewhere.test(found[0]) && !clauses.some((c) => c.start === at))
         clauses.push({ text: found[0], start: at });
@@ -123,7 +126,7 @@ const keepings = (dish: Dish): readonly { readonly days: number; readonly span: 
   };
   for (const k of dish.keeping) if (k.where === "fridge") add(k.text, k.span.start);
   for (const step of dish.steps)
-    if (/\b(?:fridge|refrigerat\w*|chilled)\b/i.test(step.text)) add(step.text, step.span.start);
+    if (/\b(?:fridge|refrigerat\w*|chill(?:ed)?)\b/i.test(step.text)) add(step.text, step.span.start);
   return clauses.flatMap(({ text, start }) =>
     [...text.matchAll(length)].slice(0, 1).map((found) => {
       const words = found[1] ?? "";

@@ -1,5 +1,5 @@
 import { makeFinding } from "../../findings/make-finding.ts";
-import { placedActions } from "./dish-graph.ts";
+import { placedActions, worksOn } from "./dish-graph.ts";
 import { isPreserved, keepsBadly } from "./keeps-badly.ts";
 import type { Rule } from "./rule.ts";
 import { findIn, replaceWords } from "./sentence-edits.ts";
@@ -8,6 +8,7 @@ const place =
   "(?:at (?:a )?(?:cool )?room temperature|on the (?:side|worktop|counter|bench|table|stove|hob)|in the pan|out of the fridge|in (?:a|the) (?:warm|cool) (?:place|room)|unrefrigerated)";
 const long =
   "(?:overnight|all (?:day|night)|until (?:tomorrow|the next day|the morning)|till (?:tomorrow|the next day|the morning)|for (?:(?:at least |about |up to )?(?:[3-9]|\\d\\d)(?: (?:or|to) \\d+)? hours|(?:three|four|five|six|eight|ten|several) hours|(?:a|two|\\d+) days?))";
+const aside = /\b(?:onions?|beans)\b/i;
 const out = new RegExp(`\\b(?:${place}[^.;]{0,30}\\b${long}|${long}[^.;]{0,20}\\b${place})`, "i");
 
 /**
@@ -21,10 +22,13 @@ export const leftOut: Rule = {
     if (risky === null || isPreserved(dish) || placedActions(dish).length === 0) return [];
     return dish.steps.flatMap((step) => {
       const span = findIn(step, out);
-      if (
-        span === null ||
-        /\b(?:soak|prove|rise|dough|starter|ferment|dry|defrost|thaw|onions?|beans)\b/i.test(step.text)
-      )
+      if (span === null || /\b(?:soak|prove|rise|dough|starter|ferment|dry|defrost|thaw)\b/i.test(step.text))
+        return [];
+      // Onions that draw, beans that soak: what stands is another food than the one that spoils.
+      const stands = placedActions(dish).filter(
+        ({ action }) => action.span.start <= span.end && action.span.end >= span.start,
+      );
+      if (stands.length > 0 && !stands.some((p) => worksOn(dish, p, risky.index)) && aside.test(step.text))
         return [];
       return [
         makeFinding(

@@ -9,6 +9,7 @@ import { cueOnlyTime } from "./cue-only-time.ts";
 import { garlicInOilKept } from "./garlic-in-oil-kept.ts";
 import { gelatineDoubtful } from "./gelatine-doubtful.ts";
 import { hotInFridge } from "./hot-in-fridge.ts";
+import { intervalUnlikely } from "./interval-unlikely.ts";
 import { keptTooLong } from "./kept-too-long.ts";
 import { leftOut } from "./left-out.ts";
 import { listedNotUsed } from "./listed-not-used.ts";
@@ -72,6 +73,7 @@ export const rules: readonly Rule[] = [
   gelatineDoubtful,
   portionUnlikely,
   timeUnlikely,
+  intervalUnlikely,
   meanwhileAlone,
   shellfishUnchecked,
   rawSprouts,

@@ -65,6 +65,8 @@ export type MadeHere = {
   readonly names: ReadonlySet<string>;
   /** What the title calls the dish, as stemmed words. */
   readonly title: readonly string[];
+  /** From where on in the text there is a liquor: whatever was boiled in water gives a broth, what was poached a stock. */
+  readonly liquors: { readonly stock: number; readonly broth: number };
 };
 
 /** What the title calls the dish, without what comes with it: "Mussels" of "Mussels in cider". */
@@ -76,24 +78,23 @@ export const titleHead = (dish: Dish): string =>
 /** Finds the words that name what a card makes. */
 export const madeHere = (dish: Dish): MadeHere => {
   const list = dish.ingredients.map((i) => `${i.text} ${i.name}`.toLowerCase()).join(" ; ");
-  // Whatever was boiled in water gives a broth, and bones a stock.
-  const does = (techniques: ReadonlySet<string>): boolean =>
-    dish.steps.some((step) => step.actions.some((a) => techniques.has(a.technique ?? "")));
   // Few of the kinds are ever asked for on one card, and the list is searched for those alone.
   const known = new Map<string, boolean>();
-  const stands = (kind: string): boolean =>
-    kinds.get(kind)?.test(list) === true ||
-    ((kind === "stock" || kind === "broth") && does(makesStock)) ||
-    (kind === "broth" && does(makesBroth));
   const isKind = (word: string): boolean => {
     if (everywhere.has(word)) return true;
-    if (!kinds.has(word)) return false;
-    const before = known.get(word);
-    if (before !== undefined) return before;
-    const found = stands(word);
+    const members = kinds.get(word);
+    if (members === undefined) return false;
+    const found = known.get(word) ?? members.test(list);
     known.set(word, found);
     return found;
   };
+  const actions = dish.steps.flatMap((step) => step.actions);
+  const firstOf = (techniques: ReadonlySet<string>): number => {
+    const first = actions.find((a) => techniques.has(a.technique ?? ""));
+    if (first === undefined) return Number.POSITIVE_INFINITY;
+    return first.technique === "make-stock" ? first.span.start : first.span.end;
+  };
+  const stock = firstOf(makesStock);
   const names = new Set<string>();
   const put = (words: string | null): void => {
     for (const word of (words ?? "").toLowerCase().split(/[^\p{L}]+/u))
@@ -106,5 +107,10 @@ export const madeHere = (dish: Dish): MadeHere => {
     put(step.part);
     for (const action of step.actions) put(action.makes);
   }
-  return { isKind, names, title: head.map(stem) };
+  return {
+    isKind,
+    names,
+    title: head.map(stem),
+    liquors: { stock, broth: Math.min(stock, firstOf(makesBroth)) },
+  };
 };

@@ -1,7 +1,7 @@
 import { foodById } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import type { Dish } from "../../model/dish.ts";
-import { type Placed, placedActions } from "./dish-graph.ts";
+import { type Placed, placedActions, worksOn } from "./dish-graph.ts";
 
 /** Something that is done too early, and what must come before it. */
 export type OutOfOrder = { readonly late: Placed; readonly early: Placed };
@@ -20,6 +20,14 @@ const cooks = (p: Placed): boolean =>
   heats(p) &&
   (p.action.minutes?.likely ?? 0) >= 3 &&
   !/^(?:keep-warm|warm|reheat|melt)$/.test(p.action.technique ?? "");
+
+/** The sentence in which an action stands. */
+const sentenceOf = ({ action, step }: Placed): string => {
+  const at = Math.max(0, action.span.start - step.span.start);
+  const from = Math.max(0, step.text.slice(0, at).search(/[^.!?]*$/));
+  const length = step.text.slice(at).search(/[.!?](?:\s|$)/);
+  return step.text.slice(from, length < 0 ? undefined : at + length);
+};
 
 const hasMeat = (dish: Dish): boolean =>
   dish.ingredients.some((i) =>
@@ -54,9 +62,31 @@ const churns = is("churn");
 const chills = is("chill cool cool-quickly");
 const serves = is("serve");
 
+const fries = is("fry deep-fry");
+const freezes = is("freeze");
+const blindBakes = is("blind-bake");
+const heatsOven = is("preheat");
+const coats = /\b(?:coat|dip|roll|dredge|bread|pan[eé])\w*\b.*\b(?:bread ?crumbs|crumbs|panko|batter)\b/i;
+const soaksGelatine = /\b(?:soak|soften|bloom)\w*\b.*\bgelatine?\b|\bgelatine?\b.*\b(?:soak|soften|bloom)/i;
+
+// A freeze that ends a dish, minutes. Common practice, no source.
+const freezesHard = 60;
+
+const isLastOfSentence = (p: Placed): boolean => {
+  const next = p.step.actions[p.step.actions.indexOf(p.action) + 1];
+  return (
+    next === undefined ||
+    /[.!?]\s/.test(
+      p.step.text.slice(p.action.span.start - p.step.span.start, next.span.start - p.step.span.start),
+    )
+  );
+};
+
 type Case = {
   /** Only where it is done once; a card of several dishes serves each. */
   readonly once?: true;
+  /** The two may stand in one step, in this order. */
+  readonly sameStep?: true;
   /** What is done too early. */
   readonly late: (p: Placed, dish: Dish) => boolean;
   /** What must stand before it. */
@@ -90,13 +120,65 @@ const cases: readonly Case[] = [
     early: (p) => boils(p),
     enough: (p) => wetsOrHeats(p) || /tin|can\b|jar|soak|rinse|wash|salt/i.test(p.step.text),
   },
-  // The gelatine squeezed before it was soaked.
+  // The gelatine squeezed or dissolved before it was soaked.
   {
-    late: (p) => /squeez\w*[^.]*gelatine?/i.test(p.step.text),
-    early: (p) =>
-      /(?:soak|soften|bloom)\w*[^.]*gelatine?|gelatine?[^.]*(?:soak|soften|bloom)/i.test(p.step.text),
-    enough: (p) =>
-      /(?:soak|soften|bloom)\w*[^.]*gelatine?|gelatine?[^.]*(?:soak|soften|bloom)/i.test(p.step.text),
+    sameStep: true,
+    late: (p) => {
+      const told = sentenceOf(p);
+      return (
+        /\b(?:squeez\w*|dissolv\w*|melt\w*|stir\w*|add)\b.*\bgelatine?\b/i.test(told) &&
+        !soaksGelatine.test(told)
+      );
+    },
+    early: (p) => soaksGelatine.test(sentenceOf(p)),
+    enough: (p) => soaksGelatine.test(sentenceOf(p)),
+  },
+  // Carved, and only then rested.
+  {
+    sameStep: true,
+    late: (p, dish) => carves(p) && hasMeat(dish),
+    early: (p) => rests(p),
+    enough: (p) => rests(p) || /\brest/i.test(sentenceOf(p)),
+  },
+  // Frozen hard, and only then churned.
+  {
+    sameStep: true,
+    late: (p) =>
+      freezes(p) &&
+      (p.action.minutes?.likely ?? 0) >= freezesHard &&
+      !/\b(?:bowl|canister|drum|tub of the)\b/i.test(sentenceOf(p)),
+    early: (p) => churns(p),
+    enough: (p) => churns(p),
+  },
+  // The oven is lit when the bake is over.
+  {
+    once: true,
+    sameStep: true,
+    late: (p) => bakesOrRoasts(p) && p.action.station === "oven",
+    early: (p, late) =>
+      heatsOven(p) &&
+      (late.action.celsius === null || late.action.celsius === p.action.celsius) &&
+      !/\b(?:grill|up|back|again|raise|increase)\b/i.test(sentenceOf(p)),
+    enough: (p) => heatsOven(p) || (p.action.station === "oven" && p.action.celsius !== null),
+  },
+  // Fried before it is coated in crumbs.
+  {
+    once: true,
+    sameStep: true,
+    late: (p) => fries(p),
+    early: (p, late, dish) =>
+      coats.test(sentenceOf(p)) &&
+      dish.ingredients.some((i) => worksOn(dish, p, i.index) && worksOn(dish, late, i.index)),
+    enough: (p) => coats.test(sentenceOf(p)),
+  },
+  // The case is filled before it is baked blind.
+  {
+    late: (p) =>
+      /\b(?:in(?:to)?|fill) the (?:\w+ )?(?:case|shell|tart)\b/i.test(sentenceOf(p)) &&
+      !blindBakes(p) &&
+      !/\b(?:beans?|weights?|rice|paper|line)\b/i.test(sentenceOf(p)),
+    early: (p) => blindBakes(p),
+    enough: (p) => blindBakes(p),
   },
   // Left to rise before there was a dough; baked before it was shaped and proved.
   {
@@ -124,10 +206,11 @@ const cases: readonly Case[] = [
   // Served, and only then cooked.
   {
     once: true,
+    sameStep: true,
     late: (p) =>
       serves(p) &&
       !p.action.alongside &&
-      p.step.actions.at(-1) === p.action &&
+      isLastOfSentence(p) &&
       /\bserve\b/i.test(p.step.text) &&
       !/\bto serve\b|\bif\b|\boptional|leftover|\bcan be\b|\bplates?\b.*\bready\b/i.test(p.step.text),
     early: (p, late) =>
@@ -143,14 +226,14 @@ const cases: readonly Case[] = [
 /** Everything that is done before what it needs, one a kind: told by the order of the steps alone. */
 export const outOfOrder = (dish: Dish): readonly OutOfOrder[] => {
   const all = placedActions(dish);
-  return cases.flatMap(({ late, early, enough, once }) => {
+  return cases.flatMap(({ late, early, enough, once, sameStep }) => {
     const at = all.findIndex((p) => p.step.phase === "method" && late(p, dish));
     const found = all[at];
     if (once && all.slice(at + 1).some((p) => p.action.technique === found?.action.technique)) return [];
     if (found === undefined || all.slice(0, at).some((p) => enough(p, dish))) return [];
     const must = all
       .slice(at + 1)
-      .find((p) => p.step.phase === "method" && p.step !== found.step && early(p, found, dish));
+      .find((p) => p.step.phase === "method" && (sameStep || p.step !== found.step) && early(p, found, dish));
     return must === undefined ? [] : [{ late: found, early: must }];
   });
 };

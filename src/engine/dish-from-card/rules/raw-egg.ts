@@ -8,7 +8,8 @@ import { actionsOn, isBase, type Placed, placedActions, toldFrom } from "./dish-
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
 
-const readyMade = /pasteuri[sz]ed|(?:hard|soft)?-?boiled|poached|cooked/i;
+const readyMade =
+  /pasteuri[sz]ed|\bbought|shop|\bready[- ]made|\bfrom a jar\b|(?:hard|soft)?-?boiled|poached|cooked/i;
 
 // Heat told in the sentence that takes the egg up, as a state of the pot and not as an action of its own.
 const inHeat =

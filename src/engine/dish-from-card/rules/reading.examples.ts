@@ -80,7 +80,7 @@ export const readingExamples: ReadonlyMap<Code, readonly Example[]> = new Map<Co
   [
     "food-unknown",
     [
-      line("100 g mayonaise", "mayonaise", "100 g mayonnaise"),
+      line("50 g mayonaise", "mayonaise", "50 g mayonnaise"),
       line("200 g blorfberries", "blorfberries", "200 g blackberries"),
     ],
   ],

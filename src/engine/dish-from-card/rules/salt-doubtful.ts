@@ -11,6 +11,10 @@ const salt: AgentShare = {
 };
 const onPurpose =
   /brin|seasoning|rub\b(?! the)|cur(?:e|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|spice mix|pasta|boil[^.]*(?:salt|water)|salt[^.]*boil/i;
+const buried =
+  /brin|cur(?:e|ing)\b|salt crust|crust of salt|pickl|ferment|preserv|draw out|kraut|kimchi|spice mix|seasoning/i;
+/** More than this is no rub and no water for pasta either, as a share of all that goes in. Common practice, no source. */
+const evenSo = 0.2;
 
 /**
  * More salt than can be eaten: over 3 % of all that goes in. About 1 % is usual. Brines, cures, crusts, pickles and salted
@@ -19,9 +23,9 @@ const onPurpose =
 export const saltDoubtful: Rule = {
   code: "salt-doubtful",
   check: (dish) =>
-    onPurpose.test(dish.text)
+    buried.test(dish.text)
       ? []
-      : overdosed(dish, salt)
+      : overdosed(dish, onPurpose.test(dish.text) ? { ...salt, most: evenSo } : salt)
           // What no figure stands with was put in by a usual one; a lone dry thing is a seasoning.
           .filter(({ line }) => line.gramsBasis !== "vague" && line.amounts.length > 0)
           .map(({ line, share, grams }) =>

@@ -95,11 +95,12 @@ const unlistedIn = (
       if (token === undefined || last === undefined || token.at < from || hit.from < next) continue;
       if (token.end > to) break;
       next = hit.to;
-      if (!excused(tokens, hit, action, names, listed, made) && !isAside(tokens, hit.from, hit.to))
+      const start = step.span.start + token.at;
+      if (!excused(tokens, hit, action, names, listed, made, start) && !isAside(tokens, hit.from, hit.to))
         found.push({
           name: step.text.slice(token.at, last.end),
           food: hit.food,
-          start: step.span.start + token.at,
+          start,
           end: step.span.start + last.end,
         });
     }
@@ -125,11 +126,17 @@ const isOnList = (dish: Dish, { name, food }: Unlisted, { title }: MadeHere): bo
   );
 };
 
-/** "The gnocchi" of a card for gnocchi. Mussels in cider are on the list all the same. */
+/** "The gnocchi" of a card for gnocchi. Mussels in cider are on the list all the same, and so is couscous with lamb. */
 const isWholeTitle = (title: readonly string[], stems: readonly string[], food: Food): boolean => {
   if (stems.length > 1) return stems.every((w) => title.includes(w));
-  return title.at(-1) === stems[0] && (!grown.has(food.shelf) || /^chill?i$/.test(stems[0] ?? ""));
+  if (title.at(-1) !== stems[0]) return false;
+  return (!grown.has(food.shelf) && !neverMade.has(food.id)) || /^chill?i$/.test(stems[0] ?? "");
 };
+
+// Dry goods that no kitchen makes: where the title names them, they must be bought.
+const neverMade: ReadonlySet<string> = new Set(
+  "couscous bulgur-wheat quinoa pearl-barley lentil red-lentil green-lentil puy-lentil".split(" "),
+);
 
 const grown: ReadonlySet<string> = new Set("vegetables fruit herbs meat poultry fish eggs".split(" "));
 
@@ -151,14 +158,8 @@ const isAside = (tokens: readonly Token[], from: number, to: number): boolean =>
 type Hit = { readonly food: Food; readonly from: number; readonly to: number };
 
 /** Every name of a food that begins somewhere in a step. */
-const foodsIn = (tokens: readonly Token[]): readonly Hit[] => {
-  const found: Hit[] = [];
-  for (let i = 0; i < tokens.length; i += 1) {
-    const hit = foodAt(tokens, i);
-    if (hit !== null) found.push(hit);
-  }
-  return found;
-};
+const foodsIn = (tokens: readonly Token[]): readonly Hit[] =>
+  tokens.flatMap((_, i) => foodAt(tokens, i) ?? []);
 
 const foodAt = (tokens: readonly Token[], i: number): Hit | null => {
   const first = tokens[i]?.text ?? "";
@@ -185,11 +186,12 @@ const excused = (
   names: NameIndex,
   listed: ReadonlySet<string | null>,
   made: MadeHere,
+  place: number,
 ): boolean => {
   if (listed.has(hit.food.id)) return true;
   const { from } = hit;
   const words = tokens.slice(from, hit.to).map((t) => t.text);
-  if (isNamed(words, hit.food, names, made)) return true;
+  if (isNamed(words, hit.food, names, made, place)) return true;
   const before = sentenceBefore(tokens, from);
   const behind = sentenceBehind(tokens, hit.to);
   const prev = before.at(-1) ?? "";
@@ -265,11 +267,18 @@ const raw: ReadonlySet<string> = new Set(
 );
 
 /** The words mean a line of the list by another of its names, or something that was made. */
-const isNamed = (words: readonly string[], food: Food, names: NameIndex, made: MadeHere): boolean => {
+const isNamed = (
+  words: readonly string[],
+  food: Food,
+  names: NameIndex,
+  made: MadeHere,
+  place: number,
+): boolean => {
   const stems = words.flatMap((w) => w.split("-")).map(stem);
   const head = stems.at(-1) ?? "";
   const told = stems.slice(0, -1).filter((w) => !plainKinds.has(w));
   const isOwn = told.every((w) => names.has(w) || made.names.has(w));
+  if ((head === "stock" || head === "broth") && place >= made.liquors[head] && isOwn) return true;
   if ((made.isKind(head) || (forms.has(head) && told.length > 0)) && isOwn) return true;
   if (made.names.has(head) && isOwn && !raw.has(food.shelf)) return true;
   if (stems.length === 1) return names.has(head) || nameWords(food).some((w) => names.has(w));

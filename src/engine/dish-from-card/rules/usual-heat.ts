@@ -1,7 +1,7 @@
 import { foodById } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import type { Dish } from "../../model/dish.ts";
-import { type Placed, placedActions } from "./dish-graph.ts";
+import { type Placed, placedActions, worksOn } from "./dish-graph.ts";
 
 /** From the coolest to the hottest that is usual, °C. */
 export type HeatRange = { readonly low: number; readonly high: number };
@@ -87,11 +87,18 @@ export const usualHeat = (dish: Dish, placed: Placed): HeatRange | null => {
     return oil;
   if (
     /^(?:cook|heat|warm|whisk|stir|whisk-over-water|thicken|simmer)$/.test(action.technique ?? "") &&
-    isWet.test(step.text)
+    (isWet.test(step.text) || isCustard(dish, placed))
   )
     return wetPan;
   return own;
 };
+
+/** Yolks are in the pan, and nothing in the words speaks of sugar or of fat to fry in. */
+const isCustard = (dish: Dish, placed: Placed): boolean =>
+  placed.action.station === "burner" &&
+  !isSweet.test(placed.step.text) &&
+  !isOil.test(placed.step.text) &&
+  dish.ingredients.some((i) => /egg|yolk/.test(i.food ?? "") && worksOn(dish, placed, i.index));
 
 const down = /\b(?:down|reduce|lower|drop)\b/i;
 const up = /\b(?:up|raise|increase)\b/i;
