@@ -329,6 +329,21 @@ const cards: readonly { readonly is: string; readonly text: string; readonly out
     outline: "Tray of roots | That'll do seven of us | – | ingredients 2, method 1",
   },
   {
+    is: "what is made, alone below the title",
+    text: "Pork balls\n40 small ones, 8 people\n\n1 kg pork mince\n100 g breadcrumbs\n\nMix and roll into balls.\nFry for 10 minutes.\n",
+    outline: "Pork balls | 40 small ones, 8 people | – | ingredients 2, method 2",
+  },
+  {
+    is: "loaves at the head of a list are bought",
+    text: "Bread pudding\n2 loaves\n500 ml milk\n3 eggs\n\nSoak the bread in the milk and eggs.\nBake for 40 minutes.\n",
+    outline: "Bread pudding | – | – | ingredients 3, method 2",
+  },
+  {
+    is: "freezing for hours is an order, for months it is keeping",
+    text: "Plum parfait\nServes 6\n\n400 g plums\n300 ml cream\n\nWhip the cream and fold in the plums.\nFreeze for 3 hours.\nFreeze for up to 3 months.\n",
+    outline: "Plum parfait | Serves 6 | – | ingredients 2, method 2, keeping 1",
+  },
+  {
     is: "yield and time in the title",
     text: "Pasta e ceci (serves 4, 40 minutes)\n\nolive oil\n1 onion, 1 stick celery, 1 carrot – finely chopped\n2 garlic cloves\n1 sprig rosemary\n2 x 400g tins chickpeas\n1 tbsp tomato purée\n150g small pasta\nparmesan\n\nCook the onion, celery and carrot in the oil for 10 minutes. Add the garlic and rosemary, 1 minute.\nAdd the purée, the chickpeas with their water and 500ml water. Simmer 15 minutes, blend half.\nAdd the pasta and cook until done. Serve with parmesan and oil.\n",
     outline: "Pasta e ceci | serves 4 | 40 minutes | ingredients 8, method 3",

@@ -102,8 +102,12 @@ const keepingPattern =
 const swapPattern =
   /^(?:for |to make (?:it|this) )?(?:without|instead of|vegetarians?|vegans?|coeliacs?|celiacs?|gluten[- ]free|dairy[- ]free|nut[- ]free|egg[- ]free|no \w+|vegan|vegetarian|pregnant|halal|kosher)\b[^.:]{0,40}[:,?]\s*(?:\w+ ){0,3}?(?:replace|swap|use|leave|omit|substitute|change|make)\b/i;
 
+// "Freeze for 3 hours" is an order; what freezes for months is kept.
+const freezesNow = /^freeze\b(?!.*\b(?:days?|weeks?|months?)\b).{0,80}\b(?:hours?|minutes?|overnight)\b/i;
+
 /** A line that says how long the dish holds, without any heading. */
-export const isKeepingLine = (line: string): boolean => line.length <= 240 && keepingPattern.test(line);
+export const isKeepingLine = (line: string): boolean =>
+  line.length <= 240 && keepingPattern.test(line) && !freezesNow.test(line);
 
 /** A line that says what to change for a need, without any heading. */
 export const isSwapLine = (line: string): boolean => line.length <= 300 && swapPattern.test(line);

@@ -5,7 +5,7 @@ import { type HeadingRead, isRule, readHeading } from "./headings.ts";
 import { ingredientLikeness, isClutter, opensAfterwards, startsWithVerb, stepLikeness } from "./likeness.ts";
 import { isNumberAlone, unmark } from "./list-marks.ts";
 import { type RawLine, rawLines } from "./raw-lines.ts";
-import { readFacts, type Stretch } from "./yield-words.ts";
+import { isBareMade, readFacts, type Stretch } from "./yield-words.ts";
 
 /** A line with what it looks like. The words are without list marks and space; offsets count from the text's start. */
 export type Line = {
@@ -116,7 +116,14 @@ export const linesOfText = (text: string, limit: number): readonly Line[] => {
     over = opensAfterwards(line.text) && lines.some((l) => l.step >= 3 || l.heading?.role === "method");
     if (over) return;
     const underlined = below !== undefined && !below.afterBlank && /^(?:-{3,}|={3,})$/.test(below.text);
-    lines.push(lineAt(line, underlined, number));
+    const read = lineAt(line, underlined, number);
+    // Alone below the title, what is made needs no verb.
+    const alone = lines.length === 1 && below?.afterBlank === true && read.facts === null && !read.bullet;
+    lines.push(
+      alone && isBareMade(read.words.text)
+        ? { ...read, facts: { yields: [{ start: 0, end: read.words.text.length }], times: [] } }
+        : read,
+    );
     number = null;
   });
   return lines;

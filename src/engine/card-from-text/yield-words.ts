@@ -36,6 +36,17 @@ const doesSome = new RegExp(
   "iu",
 );
 
+const made =
+  "lo(?:af|aves)|(?:bread |sausage )?rolls?|buns?|baps?|baguettes?|biscuits?|cookies|scones|muffins|(?:cup|fish|crab )?cakes?|tarts?|tartlets|pies?|pasties|pizzas?|balls|canap[e\u00e9]s|slices|wedges|squares|bars|pieces|bites|truffles|meringues|pancakes|cr[e\u00ea]pes|waffles|dough?nuts|jars?|pots?|bottles?|trays?|burgers|patties|meatballs|dumplings|skewers|kebabs|samosas|fritters|(?:small|little|big|large) ones";
+// "2 loaves", "40 small ones, 8 people", "6 balls of 260 g": what is made, with nothing said before it.
+const bareMade = new RegExp(
+  `^(?:about |around |roughly )?(?:${figure}|an?|one)\\s+(?:x\\s+)?(?:\\d{1,2}\\s?-?(?:cm|in|inch)\\s+)?(?:(?!small ones|little ones|big ones|large ones)(?:small|little|mini|big|large|medium|round|thick|thin|good|individual)\\s+){0,2}(?:${made})(?:\\s+of\\s+(?:about\\s+)?\\d+(?:\\.\\d+)?\\s?(?:g|kg|ml))?(?:\\s+each)?(?:,?\\s+(?:(?:about |for |serves )?${figure}\\s+(?:people|guests|portions|covers|servings|slices|helpings)|(?:cuts?|slices?) into ${figure}(?:\\s+\\p{L}+)?))?[.!]?$`,
+  "iu",
+);
+
+/** True when the words may say what a card makes, right below its title; elsewhere they would list it. */
+export const isBareMade = (words: string): boolean => words.length <= 80 && bareMade.test(plain(words));
+
 /** Words without the marks of emphasis that stand in them ("**Yield:** 8"). */
 const plain = (words: string): string => words.replace(/\*\*|__/g, "");
 

@@ -74,7 +74,7 @@ const servedBehind = (words: Words): Yield | null => {
   if (found === null || found.at !== 0 || !(found.amount.likely > 1)) return null;
   const noun = wordsFrom(rest, tokens, found.next);
   const counted =
-    /^(?:(?:good|small|large|thick|thin|generous) )?(?:slices|pieces|portions|squares|wedges|servings|helpings|covers)\b/i;
+    /^(?:(?:good|small|large|thick|thin|generous) )?(?:slices|pieces|portions|squares|wedges|servings|helpings|covers|people|guests)\b/i;
   const verb = said.groups?.["verb"];
   if (verb === undefined ? !counted.test(noun) : noun !== "" && !eaters.test(noun.split(" ")[0] ?? ""))
     return null;
