@@ -7,6 +7,7 @@ export type Topic = "work" | "prices" | "guests";
 
 const priceCodes: ReadonlySet<string> = new Set<Code>([
   "price-missing",
+  "prices-none",
   "pack-unit-unknown",
   "pack-food-unknown",
   "pack-weight-assumed",

@@ -29,6 +29,8 @@ export type MenuFacts = {
   };
   "scaled-far": { title: string; factor: number };
   "price-missing": { name: string; grams: number };
+  /** Not one price is known; it is told once, in place of each food. */
+  "prices-none": { foods: number };
   "pack-weight-assumed": { item: string; grams: number };
   "pack-unit-unknown": { item: string; unit: string; supplier: string; line: number };
   "pack-food-unknown": { item: string; food: string; supplier: string; line: number };
@@ -53,6 +55,7 @@ export const menuSeverity: { readonly [C in keyof MenuFacts]: Severity } = {
   "amount-adjusted": "note",
   "scaled-far": "note",
   "price-missing": "warn",
+  "prices-none": "warn",
   "pack-weight-assumed": "note",
   "pack-unit-unknown": "warn",
   "pack-food-unknown": "warn",

@@ -25,12 +25,23 @@ export const purchaseFromMenu = (menu: Menu): Outcome<Purchase, Finding> => {
   const lines = [...wants].map(([key, wanted]) => {
     const line = lineOf(menu, wanted, lists.value.get(key) ?? []);
     const [first] = wanted;
-    if (first !== undefined && isUnpriced(line))
+    if (first !== undefined && isUnpriced(line) && sitting.packs.length > 0)
       findings.push(
         makeFinding("price-missing", first.dish, first.span, { name: line.name, grams: line.needed }),
       );
     return line;
   });
+  const unpriced = lines.filter(isUnpriced).length;
+  if (sitting.packs.length === 0 && unpriced > 0)
+    findings.push(
+      makeFinding(
+        "prices-none",
+        sitting.source,
+        { start: 0, end: 0 },
+        { foods: unpriced },
+        { path: "prices" },
+      ),
+    );
   const suppliers = supplierTotals(lines);
   return {
     value: {

@@ -103,6 +103,10 @@ export const menuSentences: SentencesOf<MenuFacts> = {
     says: `No list has ${quoted(name)} (${massText(grams)}); it is left out of the total.`,
     write: "Add a row for it to a price list.",
   }),
+  "prices-none": ({ foods }) => ({
+    says: `No price list has a price yet: ${countText(foods, "food", "foods")} to buy ${foods === 1 ? "is" : "are"} told by weight alone, and nothing is costed.`,
+    write: "Name a price list in the sitting: supplier,item,food,size,unit,price.",
+  }),
   "pack-unit-unknown": ({ item, unit, supplier, line }) => ({
     says: `${quoted(item)} (${supplier}, line ${numberText(line)}) is sold by ${quoted(unit)}, which cannot be weighed; the row was left out.`,
     write: "Write a number and g, kg, ml, l, piece or bunch.",

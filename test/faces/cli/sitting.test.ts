@@ -134,10 +134,10 @@ describe("what each command tells", () => {
     "lunch/shop.csv": "supplier,item,food,size,unit,price\n",
   };
   it.each([
-    ["plan", 1, ["nobody-on-shift"], ["price-missing", "swap-missing"]],
-    ["buy", 0, ["price-missing"], ["nobody-on-shift"]],
-    ["cost", 0, ["price-missing"], ["nobody-on-shift"]],
-    ["declare", 0, [], ["nobody-on-shift", "price-missing"]],
+    ["plan", 1, ["nobody-on-shift"], ["prices-none", "swap-missing"]],
+    ["buy", 0, ["prices-none"], ["nobody-on-shift"]],
+    ["cost", 0, ["prices-none"], ["nobody-on-shift"]],
+    ["declare", 0, [], ["nobody-on-shift", "prices-none"]],
   ] as const)("%s tells what bears on it", async (verb, code, told, untold) => {
     const result = await run([verb, "lunch"], worldOf(idle));
     expect(result.code).toBe(code);
@@ -145,7 +145,7 @@ describe("what each command tells", () => {
     for (const finding of untold) expect(result.stderr).not.toContain(`[${finding}]`);
     const { findings } = JSON.parse((await run([verb, "--json", "lunch"], worldOf(idle))).stdout);
     expect(findings.map((f: { code: string }) => f.code)).toEqual(
-      expect.arrayContaining(["nobody-on-shift", "price-missing"]),
+      expect.arrayContaining(["nobody-on-shift", "prices-none"]),
     );
   });
 });
