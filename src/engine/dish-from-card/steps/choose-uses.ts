@@ -1,7 +1,7 @@
 import { verbReadings } from "../../larder/techniques.ts";
 import type { Clause } from "./clauses.ts";
 import { type Mention, shareOfAmount } from "./find-mentions.ts";
-import { portionsIn } from "./name-index.ts";
+import { birdParts, portionsIn } from "./name-index.ts";
 import { newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
 import { enough, exceptAt, poolOf, takeClasses, takeImplied } from "./take-classes.ts";
@@ -86,7 +86,22 @@ const latest = (reader: StepReader, candidates: readonly number[]): number | und
 
 // What the parts of a whole food weigh of it. USDA SR28: a large egg of 50 g has 33 g white and 17 g yolk; a
 // tablespoon of lemon peel is 6 g, and a lemon of about 100 g gives about one (from memory).
-const portionShares: Readonly<Record<string, number>> = { yolk: 0.34, white: 0.66, zest: 0.06, juice: 0.94 };
+const portionShares: Readonly<Record<string, number>> = {
+  yolk: 0.34,
+  white: 0.66,
+  zest: 0.06,
+  juice: 0.94,
+  leg: 0.3,
+  thigh: 0.18,
+  breast: 0.38,
+  wing: 0.1,
+  carcass: 0.3,
+};
+
+/** "Take the legs off the birds": from here on they go their own way; "tie the legs" is done to the bird. */
+const parts = (clause: Clause): boolean =>
+  /^(take|cut|remove|joint|separate|pull|carve|slice|trim)\b/.test(clause.hit?.verb ?? "") &&
+  clause.tokens.some((t, i) => i > clause.verbAt && /^(off|from|away)$/.test(t.text));
 
 /** The part of a whole food that a mention names ("the yolks" of a line of eggs); null for all of it. */
 const portionOf = (reader: StepReader, mention: Mention, ingredient: number): string | null => {
@@ -175,7 +190,14 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
       clause.tokens[mention.to]?.text ?? "",
     );
     for (const ingredient of choose(reader, mention, part, clause.partHint)) {
-      const portion = portionOf(reader, mention, ingredient);
+      const said = portionOf(reader, mention, ingredient);
+      // A leg or a breast of a bird that nobody has jointed is the bird.
+      const whole =
+        said !== null &&
+        birdParts.includes(said) &&
+        !parts(clause) &&
+        newestPool(reader.kitchen, (p) => p.portions.has(`${ingredient}:${said}`)) === null;
+      const portion = whole ? null : said;
       const seenAs = portion === null ? `${ingredient}` : `${ingredient}:${portion}`;
       if (seen.has(seenAs)) continue;
       seen.add(seenAs);

@@ -21,6 +21,8 @@ export const potFor = (
   const free = (p: Pool | null): p is Pool => p !== null && !named.includes(p) && !p.aside;
   if (kitchen.emptied !== null && kitchen.emptied.waits.size > 0 && !named.includes(kitchen.emptied))
     return kitchen.emptied;
+  // The pot on the fire, before one that something else was lifted from.
+  if (free(kitchen.current) && kitchen.current.onHeat && !kitchen.current.raw) return kitchen.current;
   const lifted = newestPool(kitchen, (p) => p.partial && free(p) && p.waits.size > 0);
   if (lifted !== null) return lifted;
   if (free(kitchen.current) && !kitchen.current.raw) return kitchen.current;

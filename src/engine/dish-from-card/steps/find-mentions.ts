@@ -214,7 +214,10 @@ const massPlurals =
 /** "the yolks", "egg white", "lemon zest", "zest of the lemon", "juice from the orange". */
 const portionAt = (tokens: readonly Token[], from: number, to: number): string | null => {
   const last = word(tokens, to - 1);
-  const own = portionWords[last] ?? portionWords[word(tokens, to)];
+  const own =
+    portionWords[last] ??
+    portionWords[word(tokens, to)] ??
+    (last === "meat" ? portionWords[word(tokens, to - 2)] : undefined);
   if (own !== undefined) return own;
   for (let at = from - 1; at >= Math.max(0, from - 4); at -= 1) {
     const here = word(tokens, at);
@@ -233,6 +236,16 @@ const portionWords: Readonly<Record<string, string>> = {
   zest: "zest",
   rind: "zest",
   juice: "juice",
+  leg: "leg",
+  legs: "leg",
+  thigh: "thigh",
+  thighs: "thigh",
+  breast: "breast",
+  breasts: "breast",
+  wing: "wing",
+  wings: "wing",
+  carcass: "carcass",
+  carcasses: "carcass",
 };
 
 const potWords = /^(cooking|pasta|poaching|soaking|boiling|starchy|reserved|iced|ice|salted|blanching)$/;

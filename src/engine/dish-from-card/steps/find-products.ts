@@ -1,5 +1,5 @@
 import { type Clause, isAim } from "./clauses.ts";
-import { callPool, livePools, newestPool, type Pool } from "./pools.ts";
+import { callPool, latestPool, livePools, newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
 import { borrowedNouns, determiners, productNouns } from "./word-sets.ts";
 
@@ -259,7 +259,10 @@ const resolve = (
   // "Add the shallots to the fat": to the pan that was emptied.
   if (/^(fat|juice|dripping)$/.test(noun) && emptied !== null) return { pool: emptied, members: [] };
   if (/^(juice|liquid|liquor|dripping)$/.test(noun) || (inHand?.aside === true && leftBehind.has(noun))) {
-    const left = newestPool(reader.kitchen, (p) => p.partial && p.contents.size > 0);
+    const left = latestPool(
+      reader.kitchen,
+      (p) => (p.partial || (p.did.has("sieve") && noun !== "juice")) && p.contents.size > 0,
+    );
     if (left !== null) return { pool: left, members: [] };
     if (noun === "juice" || noun === "dripping") return null;
     if (noun === "liquid") {

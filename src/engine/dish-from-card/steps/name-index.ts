@@ -140,12 +140,21 @@ const rawPlural = (name: string): string | null => {
   return last.endsWith("s") && plainWords.has(stem(last)) && last !== stem(last) ? `=${last}` : null;
 };
 
+const birds =
+  /^(pheasant|chicken|duck|duckling|goose|turkey|partridge|grouse|pigeon|fowl|poussin|quail|rabbit|hare)$/;
+const cutBird =
+  /\b(?:breasts?|thighs?|legs?|wings?|drumsticks?|minced?|livers?|diced|cooked|shredded|leftover|roast|fillets?|joints?|pieces|portions)\b/i;
+
+/** The parts of a whole bird or rabbit that go their own ways once it is jointed. */
+export const birdParts: readonly string[] = ["leg", "thigh", "breast", "wing", "carcass"];
+
 /** The parts that cooks take of a food that is listed whole: yolks and whites of eggs, zest and juice of citrus. */
 export const portionsIn = (ingredient: Ingredient): readonly string[] => {
   if (ingredient.portion !== null || ingredient.equipment) return [];
   const words = clean(ingredient.name);
   const head = words.at(-1) ?? "";
   if (head === "egg") return ["yolk", "white"];
+  if (birds.test(head) && !cutBird.test(ingredient.name)) return birdParts;
   return /^(lemon|lime|orange|grapefruit|clementine|mandarin)$/.test(head) ? ["zest", "rind", "juice"] : [];
 };
 
@@ -188,8 +197,10 @@ const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, streng
   const bare = rawPlural(ingredient.name);
   if (bare !== null) put(bare, 4);
   for (const portion of portionsIn(ingredient)) {
-    put(portion === "yolk" ? portion : `=${portion === "white" ? "whites" : portion}`, 2);
+    const stemmed = portion === "yolk" || birdParts.includes(portion);
+    put(stemmed ? portion : `=${portion === "white" ? "whites" : portion}`, 2);
     put(`${head} ${portion}`, 4.9);
+    if (birdParts.includes(portion)) put(`${portion} meat`, 4.9);
   }
   if (ingredient.portion !== null) {
     const portion = stem(ingredient.portion);

@@ -145,6 +145,10 @@ export const settle = (
     for (const i of lifted) {
       out.contents.add(i);
       only.contents.delete(i);
+      for (const portion of [...only.portions].filter((p) => p.startsWith(`${i}:`))) {
+        out.portions.add(portion);
+        only.portions.delete(portion);
+      }
     }
     out.last = action.id;
     out.aside = true;
@@ -219,6 +223,7 @@ export const settle = (
       for (const n of other.names) main.names.add(n);
     other.left = Math.max(0, other.left - taken);
     if (other.left <= 0.001) other.left = 0;
+    else kitchen.split = other;
     if (other.vessel !== null && main.vessel === null) main.vessel = other.vessel;
   }
   for (const f of fresh) main.contents.add(f.ingredient);
@@ -276,6 +281,12 @@ export const settle = (
       (technique.id === "put" && clause.heat !== null && main.contents.size > 0)) &&
     [...main.contents].every((i) => isFatOrWater(reader, i));
   if (kitchen.emptied === main || burners.has(chosen.station)) kitchen.emptied = null;
+  // "Fry off a little bit and taste it": the bowl stays in hand.
+  if (partly !== undefined && partly.share < 0.05 && kitchen.split !== null) {
+    kitchen.current = kitchen.split;
+    main.left = 0;
+    return;
+  }
   // "Grease a tin": it stands by, and what is in hand stays in hand.
   if (joined.length === 0 && (technique.id === "grease" || (technique.id === "line" && fresh.length === 0)))
     return;
