@@ -1,3 +1,5 @@
+import { traysOfPieces } from "../heat/trays.ts";
+import { bigPiecesAmong, bigPiecesAtSize } from "../larder/big-pieces.ts";
 import { foodById } from "../larder/foods.ts";
 import { isLiquid } from "../larder/liquids.ts";
 import { normaliseName } from "../larder/normalise-name.ts";
@@ -47,12 +49,22 @@ const liesDeep = (dish: Dish, action: Action, loads: Loads): boolean => {
   return all > 0 && liquid / all > wetShare && flour / all < doughShare;
 };
 
-/** What one tray takes of an action: what the card lays on each of its own, or what a tray takes in a layer. */
-export const trayHolds = (dish: Dish, action: Action, onCard: Loads): number => {
+/** What one tray takes of an action: what the card lays on each of its own, as many joints as lie on it, or what it takes in a layer. */
+export const trayHolds = ({ dish, factor, loads, onCard }: Work, action: Action): number => {
   const step = dish.steps.findIndex(({ actions }) => actions.some((a) => a.id === action.id));
   const own = ownVessels(dish).findLast((v) => v.noun === "tray" && v.step <= step && v.step >= step - 1);
   const load = onCard.get(action.id)?.grams ?? 0;
-  return own === undefined || load <= 0 ? gramsATray : Math.min(gramsATray, load / own.count);
+  if (own !== undefined && load > 0) return Math.min(gramsATray, load / own.count);
+  const here = loads.get(action.id);
+  const lines = [...(here?.contents.values() ?? [])].map((c) => c.ingredient);
+  const pieces = bigPiecesAmong(
+    dish,
+    lines,
+    dish.steps.flatMap(({ actions }) => actions),
+  );
+  if (pieces === null || here === undefined) return gramsATray;
+  const { grams: each, count: many } = bigPiecesAtSize(pieces, factor);
+  return here.grams / traysOfPieces(each, many, grams(here.grams), grams(gramsATray));
 };
 
 const bakedIn: ReadonlySet<string> = new Set(["tin", "mould", "mold", "ramekin", "pot", "basin", "jar"]);
@@ -137,7 +149,8 @@ type Sizes = {
 
 const none: Sizes = { kind: "pan", sizes: [], amount: 0 };
 
-const sizesFor = ({ dish, kitchen, loads, onCard, litresIn }: Work, action: Action, load: Load): Sizes => {
+const sizesFor = (work: Work, action: Action, load: Load): Sizes => {
+  const { dish, kitchen, loads, litresIn } = work;
   if (action.station === "burner" || action.station === "fryer") {
     const named = namedPan(kitchen, action.vessel);
     const holds = (pan: Kitchen["pans"][number]): number => holdsOf(dish, action, loads, pan);
@@ -157,7 +170,7 @@ const sizesFor = ({ dish, kitchen, loads, onCard, litresIn }: Work, action: Acti
       amount: load.litres,
     };
   return kitchen.trays > 0
-    ? { kind: "tray", sizes: [{ name: "", holds: trayHolds(dish, action, onCard) }], amount: load.grams }
+    ? { kind: "tray", sizes: [{ name: "", holds: trayHolds(work, action) }], amount: load.grams }
     : none;
 };
 

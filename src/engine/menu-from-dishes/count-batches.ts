@@ -25,7 +25,7 @@ const trayPlaces = (kitchen: Kitchen): number =>
   );
 
 const batchesOf = (work: Work, action: Action): Pick<Batches, "batches" | "because"> => {
-  const { dish, factor, frying, kitchen, loads, onCard, litresIn } = work;
+  const { factor, frying, kitchen, loads, litresIn } = work;
   if (frying !== null && isDeepFry(action))
     return { batches: count(fryingBatches(frying, factor, kitchen)), because: "frying-fat" };
   if (action.batches !== null)
@@ -38,7 +38,7 @@ const batchesOf = (work: Work, action: Action): Pick<Batches, "batches" | "becau
   const load = loads.get(action.id)?.grams ?? 0;
   if (action.station === "oven" && places > 0)
     return {
-      batches: count(Math.ceil(load / trayHolds(dish, action, onCard) / places - 1e-9)),
+      batches: count(Math.ceil(load / trayHolds(work, action) / places - 1e-9)),
       because: "oven-shelves",
     };
   return { batches: count(1), because: "pan-volume" };

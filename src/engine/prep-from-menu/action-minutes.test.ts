@@ -21,7 +21,8 @@ const lot = (kilos: number, more: Partial<Lot> = {}): Lot => ({
   batches: null,
   contents: [{ food: "water", grams: kilos * 1000 }],
   water: 0,
-  joint: null,
+  pieces: null,
+  ovenInAll: 0,
   tins: null,
   ...more,
 });
@@ -44,7 +45,7 @@ const beef = (kilos: number, factor: number) =>
   lot(kilos * factor, {
     factor,
     contents: [{ food: "beef-topside", grams: kilos * factor * 1000 }],
-    joint: grams(kilos * 1000),
+    pieces: { grams: grams(kilos * 1000), count: 1, counted: false },
   });
 
 describe("bringing to the boil", () => {

@@ -1,3 +1,4 @@
+import { bigPiecesAtSize } from "../larder/big-pieces.ts";
 import { handRate } from "../larder/work-rates.ts";
 import { addEstimates, type Estimate, scaleEstimate } from "../measure/estimate.ts";
 import { celsius, type Minutes, minutes } from "../measure/units.ts";
@@ -6,7 +7,7 @@ import type { Technique } from "../model/food.ts";
 import type { Kitchen } from "../model/sitting.ts";
 import { heatingCarried, heatingTime, potsFor, reducingCarried, reducingTime } from "./burner-time.ts";
 import { coldTime, icedTime } from "./cold-time.ts";
-import { aroundJoint, jointAtSize, jointMinutes } from "./joint.ts";
+import { aroundJoint, jointMinutes } from "./joint.ts";
 import type { Lot } from "./lot.ts";
 import { loadedTime, ovensByShelves } from "./oven-time.ts";
 import { type Timed, usually } from "./timed.ts";
@@ -127,11 +128,11 @@ const jointRatio = (
   lot: Lot,
   kitchen: Kitchen,
 ): { readonly ratio: number; readonly millimetres: number } => {
-  if (lot.joint === null || lot.factor === 1 || !cooksThrough.has(action.station))
+  if (lot.pieces === null || lot.pieces.counted || lot.factor === 1 || !cooksThrough.has(action.station))
     return { ratio: 1, millimetres: 0 };
   const heat = heatAround(action, lot, kitchen);
-  const here = jointMinutes(jointAtSize(lot.joint, lot.factor), heat);
-  const card = jointMinutes(lot.joint, heat);
+  const here = jointMinutes(bigPiecesAtSize(lot.pieces, lot.factor).grams, heat);
+  const card = jointMinutes(lot.pieces.grams, heat);
   return here === null || card === null || card.minutes <= 0
     ? { ratio: 1, millimetres: 0 }
     : { ratio: here.minutes / card.minutes, millimetres: here.millimetres };
@@ -181,9 +182,9 @@ const ovenTime = (
 ): Timed => {
   const setting = action.celsius ?? moderate;
   const joint =
-    lot.joint === null || technique.grows !== "thickness" || technique.id === "braise"
+    lot.pieces === null || technique.grows !== "thickness" || technique.id === "braise"
       ? null
-      : jointMinutes(jointAtSize(lot.joint, lot.factor), heatAround(action, lot, kitchen));
+      : jointMinutes(bigPiecesAtSize(lot.pieces, lot.factor).grams, heatAround(action, lot, kitchen));
   if (joint === null) {
     const tin = tinTimes(lot, setting, fanOf(kitchen));
     const loaded = loadedTime(scaleEstimate(base, tin.ratio), setting, technique, lot, loads, kitchen);

@@ -138,13 +138,13 @@ export const coldTime = (technique: Technique, lot: Lot): Timed | null => {
       return found === null ? null : timed(within(found, low, high), "layer", lot, body.thickness);
     }
     case "defrost": {
-      const body = lot.joint === null ? spread("defrost") : jointOf(lot.joint, properties.density);
+      const body = lot.pieces === null ? spread("defrost") : jointOf(lot.pieces.grams, properties.density);
       const found = over("walk-in", (transfer) =>
         thawingMinutes(body, composition, transfer, temperatures.stored, temperatures.fridge),
       );
       if (found === null) return null;
       const thick = body.kind === "slab" ? body.thickness : body.kind === "cylinder" ? body.diameter : 0;
-      const most = lot.joint === null ? high : Number.POSITIVE_INFINITY;
+      const most = lot.pieces === null ? high : Number.POSITIVE_INFINITY;
       return timed(within(found, low, most), "thickness", lot, thick);
     }
     default:

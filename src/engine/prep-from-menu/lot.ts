@@ -1,6 +1,6 @@
 import type { Content } from "../heat/composition.ts";
 import type { Tin } from "../heat/tins.ts";
-import type { Grams } from "../measure/units.ts";
+import type { BigPieces } from "../larder/big-pieces.ts";
 
 /** The tins that a card is baked in at its own size. */
 export type Tins = { readonly tin: Tin; readonly count: number };
@@ -21,8 +21,10 @@ export type Lot = {
   readonly contents: readonly Content[];
   /** Kilos of water that the words ask for and no line lists. */
   readonly water: number;
-  /** A joint of meat among the contents, as heavy as the card has it; null when there is none. */
-  readonly joint: Grams | null;
+  /** Meat in the piece among the contents, as the card has it; null when there is none. */
+  readonly pieces: BigPieces | null;
+  /** Minutes that the same food is in the oven in all, one setting after the other, by the words; 0 where they give none. */
+  readonly ovenInAll: number;
   /** The tins it is baked in at the card's size; null when it is not, or they have no size. */
   readonly tins: Tins | null;
 };

@@ -44,6 +44,8 @@ export const loadedTime = (
     technique?.mass === "evaporates"
       ? (technique.massShare * steamHeat) / ((specificHeat / 1000) * (done - start))
       : 0;
+  // What is browned first and then roasted on is cold but once.
+  const whole = minutes(Math.max(length.likely, lot.ovenInAll));
   let most = 1;
   let weakest = 0;
   loads.forEach((load, l) => {
@@ -60,7 +62,7 @@ export const loadedTime = (
           capacity: (kilos * specificHeat) / 1000,
           steam,
         },
-        length.likely,
+        whole,
       );
     const here = (lot.kilos * load) / all;
     const ratio = inOven(here) / inOven(Math.min(here, lot.kilos / lot.factor));

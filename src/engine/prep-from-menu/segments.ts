@@ -1,5 +1,7 @@
+import { traysOfPieces } from "../heat/trays.ts";
+import { type BigPieces, bigPiecesAtSize } from "../larder/big-pieces.ts";
 import { type Estimate, exactly } from "../measure/estimate.ts";
-import { type Celsius, type Minutes, minutes } from "../measure/units.ts";
+import { type Celsius, grams, type Minutes, minutes } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import type { Station, Technique } from "../model/food.ts";
 import type { Segment, StationUse } from "../model/prep.ts";
@@ -89,11 +91,7 @@ const sized = (
 const onOven = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
   const deep =
     lot.wet || /pan|dish|pot|casserole|tin/.test(action.vessel ?? "") || technique?.id === "braise";
-  const trays = Math.max(
-    1,
-    Math.ceil(lot.kilos / (deep ? kilosPerDish : kilosPerTray)),
-    deep ? 1 : Math.ceil(lot.portions / portionsPerShelf),
-  );
+  const trays = lot.pieces !== null && !deep ? traysWith(lot, lot.pieces) : traysOf(lot, deep);
   const loads = loadsOf(trays, kitchen);
   const timed = sized(action, technique, lot, kitchen, { loads });
   const handling = Math.max(1, (technique?.handling ?? 2) / 2);
@@ -106,6 +104,20 @@ const onOven = (action: Action, technique: Technique | null, lot: Lot, kitchen: 
     missing: first === undefined ? ["oven"] : [],
     timed,
   };
+};
+
+const traysOf = (lot: Lot, deep: boolean): number =>
+  Math.max(
+    1,
+    Math.ceil(lot.kilos / (deep ? kilosPerDish : kilosPerTray)),
+    deep ? 1 : Math.ceil(lot.portions / portionsPerShelf),
+  );
+
+/** Joints and birds by the floor that each takes, and what lies around them by its weight. */
+const traysWith = (lot: Lot, pieces: BigPieces): number => {
+  const { grams: each, count } = bigPiecesAtSize(pieces, lot.factor);
+  const trays = traysOfPieces(each, count, grams(lot.kilos * 1000), grams(kilosPerTray * 1000));
+  return Math.max(1, Math.ceil(trays - 1e-9));
 };
 
 /** The loads that so many trays make: each oven filled in turn, the largest first; none without an oven. */

@@ -1,12 +1,12 @@
+import { bigPiecesAmong } from "../larder/big-pieces.ts";
 import { type Contents, contentsOf } from "../larder/contents.ts";
 import { techniqueById } from "../larder/techniques.ts";
 import { unlistedWater } from "../larder/unlisted-water.ts";
-import type { Action } from "../model/dish.ts";
+import type { Action, Dish } from "../model/dish.ts";
 import type { Technique } from "../model/food.ts";
 import type { Kitchen } from "../model/sitting.ts";
 import { contentsFoods, contentsGrams } from "./amounts.ts";
 import { type Flat, joinLoose } from "./join-loose.ts";
-import { jointAmong } from "./joint.ts";
 import { carving, stillHot, wringing } from "./kitchen-rates.ts";
 import type { Lot } from "./lot.ts";
 import { type Laid, layAction } from "./segments.ts";
@@ -68,7 +68,8 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         batches,
         contents,
         water: unlistedWater(action, step, contents),
-        joint: jointAmong(dish, lines, actions),
+        pieces: bigPiecesAmong(dish, lines, actions),
+        ovenInAll: action.station === "oven" ? ovenInAll(dish, made, actions, inside) : 0,
         tins: named?.id === "bake" ? tins : null,
       };
       // "Stand each one on a plate" is no wait: only what states its minutes waits at the pass.
@@ -127,6 +128,28 @@ const atScale = (
   return technique;
 };
 
+/** What most of a vessel is. */
+const mostOf = (dish: Dish, inside: Contents): number | null => {
+  const grams = (c: { readonly ingredient: number; readonly share: number }): number =>
+    (dish.ingredients[c.ingredient]?.grams?.likely ?? 0) * c.share;
+  const all = [...inside.values()];
+  return all.length === 0 ? null : all.reduce((a, b) => (grams(b) > grams(a) ? b : a)).ingredient;
+};
+
+/** Minutes that what is mostly the same food is in the oven, by the words of the card. */
+const ovenInAll = (
+  dish: Dish,
+  made: ReadonlyMap<string, Contents>,
+  actions: readonly Action[],
+  inside: Contents,
+): number => {
+  const food = mostOf(dish, inside);
+  return actions.reduce((sum, { id, station, minutes }) => {
+    const same = station === "oven" && food !== null && mostOf(dish, made.get(id) ?? new Map()) === food;
+    return sum + (same && minutes?.assumed === false ? minutes.likely : 0);
+  }, 0);
+};
+
 /** Actions that take one of these lines, or anything made from them, or go on from there. */
 const touchedBy = (out: readonly number[], flat: Flat): ReadonlySet<string> => {
   const touched = new Set<string>();
@@ -169,7 +192,8 @@ const smallest: Lot = {
   batches: null,
   contents: [],
   water: 0,
-  joint: null,
+  pieces: null,
+  ovenInAll: 0,
   tins: null,
 };
 

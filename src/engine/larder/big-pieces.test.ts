@@ -1,15 +1,16 @@
 import { expect, it } from "vitest";
 import { readCard } from "#engine/index.ts";
 import { grams } from "../measure/units.ts";
-import { jointAmong, jointAtSize } from "./joint.ts";
+import { bigPiecesAmong, bigPiecesAtSize } from "./big-pieces.ts";
 
 const jointOn = (line: string, method = "Roast at 180°C for 2 hours.") => {
   const dish = readCard(`Sunday\n\nServes 6\n\n${line}\n\nMethod\n1. ${method}\n`, "sunday").value;
-  return jointAmong(
+  const found = bigPiecesAmong(
     dish,
     dish.ingredients.map((i) => i.index),
     dish.steps.flatMap((s) => s.actions),
   );
+  return found === null ? null : found.counted ? [found.grams, found.count] : found.grams;
 };
 
 it.each([
@@ -21,10 +22,14 @@ it.each([
   ["1 kg beef mince", null],
   ["1.5 kg chicken thighs", null],
   ["12 chicken thighs", null],
+  ["2 chickens, about 1.6 kg each", [1600, 2]],
+  ["2.5 kg rolled pork loin", 2500],
+  ["1.5 kg pork loin chops", null],
+  ["3 kg beef rib", 3000],
   ["400 g pork shoulder", null],
   ["2 kg potatoes", null],
 ])("%s: a joint of %s g", (line, weight) => {
-  expect(jointOn(line)).toBe(weight);
+  expect(jointOn(line)).toEqual(weight);
 });
 
 it("is none once the method has cut it up", () => {
@@ -39,5 +44,16 @@ it.each([
   [5, 2000],
   [2.5, 2500],
 ])("at %s times the card one of 2 kg is one of %s g", (factor, weight) => {
-  expect(jointAtSize(grams(2000), factor)).toBeCloseTo(weight, 6);
+  const joint = { grams: grams(2000), count: 1, counted: false };
+  expect(bigPiecesAtSize(joint, factor).grams).toBeCloseTo(weight, 6);
+});
+
+it.each([
+  [0.5, 1],
+  [1, 2],
+  [1.2, 3],
+  [5, 10],
+])("at %s times the card two birds are %s, none heavier", (factor, many) => {
+  const birds = { grams: grams(1600), count: 2, counted: true };
+  expect(bigPiecesAtSize(birds, factor)).toEqual({ grams: 1600, count: many });
 });
