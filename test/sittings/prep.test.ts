@@ -193,6 +193,19 @@ describe("the work of a menu", () => {
     ).toBe(30);
   });
 
+  it("takes an ice out just before its plate", () => {
+    const plated = (told: Told[]): number | null =>
+      worked([cooked("d", 4, [1500], told)]).prep.lags.find((l) => l.after === "d/plate")?.most ?? null;
+    const ice = (length: number): Told[] => [
+      { id: "a", technique: "freeze", minutes: 240, takes: [0] },
+      { id: "b", technique: "chill", minutes: length, takes: ["a"] },
+    ];
+    expect(plated(ice(15))).toBe(10);
+    expect(plated(ice(600)), "what takes a night is thawed").toBe(24 * 60);
+    const lags = worked([cooked("d", 4, [1500], ice(15))]).prep.lags;
+    expect(lags.find((l) => l.after === "d/2")?.most, "what is frozen stays frozen").toBe(24 * 60);
+  });
+
   it("cools what is hot before it keeps in the fridge until it is reheated", () => {
     const soup = cooked(
       "soup",

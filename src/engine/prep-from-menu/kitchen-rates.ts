@@ -46,8 +46,13 @@ export const wringing = { low: minutes(2), likely: minutes(3), high: minutes(5) 
 /** Nobody stands at one thing for longer than this; words that give it more mean a wait. Minutes. */
 export const longestByHand = 120;
 
+/** The longest that an ice is taken out before it is served; what takes longer is thawed. Minutes. */
+export const longestSoftening = 45;
+
 /** How long things may wait when the card does not say. Minutes. */
 export const waits = {
+  /** An ice that was taken out to soften, before the plate. */
+  softened: 10,
   /** What soaks for so long by itself is not hurried to the hour, and stands no longer than this in all. */
   longRest: 6 * 60,
   restInAll: 24 * 60,

@@ -43,12 +43,18 @@ export const limitBetween = (work: Work, before: Draft, after: Draft): Limit => 
   // A dish that keeps as a whole and is reheated keeps before it is reheated.
   if (after.toServe && !before.toServe) return limitToPlate(work, before, warmthOf(before), true);
   const limit = afterLongRest(before, inItsPot(before, assumed(warmthOf(before), false)));
+  // What is frozen through stays so until it is wanted.
+  if (last?.warmth === "frozen") return limit;
   // What is to be chilled, or is cooling and being stirred, goes straight on.
   if (standsAlone(after) && after.before.size === 1 && before.loads.length === 1) {
     return { ...limit, most: Math.min(limit.most, waits.toStand) };
   }
   const cooling =
-    after.wait && (first?.warmth === "cold" || before.wait || first?.action.attention === "hands");
+    after.wait &&
+    (first?.warmth === "cold" ||
+      first?.warmth === "frozen" ||
+      before.wait ||
+      first?.action.attention === "hands");
   if (cooling) return { ...limit, most: Math.min(limit.most, waits.toCooling) };
   // Where some guests' part leaves the common pot, there are more pots than hands.
   return before.key === after.key ? limit : { ...limit, most: Math.max(limit.most, waits.fork) };
@@ -65,14 +71,16 @@ const afterLongRest = (before: Draft, limit: Limit): Limit => {
   return length < waits.longRest ? limit : { ...limit, most: Math.max(limit.most, waits.restInAll - length) };
 };
 
-/** What simmered long in a pot of its own keeps hot under the lid: a stew and a soup wait longer than a steak. */
+/** A stew and a soup wait longer in their own pot than a steak: they keep hot under the lid. */
 const inItsPot = (before: Draft, limit: Limit): Limit => {
-  const wet = before.units.findLast((u) => u.action.station === "burner");
-  const stays = limit.where === "hot" && wet !== undefined && longSimmered.has(wet.technique?.id ?? "");
-  return stays && (wet.action.minutes?.likely ?? 0) >= waits.longCooking
+  const cooked = before.units.findLast((u) => u.action.station === "burner");
+  return limit.where === "hot" && cooked !== undefined && keepsHot(cooked)
     ? { ...limit, most: Math.max(limit.most, waits.inItsPot) }
     : limit;
 };
+
+const keepsHot = ({ action, technique }: Unit): boolean =>
+  longSimmered.has(technique?.id ?? "") && (action.minutes?.likely ?? 0) >= waits.longCooking;
 
 const longSimmered: ReadonlySet<string> = new Set(["simmer", "stew", "braise"]);
 
@@ -126,7 +134,10 @@ const assumed = (warmth: Warmth, atPlate: boolean): Limit => {
       return atPlate ? limit(waits.fried, "hot", "serve-soon") : limit(waits.inTheFlow, "hot");
     case "hot":
       return atPlate ? limit(waits.hot, "hot") : limit(waits.inTheFlow, "hot");
+    case "softening":
+      return limit(waits.softened, "room", "serve-soon");
     case "cold":
+    case "frozen":
       return limit(waits.fridge, "fridge");
     case "room":
       return limit(waits.room, "room");

@@ -1,3 +1,4 @@
+import { tinsOf } from "../heat/card-tins.ts";
 import { bigPiecesAmong } from "../larder/big-pieces.ts";
 import { type Contents, contentsOf } from "../larder/contents.ts";
 import { techniqueById } from "../larder/techniques.ts";
@@ -7,10 +8,9 @@ import type { Technique } from "../model/food.ts";
 import type { Kitchen } from "../model/sitting.ts";
 import { contentsFoods, contentsGrams } from "./amounts.ts";
 import { type Flat, joinLoose } from "./join-loose.ts";
-import { carving, stillHot, wringing } from "./kitchen-rates.ts";
+import { carving, longestSoftening, stillHot, wringing } from "./kitchen-rates.ts";
 import type { Lot } from "./lot.ts";
 import { type Laid, layAction } from "./segments.ts";
-import { tinsOf } from "./tin.ts";
 import type { Portioned, Unit, Warmth, Work } from "./work.ts";
 
 /** Units of a dish in the order of its method, and stations that are missing, with the words that ask for them. */
@@ -70,7 +70,7 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         water: unlistedWater(action, step, contents),
         pieces: bigPiecesAmong(dish, lines, actions),
         ovenInAll: action.station === "oven" ? ovenInAll(dish, made, actions, inside) : 0,
-        tins: named?.id === "bake" ? tins : null,
+        tins: named !== null && baked.has(named.id) ? tins : null,
       };
       // "Stand each one on a plate" is no wait: only what states its minutes waits at the pass.
       const plated = step.phase === "to-serve" && action.attention === "none" && action.station === "bench";
@@ -106,6 +106,9 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   }
   return { units, missing };
 };
+
+/** What is done in the tins of the card. */
+const baked: ReadonlySet<string> = new Set(["bake", "blind-bake"]);
 
 const nothing: Laid = { segments: [], wait: false, loads: [1], missing: [] };
 
@@ -242,6 +245,12 @@ const batchesOf = (
 
 const crisp = new Set(["fry", "deep-fry", "stir-fry", "grill", "griddle", "sear", "barbecue", "char-skin"]);
 
+/** What is frozen and is taken out for minutes before it is served ("into the fridge a quarter of an hour before"). */
+const softens = (action: Action, from: readonly Warmth[]): boolean =>
+  from.includes("frozen") &&
+  (action.station === "fridge" || action.station === "bench") &&
+  (action.minutes?.likely ?? longestSoftening + 1) <= longestSoftening;
+
 const warmthOf = (
   action: Action,
   works: boolean,
@@ -254,14 +263,16 @@ const warmthOf = (
       ? "hot"
       : (from.find((w) => w !== "raw") ?? "raw");
   if (!works) return carried;
+  if (softens(action, from)) return "softening";
   switch (action.station) {
     case "burner":
     case "oven":
     case "grill":
     case "fryer":
       return technique !== undefined && crisp.has(technique) ? "fried" : "hot";
-    case "fridge":
     case "freezer":
+      return "frozen";
+    case "fridge":
     case "ice-bath":
       return "cold";
     case "bench":

@@ -28,8 +28,8 @@ export type Work = {
   readonly plated: boolean;
 };
 
-/** How warm a thing is when an action ends, and so how long it may wait. */
-export type Warmth = "raw" | "hot" | "fried" | "cold" | "room" | "dough";
+/** How warm a thing is when an action ends, and so how long it may wait; "softening" is on its way out of the freezer. */
+export type Warmth = "raw" | "hot" | "fried" | "cold" | "frozen" | "softening" | "room" | "dough";
 
 /** One action for all the versions that do it alike. */
 export type Unit = {
