@@ -16,6 +16,7 @@ const table = [...examplesOf].flatMap(([code, examples]) =>
 const withoutFix: Readonly<Record<string, string>> = {
   "more-used-than-listed": "which of the shares is wrong, or whether the list is, the words do not say",
   "ratio-broken": "whether the ratio or an amount is meant, the words do not say",
+  "part-unused": "what becomes of the rest is known to the cook alone",
   "technique-unknown": "what the verb means is what is asked",
   "interval-unlikely": "which of the two lengths is wrong, the words do not say",
 };

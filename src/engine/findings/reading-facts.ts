@@ -25,6 +25,8 @@ export type ReadingFacts = {
   "used-not-listed": { name: string; food: string };
   "listed-not-used": { name: string };
   "more-used-than-listed": { name: string; share: number };
+  /** `share` is the part of the line that the method takes. */
+  "part-unused": { name: string; share: number };
   "time-missing": { verb: string; assumed: number };
   "cue-only-time": { verb: string; cue: string; assumed: number };
   "technique-unknown": { verb: string };
@@ -98,6 +100,7 @@ export const readingSeverity: { readonly [C in keyof ReadingFacts]: Severity } =
   "used-not-listed": "warn",
   "listed-not-used": "warn",
   "more-used-than-listed": "warn",
+  "part-unused": "note",
   "time-missing": "note",
   "cue-only-time": "note",
   "technique-unknown": "note",

@@ -111,6 +111,10 @@ export const readingSentences: SentencesOf<ReadingFacts> = {
     says: `The method uses ${numberText(share, 2)} times the ${quoted(name)} that is listed.`,
     write: "Raise the amount on the list, or correct the method.",
   }),
+  "part-unused": ({ name, share }) => ({
+    says: `The method takes ${numberText(Math.round(share * 100), 0)} % of the ${quoted(name)} that is listed, and nothing says what the rest is for.`,
+    write: "Say where the rest goes, or lower the amount on the list.",
+  }),
   "time-missing": ({ verb, assumed }) => ({
     says: `No time stands with ${quoted(verb)}; ${durationText(assumed)} was put in.`,
     write: "Write how long it takes.",

@@ -1,11 +1,14 @@
+import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
-import type { Amount, Dish, Ingredient } from "../../model/dish.ts";
+import type { Amount, Dish, Ingredient, Step } from "../../model/dish.ts";
 import { nameAt } from "../steps/find-mentions.ts";
 import { nameIndexOf } from "../steps/name-index.ts";
 import { stem } from "../steps/stem.ts";
 import { tokenise } from "../steps/tokens.ts";
+import { placedActions, worksOn } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
+import { gramsOf } from "./whole-weights.ts";
 
 type Size = { readonly kind: "mass" | "volume"; readonly size: number };
 
@@ -45,8 +48,9 @@ const rough = 1.6;
 /** The method takes more of something, in figures, than the list holds of it. Less is a part, and is fine. */
 export const amountBeyondList: Rule = {
   code: "amount-beyond-list",
-  check: (dish) =>
-    dish.steps.flatMap((step) =>
+  check: (dish) => [
+    ...dish.steps.flatMap((step) => piecesBeyond(dish, step)),
+    ...dish.steps.flatMap((step) =>
       [...step.text.matchAll(amount)].flatMap((found) => {
         const size = sizes[unitOf(found[2] ?? "")];
         const line = lineOf(dish, (found[3] ?? "").toLowerCase());
@@ -78,7 +82,38 @@ export const amountBeyondList: Rule = {
         ];
       }),
     ),
+  ],
 };
+
+const pieces =
+  /\b(\d{1,3})\s+(?:(?:equal|small|large|even|flat|round|neat)\s+)*(balls?|patties|burgers|cakes|fishcakes|pieces|portions|rolls|buns|loaves|sausages|dumplings|cutlets)\s+of\s+(?:about\s+|roughly\s+)?(\d{1,4})\s?g\b/gi;
+/** What goes in may weigh this much more than is known of it: water, and lines without a weight. Common practice, no source. */
+const heavier = 1.3;
+
+/** So many pieces of so much weigh more than all that goes in: "16 patties of 150 g" of a kilo of mince. */
+const piecesBeyond = (dish: Dish, step: Step): readonly Finding[] =>
+  [...step.text.matchAll(pieces)].flatMap((found) => {
+    const [words, many, noun = "", each] = found;
+    const start = step.span.start + found.index;
+    const shaped = placedActions(dish).find(
+      ({ action }) => action.span.start <= start && action.span.end > start,
+    );
+    const lines = dish.ingredients.filter(
+      (i) => !i.equipment && shaped !== undefined && worksOn(dish, shaped, i.index),
+    );
+    const all = lines.reduce((sum, i) => sum + gramsOf(i), 0);
+    if (lines.some((i) => gramsOf(i) === 0 && i.amounts.length > 0) || all <= 0) return [];
+    if (Number(many) * Number(each) <= all * heavier) return [];
+    return [
+      makeFinding(
+        "amount-beyond-list",
+        dish.source,
+        { start, end: start + words.length },
+        { name: noun, stated: `${many} × ${each} g`, listed: `${Math.round(all)} g` },
+        {},
+      ),
+    ];
+  });
 
 const fractions: Readonly<Record<string, number>> = {
   "½": 1 / 2,

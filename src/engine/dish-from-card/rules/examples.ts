@@ -20,6 +20,7 @@ import { meanwhileAloneExamples } from "./meanwhile-alone.examples.ts";
 import { moreUsedThanListedExamples } from "./more-used-than-listed.examples.ts";
 import { orderDoubtfulExamples } from "./order-doubtful.examples.ts";
 import { ovenNotPreheatedExamples } from "./oven-not-preheated.examples.ts";
+import { partUnusedExamples } from "./part-unused.examples.ts";
 import { portionUnlikelyExamples } from "./portion-unlikely.examples.ts";
 import { poultryWashedExamples } from "./poultry-washed.examples.ts";
 import { raisingAgentDoubtfulExamples } from "./raising-agent-doubtful.examples.ts";
@@ -75,6 +76,7 @@ export const examplesOf: ReadonlyMap<Code, readonly Example[]> = new Map<Code, r
   ["yeast-doubtful", yeastDoubtfulExamples],
   ["gelatine-doubtful", gelatineDoubtfulExamples],
   ["portion-unlikely", portionUnlikelyExamples],
+  ["part-unused", partUnusedExamples],
   ["time-unlikely", timeUnlikelyExamples],
   ["interval-unlikely", intervalUnlikelyExamples],
   ["meanwhile-alone", meanwhileAloneExamples],

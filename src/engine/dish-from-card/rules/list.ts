@@ -19,6 +19,7 @@ import { meanwhileAlone } from "./meanwhile-alone.ts";
 import { moreUsedThanListed } from "./more-used-than-listed.ts";
 import { orderDoubtful } from "./order-doubtful.ts";
 import { ovenNotPreheated } from "./oven-not-preheated.ts";
+import { partUnused } from "./part-unused.ts";
 import { portionUnlikely } from "./portion-unlikely.ts";
 import { poultryWashed } from "./poultry-washed.ts";
 import { raisingAgentDoubtful } from "./raising-agent-doubtful.ts";
@@ -49,6 +50,7 @@ export const rules: readonly Rule[] = [
   usedNotListed,
   listedNotUsed,
   moreUsedThanListed,
+  partUnused,
   timeMissing,
   cueOnlyTime,
   temperatureMissing,

@@ -1,6 +1,6 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import { foodById } from "../../larder/foods.ts";
-import type { Ingredient } from "../../model/dish.ts";
+import type { Dish, Ingredient } from "../../model/dish.ts";
 import { nameAt } from "../steps/find-mentions.ts";
 import { type NameIndex, nameIndexOf } from "../steps/name-index.ts";
 import { numberAt } from "../steps/number-at.ts";
@@ -20,28 +20,29 @@ export const ratioBroken: Rule = {
     return linesWithRatio(dish.text).flatMap(({ line, start }) => {
       const tokens = tokenise(line);
       return tokens.flatMap((token, i) => {
-        const pair = partsAt(tokens, i, names) ?? muchAt(tokens, i, names) ?? equalAt(tokens, i, names);
-        if (pair === null) return [];
-        const [first, second] = pair;
-        if (second.ingredient === first.ingredient || second.value <= 0) return [];
-        const stated = first.value / second.value;
-        const a = dish.ingredients[first.ingredient];
-        const b = dish.ingredients[second.ingredient];
-        const found = a === undefined || b === undefined ? [] : ratiosOf(a, b);
-        if (a === undefined || b === undefined || found.length === 0) return [];
-        const nearest = found.reduce((x, y) => (off(y, stated) < off(x, stated) ? y : x));
-        if (off(nearest, stated) <= tolerance) return [];
-        const end = tokens[second.to - 1]?.end ?? token.end;
-        const span = { start: start + token.at, end: start + end };
-        return [
-          makeFinding(
-            "ratio-broken",
-            dish.source,
-            span,
-            { first: a.name, second: b.name, stated: round(stated), found: round(nearest) },
-            { related: [a, b].map((x) => ({ source: dish.source, span: x.span })) },
-          ),
-        ];
+        const pair = partsAt(tokens, i, names) ?? muchAt(tokens, i, names) ?? equalAt(tokens, i, names, dish);
+        const pairs = pair === null ? colonsAt(tokens, i, names) : [pair];
+        return pairs.flatMap(([first, second]) => {
+          if (second.ingredient === first.ingredient || second.value <= 0) return [];
+          const stated = first.value / second.value;
+          const a = dish.ingredients[first.ingredient];
+          const b = dish.ingredients[second.ingredient];
+          const found = a === undefined || b === undefined ? [] : ratiosOf(a, b);
+          if (a === undefined || b === undefined || found.length === 0) return [];
+          const nearest = found.reduce((x, y) => (off(y, stated) < off(x, stated) ? y : x));
+          if (off(nearest, stated) <= tolerance) return [];
+          const end = tokens[second.to - 1]?.end ?? token.end;
+          const span = { start: start + token.at, end: start + end };
+          return [
+            makeFinding(
+              "ratio-broken",
+              dish.source,
+              span,
+              { first: a.name, second: b.name, stated: round(stated), found: round(nearest) },
+              { related: [a, b].map((x) => ({ source: dish.source, span: x.span })) },
+            ),
+          ];
+        });
       });
     });
   },
@@ -67,7 +68,10 @@ const linesWithRatio = (text: string): readonly { readonly line: string; readonl
     })
     .filter(
       ({ line }) =>
-        ((line.includes(" to ") && ratioWords.test(line)) || comparing.test(line)) && !swapping.test(line),
+        ((line.includes(" to ") && ratioWords.test(line)) ||
+          comparing.test(line) ||
+          /\d\s*:\s*\d/.test(line)) &&
+        !swapping.test(line),
     );
 };
 
@@ -79,7 +83,11 @@ type Pair = readonly [Term, Term];
 /** "Two of stock to one of lentils". */
 const partsAt = (tokens: readonly Token[], i: number, names: NameIndex): Pair | null => {
   const first = termAt(tokens, i, names);
-  if (first === null || tokens[first.to]?.text !== "to") return null;
+  const between = tokens[first?.to ?? i]?.text ?? "";
+  const inParts =
+    /^(?:,|and)$/.test(between) &&
+    /^(?:parts?|measures?|volumes?)$/.test(tokens[numberAt(tokens, i)?.next ?? i]?.text ?? "");
+  if (first === null || (between !== "to" && !inParts)) return null;
   const second = termAt(tokens, first.to + 1, names);
   return second === null ? null : [first, second];
 };
@@ -109,14 +117,55 @@ const muchAt = (tokens: readonly Token[], i: number, names: NameIndex): Pair | n
 };
 
 /** "Equal weights of butter and flour", "the same amount of sugar as fruit". */
-const equalAt = (tokens: readonly Token[], i: number, names: NameIndex): Pair | null => {
+const equalAt = (tokens: readonly Token[], i: number, names: NameIndex, dish: Dish): Pair | null => {
   const text = (k: number): string => tokens[k]?.text ?? "";
   if (!/^(?:equal|same)$/.test(text(i)) || !/^(?:weight|part|amount|quantit|volume)/.test(text(i + 1)))
     return null;
-  const first = named(tokens, text(i + 2) === "of" ? i + 3 : i + 2, 1, names);
+  const at = text(i + 2) === "of" ? i + 3 : i + 2;
+  const first = named(tokens, at, 1, names) ?? fruitAt(tokens, at, dish);
   if (first === null || !/^(?:and|as|to)$/.test(text(first.to))) return null;
   const second = named(tokens, first.to + 1, 1, names);
   return second === null ? null : [first, second];
+};
+
+/** "Fruit" where no line is called so: the line of fruit that weighs most. */
+const fruitAt = (tokens: readonly Token[], i: number, dish: Dish): Term | null => {
+  const at = tokens[i]?.text === "the" ? i + 1 : i;
+  if (!/^fruits?$/.test(tokens[at]?.text ?? "")) return null;
+  const [most] = dish.ingredients
+    .filter((x) => x.food !== null && foodById(x.food)?.shelf === "fruit" && x.grams !== null)
+    .toSorted((a, b) => (b.grams?.likely ?? 0) - (a.grams?.likely ?? 0));
+  return most === undefined ? null : { value: 1, ingredient: most.index, to: at + 1 };
+};
+
+/** "3 : 2 : 1 of flour, butter and sugar": each figure against the one behind it, when every one has its food. */
+const colonsAt = (tokens: readonly Token[], i: number, names: NameIndex): readonly Pair[] => {
+  const text = (k: number): string => tokens[k]?.text ?? "";
+  if (text(i - 1) === ":") return [];
+  const values: number[] = [];
+  let at = i;
+  for (;;) {
+    const n = numberAt(tokens, at);
+    if (n === null) break;
+    values.push(n.value);
+    at = n.next;
+    if (text(at) !== ":") break;
+    at += 1;
+  }
+  if (values.length < 2) return [];
+  while (/^(?:ratio|of|by|weight|for|in|mix|[(),–-])$/.test(text(at))) at += 1;
+  const terms: Term[] = [];
+  for (const value of values) {
+    const term = named(tokens, at, value, names);
+    if (term === null) return [];
+    terms.push(term);
+    at = term.to;
+    while (/^(?:,|and|to|:)$/.test(text(at))) at += 1;
+  }
+  return terms.slice(1).flatMap((second, k): readonly Pair[] => {
+    const first = terms[k];
+    return first === undefined ? [] : [[first, second]];
+  });
 };
 
 /** "two of stock", "1 part of lentils", "2 parts water". */
