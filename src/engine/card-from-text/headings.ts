@@ -71,6 +71,12 @@ const partOf = (plain: string): string =>
 const leading = /^(?:#{1,6}\s*|\*{1,3}|_{1,3}|=+\s*)+/;
 const trailing = /(?:\s*#{1,6}|\*{1,3}|_{1,3}|\s*=+|\s*[:.\u2013\u2014-]+)+$/;
 
+const inCapitals = (words: string): boolean => {
+  if (/[a-z]/.test(words)) return false;
+  const letters = words.replace(/[^\p{L}]/gu, "");
+  return letters.length >= 4 && letters === letters.toUpperCase() && letters !== letters.toLowerCase();
+};
+
 const wordCount = (text: string): number => text.split(/\s+/).filter((w) => w !== "").length;
 
 const inlineSplit = /^(.{2,40}?)(?:\*\*|__)?\s*(?::|\s[-\u2013]\s|\.?\s*[\u2014])\s*(?:\*\*|__)?\s*(?=\S)/;
@@ -91,9 +97,7 @@ export const readHeading = (line: string, underlined: boolean): HeadingRead | nu
     .replace(/\s+/g, " ")
     .trim();
   const span = { start: lead, end: lead + words.length };
-  const letters = words.replace(/[^\p{L}]/gu, "");
-  const capitals =
-    letters.length >= 4 && letters === letters.toUpperCase() && letters !== letters.toLowerCase();
+  const capitals = inCapitals(words);
   const marked = hash || bold || colon || underlined || (capitals && !/\d/.test(words));
   const named = words.length > 0 && wordCount(plain) <= 7 ? roleOf(plain) : null;
   if (named !== null && !(plain === "preparation" && /\d/.test(body)))

@@ -37,6 +37,7 @@ const amountFirst = /^\s*(?:\d|[\u00bc-\u00be\u2150-\u215e])/;
 /** Several amounts in a row on one line, cut by semicolons or commas: a list that was written along. */
 const isRunOn = (line: string): boolean =>
   [";", ","].some((mark) => {
+    if (line.indexOf(mark, line.indexOf(mark) + 1) < 0) return false;
     const pieces = line.split(mark);
     return (
       pieces.length >= 3 && pieces.filter((piece) => amountFirst.test(piece)).length * 5 >= pieces.length * 3
@@ -81,11 +82,16 @@ export const ingredientLikeness = (line: string, said: readonly Token[], bullet:
   return score;
 };
 
-/** How much a line looks like a step of a method; above 2 it does. `tokens` are its tokens. */
-export const stepLikeness = (line: string, tokens: readonly Token[], numbered: boolean): number => {
+/** How much a line looks like a step of a method; above 2 it does. `tokens` are its tokens; `verb`: it starts with one. */
+export const stepLikeness = (
+  line: string,
+  tokens: readonly Token[],
+  numbered: boolean,
+  verb: boolean = startsWithVerb(tokens),
+): number => {
   const words = tokens.filter((t) => t.kind === "word").length;
   let score = numbered ? 3 : 0;
-  if (startsWithVerb(tokens)) score += words >= 4 ? 3 : 1;
+  if (verb) score += words >= 4 ? 3 : 1;
   if (words > 9) score += 1;
   if (words > 14) score += 1;
   if (words > 24) score += 1;

@@ -57,6 +57,7 @@ const readLine = (raw: RawLine, underlined: boolean, number: number | null): Lin
   const facts = words.text === mark.text ? told : readFacts(words.text);
   const tokens = tokensOf(words.text.slice(0, mostSaid));
   const numbered = mark.number ?? number;
+  const verb = startsWithVerb(tokens);
   return {
     words,
     heading,
@@ -66,8 +67,8 @@ const readLine = (raw: RawLine, underlined: boolean, number: number | null): Lin
     indent: raw.indent,
     afterBlank: raw.afterBlank,
     ingredient: ingredientLikeness(words.text, tokens, mark.bullet),
-    step: stepLikeness(words.text, tokens, numbered !== null),
-    verb: startsWithVerb(tokens),
+    step: stepLikeness(words.text, tokens, numbered !== null, verb),
+    verb,
   };
 };
 

@@ -48,7 +48,8 @@ const bareMade = new RegExp(
 export const isBareMade = (words: string): boolean => words.length <= 80 && bareMade.test(plain(words));
 
 /** Words without the marks of emphasis that stand in them ("**Yield:** 8"). */
-const plain = (words: string): string => words.replace(/\*\*|__/g, "");
+const plain = (words: string): string =>
+  words.includes("**") || words.includes("__") ? words.replace(/\*\*|__/g, "") : words;
 
 const hasNumber = (words: string): boolean => {
   const tokens = tokensOf(words.slice(0, 80));
@@ -95,8 +96,12 @@ const isTimeOf = (words: string): boolean =>
     (timeLabel.test(words) &&
       /\b(?:min|mins|minutes?|hours?|hrs?|h|m|days?|overnight)\b|\d\s?(?:h|m|min)\b/i.test(words)));
 
+// Most lines have no such mark, and are not searched for the space around it.
+const row = /[|\u00b7\u2022;\t]|\s[-\u2013\u2014/]\s|\s{3}/;
+
 /** Cuts a line where cards put several facts in a row: bars, dots, dashes with space around, semicolons, tabs. */
 const pieces = (line: string): readonly Stretch[] => {
+  if (!row.test(line)) return line === "" ? [] : [{ start: 0, end: line.length }];
   const found: Stretch[] = [];
   const cut = /\s*(?:[|\u00b7\u2022;\t]|\s[-\u2013\u2014/]\s|\s{3,})\s*/g;
   let from = 0;

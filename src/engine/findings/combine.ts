@@ -1,4 +1,5 @@
 import { compareText } from "../measure/compare-text.ts";
+import { gather } from "../measure/gather.ts";
 import type { Finding } from "./finding.ts";
 
 const rank = { stop: 0, warn: 1, note: 2 } as const;
@@ -12,8 +13,7 @@ const isSame = (a: Finding, b: Finding): boolean =>
 /** One list out of many: by source, then place, then severity, then code; the same finding twice is kept once. */
 export const combineFindings = (...lists: readonly (readonly Finding[])[]): readonly Finding[] => {
   const seen = new Map<string, Finding[]>();
-  return lists
-    .flat()
+  return gather(lists, (list) => list)
     .filter((f) => {
       const key = `${f.code}|${f.span.start}|${f.span.end}`;
       const alike = seen.get(key);

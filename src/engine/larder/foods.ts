@@ -82,11 +82,13 @@ export const foodOfKey = (key: string): Food | null => {
 /** The food that the whole of these words names, whatever their case, accents or number; null when none does. */
 export const findFood = (words: string): Food | null => {
   const key = normaliseName(words);
-  for (const form of [key, ...singularsOf(key), regularPlural(key)]) {
+  const exact = foodOfKey(key);
+  if (exact !== null) return exact;
+  for (const form of singularsOf(key)) {
     const food = foodOfKey(form);
     if (food !== null) return food;
   }
-  return null;
+  return foodOfKey(regularPlural(key));
 };
 
 /** Foods whose names look like these words, likest first, at most `most`; empty when nothing is half alike. */

@@ -1,4 +1,5 @@
 import type { Estimate } from "../measure/estimate.ts";
+import { keptByText } from "../measure/kept-by-text.ts";
 import type { Food } from "../model/food.ts";
 import type { Region } from "../model/sitting.ts";
 import { measureRows } from "./tables/measures.ts";
@@ -106,11 +107,34 @@ const sizeByForm = mapOf(
 /** Longest form of a unit in words ("three finger pinch"). */
 export const mostUnitWords = Math.max(...[...unitByForm.keys()].map((form) => form.split(" ").length));
 
+const mostKept = 5000;
+
 /** The unit that these words write, as an id of the measure table; capitals count in "t", "T", "c", "D". Null for none. */
-export const findUnit = (words: string): string | null => {
+export const findUnit = keptByText((words): string | null => {
   const plain = plainForm(words);
   return unitByCasedForm.get(plain) ?? unitByForm.get(plain.toLowerCase().replaceAll("-", " ")) ?? null;
-};
+}, mostKept);
+
+// "three" and "three finger" of "three finger pinch".
+const unitBeginnings: ReadonlySet<string> = new Set(
+  [...unitByForm.keys(), ...unitByCasedForm.keys()].flatMap((form) =>
+    form
+      .split(" ")
+      .slice(0, -1)
+      .map((_, k, all) =>
+        all
+          .slice(0, k + 1)
+          .join(" ")
+          .toLowerCase(),
+      ),
+  ),
+);
+
+/** True when a unit of more words may begin with these. */
+export const beginsUnit = keptByText(
+  (words): boolean => unitBeginnings.has(plainForm(words).toLowerCase().replaceAll("-", " ")),
+  mostKept,
+);
 
 /** "heaped", "scant": the row of how a spoon is filled; null for another word. */
 export const findLevel = (word: string): string | null => levelByForm.get(word.toLowerCase()) ?? null;

@@ -1,3 +1,4 @@
+import { keptByText } from "../measure/kept-by-text.ts";
 import { hasOwnFoods } from "./foods.ts";
 
 /** Texts kept at once; typing changes one line of a card at a time, and all others are known. */
@@ -8,14 +9,6 @@ const most = 1000;
  * food table alone; what is read beside a cook's own foods is never kept.
  */
 export const remembered = <V>(work: (text: string) => V): ((text: string) => V) => {
-  const kept = new Map<string, V>();
-  return (text) => {
-    if (hasOwnFoods()) return work(text);
-    const known = kept.get(text);
-    if (known !== undefined) return known;
-    if (kept.size >= most) kept.clear();
-    const made = work(text);
-    kept.set(text, made);
-    return made;
-  };
+  const kept = keptByText(work, most);
+  return (text) => (hasOwnFoods() ? work(text) : kept(text));
 };

@@ -41,6 +41,7 @@ const sure = (value: number, next: number, article = false): NumberRead => ({
 });
 
 const hyphenated = (word: string): number | null => {
+  if (!word.includes("-")) return null;
   const [first, second] = word.split("-");
   if (second === undefined) return null;
   const ten = tenNumbers.get(first ?? "");

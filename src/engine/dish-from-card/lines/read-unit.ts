@@ -1,4 +1,11 @@
-import { findLevel, findSize, findUnit, measureKind, mostUnitWords } from "../../larder/measures.ts";
+import {
+  beginsUnit,
+  findLevel,
+  findSize,
+  findUnit,
+  measureKind,
+  mostUnitWords,
+} from "../../larder/measures.ts";
 import { isDash } from "../../measure/read-number.ts";
 import type { Token } from "../../measure/tokens.ts";
 import { lowerAt } from "./modifiers.ts";
@@ -19,10 +26,11 @@ export const readUnit = (tokens: readonly Token[], at: number): { unit: string; 
       continue;
     }
     // "100ml-ish"
-    const text = token.text.replace(/-ish$/i, "");
+    const text = token.lower.endsWith("-ish") ? token.text.slice(0, -"-ish".length) : token.text;
     written = written === "" ? text : `${written} ${text}`;
     const unit = findUnit(written);
     if (unit !== null) best = { unit, next: i + 1 };
+    if (!beginsUnit(written)) break;
   }
   return best;
 };

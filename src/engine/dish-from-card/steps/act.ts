@@ -122,8 +122,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   const joined = isOven || jars ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
   const main = joined[0] ?? null;
   const atWork = onTheFire(reader, clause, inMachine(clause, said, main), main);
-  const standing = [...fresh.map((f) => f.ingredient), ...joined.flatMap((p) => [...p.contents])];
-  const cold = inTheCold(reader, clause, atWork, standing, joined.some(wasCooked));
+  const cold = inTheCold(reader, clause, atWork, fresh, joined);
   if (cold !== null) reader.heldCold.push(id);
   const chosen = cold ?? atWork;
   const lifted = liftedOut(reader, clause, chosen, fresh, joined, again, products);
@@ -211,11 +210,6 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     settle(reader, clause, chosen, action, place, { fresh, again, joined, lifted, products });
   return action;
 };
-
-const cooks = /^(boil|simmer|bake|roast|fry|braise|stew|steam|poach|cook|sweat|grill|reheat)$/;
-
-/** What was heated through lies in it. */
-const wasCooked = (pool: Pool): boolean => [...pool.did].some((id) => cooks.test(id));
 
 // What goes on in the bowl of a mixer is mixed there, though the words name the machine only once.
 const byMachine = new Set("knead mix whisk beat cream blend chop rub-in whip-cream whisk-whites".split(" "));

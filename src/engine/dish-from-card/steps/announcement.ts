@@ -1,3 +1,4 @@
+import { gather } from "../../measure/gather.ts";
 import type { Clause } from "./clauses.ts";
 import { findMakes } from "./find-products.ts";
 
@@ -19,7 +20,7 @@ export const withoutAnnouncement = (clauses: readonly Clause[]): readonly Clause
 
 /** "Add the garlic and give it a minute": so short a time is that of the adding, on the fire. */
 export const withoutGiving = (clauses: readonly Clause[]): readonly Clause[] =>
-  clauses.flatMap((clause, k) => {
+  gather(clauses, (clause, k) => {
     const next = clauses[k + 1];
     const short = (c: Clause): boolean =>
       c.hit?.verb === "give" &&

@@ -48,11 +48,15 @@ const firsts = new WeakMap<NameIndex, Firsts>();
 const firstWords = (names: NameIndex): Firsts => {
   const known = firsts.get(names);
   if (known !== undefined) return known;
-  const words = [...names.keys()].map((key) => key.split(" ")[0] ?? "");
-  const found = {
-    stems: new Set(words),
-    written: new Set(words.flatMap((w) => (w.startsWith("=") ? [w.slice(1)] : []))),
-  };
+  const stems = new Set<string>();
+  const written = new Set<string>();
+  for (const key of names.keys()) {
+    const end = key.indexOf(" ");
+    const first = end < 0 ? key : key.slice(0, end);
+    stems.add(first);
+    if (first.startsWith("=")) written.add(first.slice(1));
+  }
+  const found = { stems, written };
   firsts.set(names, found);
   return found;
 };

@@ -1,7 +1,9 @@
 import { foodById } from "../../larder/foods.ts";
 import type { Chosen } from "./choose-technique.ts";
 import type { Clause } from "./clauses.ts";
+import type { Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
+import type { Fresh } from "./taken.ts";
 
 // From so long on, what spoils stands cold: the cautions of the trade allow four hours at most without.
 const longMinutes = 240;
@@ -47,6 +49,11 @@ const keepsDry = (reader: StepReader, contents: readonly number[]): boolean => {
   return all > 0 && dryGrams * 4 >= all;
 };
 
+const cooks = /^(boil|simmer|bake|roast|fry|braise|stew|steam|poach|cook|sweat|grill|reheat)$/;
+
+/** What was heated through lies in it. */
+const wasCooked = (pool: Pool): boolean => [...pool.did].some((id) => cooks.test(id));
+
 /**
  * "Leave the cheeks overnight in the wine": raw meat and fish, dairy, egg and what was cooked stand in the fridge when no
  * word says where; dough and dry pulses stand as they are left. Null when that is not so.
@@ -55,18 +62,19 @@ export const inTheCold = (
   reader: StepReader,
   clause: Clause,
   chosen: Chosen,
-  contents: readonly number[],
-  cooked: boolean,
+  fresh: readonly Fresh[],
+  joined: readonly Pool[],
 ): Chosen | null => {
   if (chosen.station !== "bench" || !stands.test(chosen.technique.id) || clause.station !== null) return null;
   const length = clause.times.find((t) => t.kind !== "wait" && t.kind !== "interval");
   if (length === undefined || !(length.long || length.minutes.likely >= longMinutes)) return null;
   if (clause.tokens.some((t) => elsewhere.test(t.text))) return null;
+  const contents = [...fresh.map((f) => f.ingredient), ...joined.flatMap((p) => [...p.contents])];
   if (contents.some((i) => leaven.test(reader.ingredients[i]?.name ?? ""))) return null;
   // "Soak the ham and the split peas": water takes the salt of the one and swells the other, each by itself.
   if (chosen.technique.id === "soak" && contents.some((i) => pulses.test(reader.ingredients[i]?.name ?? "")))
     return null;
   if (keepsDry(reader, contents)) return null;
-  if (!cooked && !contents.some((i) => isPerishable(reader, i))) return null;
+  if (!joined.some(wasCooked) && !contents.some((i) => isPerishable(reader, i))) return null;
   return { ...chosen, station: "fridge", attention: "none" };
 };

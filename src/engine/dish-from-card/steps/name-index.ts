@@ -1,5 +1,6 @@
 import { foodById } from "../../larder/foods.ts";
 import { normaliseName } from "../../larder/normalise-name.ts";
+import { keptByText } from "../../measure/kept-by-text.ts";
 import type { Ingredient } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import { stem } from "./stem.ts";
@@ -101,24 +102,25 @@ const anyMember = new RegExp(
     .filter((s) => s !== "^$")
     .join("|"),
 );
-const classesKept = new Map<string, readonly string[]>();
+const mostKept = 5000;
 
 /** The class names that words may be called by; most have none. */
-const classesOf = (words: string): readonly string[] => {
-  const known = classesKept.get(words);
-  if (known !== undefined) return known;
-  const found = anyMember.test(words) ? classNames.flatMap(([name, m]) => (m.test(words) ? [name] : [])) : [];
-  if (classesKept.size > 5000) classesKept.clear();
-  classesKept.set(words, found);
-  return found;
-};
+const classesOf = keptByText(
+  (words): readonly string[] =>
+    anyMember.test(words) ? classNames.flatMap(([name, m]) => (m.test(words) ? [name] : [])) : [],
+  mostKept,
+);
 
-const clean = (name: string): readonly string[] =>
-  normaliseName(name)
-    .replace(/[^\p{L}\p{N} ']/gu, " ")
-    .split(" ")
-    .filter((w) => w !== "" && !/^\d/.test(w))
-    .map(stem);
+/** The stemmed words of a name, without figures. */
+const clean = keptByText(
+  (name): readonly string[] =>
+    normaliseName(name)
+      .replace(/[^\p{L}\p{N} ']/gu, " ")
+      .split(" ")
+      .filter((w) => w !== "" && !/^\d/.test(w))
+      .map(stem),
+  mostKept,
+);
 
 const foodKeys = new Map<string, readonly string[]>();
 
@@ -242,11 +244,17 @@ export const nameIndexOf = (ingredients: readonly Ingredient[]): NameIndex => {
 };
 
 const buildIndex = (ingredients: readonly Ingredient[]): NameIndex => {
-  const best = new Map<string, Map<number, number>>();
+  const best = new Map<string, { readonly ingredient: number; strength: number }[]>();
   const note = (key: string, ingredient: number, strength: number): void => {
-    const known = best.get(key) ?? new Map<number, number>();
-    known.set(ingredient, Math.max(known.get(ingredient) ?? 0, strength));
-    best.set(key, known);
+    const known = best.get(key);
+    if (known === undefined) {
+      best.set(key, [{ ingredient, strength }]);
+      return;
+    }
+    // The names of a line are noted together, so that only the last can be of the same line.
+    const last = known.at(-1);
+    if (last?.ingredient !== ingredient) known.push({ ingredient, strength });
+    else if (strength > last.strength) last.strength = strength;
   };
   for (const ingredient of ingredients) {
     if (ingredient.equipment) continue;
@@ -259,12 +267,7 @@ const buildIndex = (ingredients: readonly Ingredient[]): NameIndex => {
   }
   best.delete("");
   for (const word of plainWords) if (word !== "pepper") best.delete(word);
-  return new Map(
-    [...best].map(([key, known]) => [
-      key,
-      [...known]
-        .map(([ingredient, strength]) => ({ ingredient, strength }))
-        .sort((a, b) => b.strength - a.strength || a.ingredient - b.ingredient),
-    ]),
-  );
+  for (const known of best.values())
+    if (known.length > 1) known.sort((a, b) => b.strength - a.strength || a.ingredient - b.ingredient);
+  return best;
 };

@@ -1,6 +1,7 @@
 import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import { firstOfFoodNames, foodByName } from "../../larder/foods.ts";
+import { gather } from "../../measure/gather.ts";
 import type { Block, Card } from "../../model/card.ts";
 import type { Action, Ingredient, Step } from "../../model/dish.ts";
 import type { Region } from "../../model/sitting.ts";
@@ -48,7 +49,7 @@ export const readSteps = (
   }
   countRests(
     reader,
-    lines.flatMap((l) => l.clauses),
+    gather(lines, (l) => l.clauses),
   );
   const steps: Step[] = [];
   const findings: Finding[] = [];
@@ -115,13 +116,12 @@ const announces = (clauses: readonly Clause[]): boolean => {
 const clausesOfLine = (text: string, reader: StepReader, region: Region): readonly Clause[] => {
   let aim: string | null = null;
   const sentences = sentencesOf(text, tokenise(text)).filter((s) => s.some((t) => t.kind !== "mark"));
-  return sentences.flatMap((sentence, place) => {
+  return gather(sentences, (sentence, place) => {
     if (isMakeAhead(sentence)) return [];
-    const read = shareObjects(
+    const shared = shareObjects(
       withoutGiving(withoutAnnouncement(clausesOf(text, sentence, place, reader.names, isFood, region))),
-    )
-      .flatMap(furtherStretch)
-      .flatMap(inTurn);
+    );
+    const read = gather(gather(shared, furtherStretch), inTurn);
     if (place < sentences.length - 1 && announces(read)) {
       aim = read[0] === undefined ? null : madeBy(read[0]);
       return [];

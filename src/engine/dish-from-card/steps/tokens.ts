@@ -1,3 +1,4 @@
+import { keptByText } from "../../measure/kept-by-text.ts";
 import { stem } from "./stem.ts";
 
 /** A word, a number or a mark of a text; `at` and `end` are offsets in that text. */
@@ -33,20 +34,6 @@ const plainWordEnd = (text: string, from: number): number => {
   while (at < text.length && isPlainLetter(text.charCodeAt(at))) at += 1;
   const code = at < text.length ? text.charCodeAt(at) : 0x20;
   return at === from || at - from > 60 || code >= 0x80 || code === 0x27 || code === 0x2d ? -1 : at;
-};
-
-// The reading of steps, the keeping and several rules cut the same lines; a card of a thousand lines is kept whole.
-const mostKept = 2000;
-const kept = new Map<string, readonly Token[]>();
-
-/** Cuts a text into tokens. "500g" gives a number and a word, "stir-fry" one word. */
-export const tokenise = (text: string): readonly Token[] => {
-  const known = kept.get(text);
-  if (known !== undefined) return known;
-  if (kept.size >= mostKept) kept.clear();
-  const tokens = cut(text);
-  kept.set(text, tokens);
-  return tokens;
 };
 
 const cut = (text: string): readonly Token[] => {
@@ -92,6 +79,12 @@ const cut = (text: string): readonly Token[] => {
   }
   return tokens;
 };
+
+// The reading of steps, the keeping and several rules cut the same lines; a card of a thousand lines is kept whole.
+const mostKept = 2000;
+
+/** Cuts a text into tokens. "500g" gives a number and a word, "stir-fry" one word. */
+export const tokenise: (text: string) => readonly Token[] = keptByText(cut, mostKept);
 
 const abbreviations = new Set([
   ..."approx min mins hr hrs sec secs tbsp tsp tbs oz lb lbs pt qt deg temp c f no vs eg e.g i.e ie g kg ml cm in".split(
