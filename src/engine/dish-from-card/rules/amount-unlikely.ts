@@ -27,8 +27,11 @@ const loose =
 const strong: readonly (readonly [food: RegExp, most: number])[] = [
   [/cayenne|saffron|clove|nutmeg|mace|asafoetida/i, 4],
   [/cinnamon|turmeric|allspice|cardamom|chilli (?:powder|flake)|chili (?:powder|flake)|mustard powder/i, 6],
-  [/ground (?:cumin|coriander|fennel)|paprika|caraway/i, 10],
-  [/vanilla extract|almond extract|essence/i, 5],
+  [/\bcumin|ground (?:coriander|fennel)|paprika|caraway/i, 10],
+  [/black pepper|white pepper|peppercorns?|(?:garlic|onion) (?:powder|granules)/i, 8],
+  [/dried (?:thyme|oregano|basil|sage|rosemary|tarragon|marjoram|mixed herbs|mint|dill|parsley)/i, 8],
+  [/(?:almond|peppermint|mint|rose|lemon|orange) extract/i, 1.5],
+  [/vanilla extract|essence/i, 5],
 ];
 
 /** Grams of a spice a guest; a curry takes five. Common practice, no source. */

@@ -18,6 +18,10 @@ const isDough = (dish: Dish): boolean =>
   !dish.ingredients.some((i) => isMeal(i) && (i.grams === null || i.gramsBasis === "vague")) &&
   gramsWhere(dish, isMeal) >= leastMeal * gramsWhere(dish, () => true);
 
+const isSelfRaising = isFood(/self[- ]rais|self[- ]rising/i);
+/** Flour that holds baking powder already takes no more than this of it. Common practice, no source. */
+const mostInSelfRaising = 0.055;
+
 const agents: readonly AgentShare[] = [
   { agent: isFood(/\bbaking powder\b/i), base: isMeal, usual: 0.04, most: 0.09 },
   { agent: isFood(/\b(?:bicarbonate|baking soda)\b/i), base: isMeal, usual: 0.01, most: 0.045 },
@@ -31,7 +35,10 @@ export const raisingAgentDoubtful: Rule = {
   code: "raising-agent-doubtful",
   check: (dish) =>
     agents
-      .flatMap((agent) => (isDough(dish) ? overdosed(dish, agent) : []))
+      .flatMap((agent) => {
+        const raised = agent.most > 0.05 && dish.ingredients.filter(isMeal).every(isSelfRaising);
+        return isDough(dish) ? overdosed(dish, raised ? { ...agent, most: mostInSelfRaising } : agent) : [];
+      })
       .map(({ line, share, grams }) =>
         makeFinding(
           "raising-agent-doubtful",

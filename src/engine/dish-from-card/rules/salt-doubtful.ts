@@ -1,14 +1,22 @@
 import { makeFinding } from "../../findings/make-finding.ts";
+import type { Dish } from "../../model/dish.ts";
 import { type AgentShare, overdosed } from "./agent-share.ts";
 import { withGrams } from "./line-rewrite.ts";
 import type { Rule } from "./rule.ts";
+import { gramsOf, gramsWhere, isFlour, isFood } from "./whole-weights.ts";
 
-const salt: AgentShare = {
-  agent: (i) => /^(?:(?:fine|sea|table|coarse|rock|kosher|flaky)\s+)*salt$/i.test(i.name.trim()),
-  base: () => true,
-  usual: 0.01,
-  most: 0.03,
-};
+const isSalt = (i: { readonly name: string }): boolean =>
+  /^(?:(?:fine|sea|table|coarse|rock|kosher|flaky)\s+)*salt$/i.test(i.name.trim());
+
+const salt: AgentShare = { agent: isSalt, base: () => true, usual: 0.01, most: 0.03 };
+/** Baker's salt, by the flour: two per cent is usual, a tablespoon to the pound of flour too much. Common practice, no source. */
+const inDough: AgentShare = { agent: isSalt, base: isFlour, usual: 0.02, most: 0.034 };
+/** Cakes, biscuits and sweet doughs take a pinch, as a share of all that goes in. Common practice, no source. */
+const inCake = 0.012;
+/** What a guest gets with this much in a dish that is weighed throughout is a day's salt, grams. WHO guideline of 2012: 5 g a day. */
+const mostEach = 5;
+const evenly = 0.016;
+
 const onPurpose =
   /brin|seasoning|rub\b(?! the)|cur(?:e|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|spice mix|pasta|boil[^.]*(?:salt|water)|salt[^.]*boil/i;
 const buried =
@@ -16,16 +24,35 @@ const buried =
 /** More than this is no rub and no water for pasta either, as a share of all that goes in. Common practice, no source. */
 const evenSo = 0.2;
 
+const isSugar = isFood(/\bsugar\b/i);
+const isYeast = isFood(/\byeast\b/i);
+
+/** What the dish is decides how much salt is too much. */
+const shareFor = (dish: Dish): AgentShare => {
+  if (onPurpose.test(dish.text)) return { ...salt, most: evenSo };
+  const whole = gramsWhere(dish, () => true);
+  const flour = gramsWhere(dish, isFlour);
+  if (flour > 0 && dish.ingredients.some(isYeast)) return inDough;
+  const isSweet = gramsWhere(dish, isSugar) > 0.15 * whole && flour > 0.15 * whole;
+  if (isSweet && !/\bsalt(?:ed|y)?\b/i.test(dish.title)) return { ...salt, most: inCake };
+  const guests = dish.portions?.likely ?? 0;
+  const grams = gramsWhere(dish, isSalt);
+  const isWeighed = dish.ingredients.every((i) => i.equipment || gramsOf(i) > 0);
+  const isMuch = guests > 0 && grams / guests > mostEach && isWeighed && dish.ingredients.length > 3;
+  return isMuch ? { ...salt, most: evenly } : salt;
+};
+
 /**
- * More salt than can be eaten: over 3 % of all that goes in. About 1 % is usual. Brines, cures, crusts, pickles and salted
- * water are left alone. Common practice, no source.
+ * More salt than can be eaten: over 3 % of all that goes in, less in cakes, over 3.4 % of the flour in bread. About 1 %
+ * is usual. Brines, cures, crusts and pickles are left alone, rubs and salted water up to a fifth. Common practice, no
+ * source.
  */
 export const saltDoubtful: Rule = {
   code: "salt-doubtful",
   check: (dish) =>
     buried.test(dish.text)
       ? []
-      : overdosed(dish, onPurpose.test(dish.text) ? { ...salt, most: evenSo } : salt)
+      : overdosed(dish, shareFor(dish))
           // What no figure stands with was put in by a usual one; a lone dry thing is a seasoning.
           .filter(({ line }) => line.gramsBasis !== "vague" && line.amounts.length > 0)
           .map(({ line, share, grams }) =>
