@@ -6,7 +6,8 @@ import { isFramed, isTalk } from "./framed-list.ts";
 import type { HeadingRead } from "./headings.ts";
 import { isKeepingLine, isSwapLine, startsWithVerb } from "./likeness.ts";
 import { type Line, wordsAt } from "./lines-of-text.ts";
-import { readFacts, sizesIn, yieldInside } from "./yield-words.ts";
+import { sentences } from "./sentences.ts";
+import { isBareMade, isYield, readFacts, sizesIn, yieldInside } from "./yield-words.ts";
 
 /** A block while it grows. */
 export type OpenBlock = {
@@ -187,12 +188,22 @@ const withIntroduction = (blocks: readonly OpenBlock[]): readonly OpenBlock[] =>
   });
 };
 
+/** "Does 6.", "Twelve slices.": the last sentence of the work. */
+const endsWithYield = (sentence: string): boolean => isYield(sentence) || isBareMade(sentence);
+
 /** Yields said in the middle of talk ("it serves 4 with rice"): the first one of the card. */
 const spokenYields = (blocks: readonly OpenBlock[]): readonly Words[] => {
   for (const block of blocks)
     for (const line of block.lines) {
       const found = yieldInside(line.words.text);
       if (found !== null) return [wordsAt(line.words, found)];
+      const last = sentences(line.words.text).at(-1);
+      if (
+        block.role === "method" &&
+        last !== undefined &&
+        endsWithYield(line.words.text.slice(last.start, last.end))
+      )
+        return [wordsAt(line.words, last)];
     }
   return [];
 };

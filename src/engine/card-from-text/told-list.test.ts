@@ -24,6 +24,33 @@ describe("a list that is told as prose", () => {
       "method: Sweat the leek in the oil for ten minutes. Add the chickpeas and the water and simmer for an hour.",
     ]);
   });
+  it("ties an amount to the food before it, and needs no full stop where it is long", () => {
+    expect(
+      blocks(
+        "Remoulade\n\nOne celeriac, about 700g. Mayonnaise, 150g. A tablespoon of mustard, parsley. Plenty of salt, say 20g.\n\nPeel the celeriac.\n",
+      ),
+    ).toEqual([
+      "ingredients: One celeriac, about 700g",
+      "ingredients: Mayonnaise, 150g",
+      "ingredients: A tablespoon of mustard",
+      "ingredients: parsley",
+      "ingredients: Plenty of salt, say 20g",
+      "method: Peel the celeriac.",
+    ]);
+    expect(
+      blocks(
+        "Gazpacho\n\n1kg tomatoes, half a cucumber, one red pepper, a slice of bread, 2 tbsp of vinegar, salt\n\nBlitz the lot.\n",
+      ),
+    ).toEqual([
+      "ingredients: 1kg tomatoes",
+      "ingredients: half a cucumber",
+      "ingredients: one red pepper",
+      "ingredients: a slice of bread",
+      "ingredients: 2 tbsp of vinegar",
+      "ingredients: salt",
+      "method: Blitz the lot.",
+    ]);
+  });
   it("stands at the head of a paragraph whose rest is work", () => {
     expect(
       blocks(

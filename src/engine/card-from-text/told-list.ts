@@ -18,7 +18,7 @@ const ratio =
   /^(?:\d+|an?|one|two|three|four|five|six|half) (?:parts? )?(?:of )?[\p{L}' -]{2,30}? to (?:\d+|an?|one|two|three|four|five|six|half)(?: parts?)?(?: of)? [\p{L}' -]{2,30}$/iu;
 
 const vague =
-  /^(?:(?:a|an|some|the) )?(?:(?:good|big|small|little|large|generous|decent|fat|heaped|scant) )*(?:pinch|handful|bunch|knob|dash|splash|slosh|glug|drizzle|dollop|squeeze|sprigs?|few|couple|cloves?|slices?|tin|jar|packet|thumb|lump|bit|juice|zest|grating|spoonful|touch|stick|sheet|leaf)\b/i;
+  /^(?:(?:a|an|some|the) )?(?:(?:good|big|small|little|large|generous|decent|fat|heaped|scant) )*(?:pinch|handful|bunch|knob|dash|splash|slosh|glug|drizzle|dollop|squeeze|sprigs?|few|couple|plenty|lots|cloves?|slices?|tin|jar|packet|thumb|lump|bit|juice|zest|grating|spoonful|touch|stick|sheet|leaf)\b/i;
 
 const hands = /^(?:cut|chop|slice|dice|peel|grate|shred|crush|split)/i;
 
@@ -32,10 +32,23 @@ const namesFood = (piece: string): boolean => {
   return words.length <= 5 && findFood(plain) !== null;
 };
 
-type Piece = Stretch & { readonly kind: "food" | "ratio" | "remark" | "other" };
+type Piece = Stretch & { readonly kind: "food" | "ratio" | "remark" | "amount" | "other" };
+
+/** "about 700g", "say 20 g": how much of the food before it. */
+const isAmount = (piece: string): boolean => {
+  const tokens = tokensOf(piece.replace(/^(?:about|around|say|roughly|maybe|approx\.?) /i, "").slice(0, 40));
+  const amount = readRange(tokens, 0);
+  return (
+    amount !== null &&
+    !amount.article &&
+    tokens.length === amount.next + 1 &&
+    findUnit(tokens[amount.next]?.text ?? "") !== null
+  );
+};
 
 const kindOf = (piece: string): Piece["kind"] => {
   if (ratio.test(piece)) return "ratio";
+  if (isAmount(piece)) return "amount";
   const tokens = tokensOf(piece.slice(0, 80));
   const amount = readRange(tokens, 0);
   const after = tokens[amount?.next ?? 0]?.lower ?? "";
@@ -95,7 +108,7 @@ const foodsOf = (sentence: string): readonly Stretch[] | null => {
   for (const piece of pieces) {
     const last = lines.at(-1);
     if (piece.kind === "ratio") continue;
-    if (piece.kind === "remark" && last !== undefined) last.end = piece.end;
+    if ((piece.kind === "remark" || piece.kind === "amount") && last !== undefined) last.end = piece.end;
     else lines.push({ start: piece.start, end: piece.end });
   }
   return lines;
@@ -144,7 +157,8 @@ export const withoutToldList = (line: Line): readonly Line[] => {
     const amount = readRange(tokens, 0);
     return amount !== null && (!amount.article || findUnit(tokens[amount.next]?.text ?? "") !== null);
   }).length;
-  if (foods < least || counted === 0 || (end === text.length && !/[.!]$/.test(text))) return [line];
+  if (foods < least || counted === 0 || (end === text.length && !/[.!]$/.test(text) && foods < 5))
+    return [line];
   const rest = text.slice(end);
   const start = end + rest.length - rest.trimStart().length;
   return [

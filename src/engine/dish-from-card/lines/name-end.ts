@@ -27,6 +27,8 @@ export const nameEnd = (tokens: readonly Token[], from: number, end: number): nu
       const joint = ["or", "and", "but", "cut"].includes(lower);
       if (lower === "and" && isParticiple(tokens[i - 1]) && leadsToParticiple(tokens, i + 1, end)) continue;
       if (named && lower === "and") return i;
+      // "white bread a day old"
+      if (/^(?:an?|one|two|three)$/.test(lower) && lowerAt(tokens, i + 2) === "old") return i;
       // "butter the size of an egg"
       if (lower === "the" && lowerAt(tokens, i + 1) === "size") return i;
       if (lower === "of" && ["any", "your", "choice", "some"].includes(lowerAt(tokens, i + 1))) return i;

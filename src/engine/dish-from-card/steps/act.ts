@@ -115,11 +115,16 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
   if (technique.id === "season" && fresh.length === 0 && again.length === 0)
     fresh.push(...takeImplied(reader, seasonings(reader), clause.verbAt, clause.verbTo));
 
-  if (!isOven && !jars && !clause.again) {
-    const unsaid = notSaid(reader, clause, technique.id, fresh, again.length + products.length);
+  const unsaid =
+    isOven || jars || clause.again
+      ? []
+      : notSaid(reader, clause, technique.id, fresh, again.length + products.length);
+  if (unsaid.length > 0) {
     fresh.push(...takeImplied(reader, unsaid, clause.verbAt, clause.verbTo));
   }
-  const joined = isOven || jars ? [] : poolsOf(reader, clause, said, place, fresh, again, products);
+  const joined = isOven || jars ? [] : [...poolsOf(reader, clause, said, place, fresh, again, products)];
+  // What no word names goes to what is in hand: the joint to its salt, the fat to the chips.
+  if (unsaid.length > 0 && joined.length === 0 && kitchen.current !== null) joined.push(kitchen.current);
   const main = joined[0] ?? null;
   const atWork = onTheFire(reader, clause, inMachine(clause, said, main), main);
   const cold = inTheCold(reader, clause, atWork, fresh, joined);
@@ -190,7 +195,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     // "Fold every 30 minutes for 2 hours": the hands come back now and then.
     attention:
       clause.every !== null && stated !== null && chosen.attention === "hands" ? "mind" : chosen.attention,
-    celsius: settingOf(reader, clause, chosen, main),
+    celsius: settingOf(reader, clause, chosen, main) ?? heldThere(clause, place.before),
     heat: clause.heat,
     core: clause.core,
     vessel: clause.vessel,
@@ -286,6 +291,13 @@ const setsOven = (clause: Clause, said: Chosen): boolean =>
   said.station === "oven" ||
   said.technique.id === "adjust-heat" ||
   clause.tokens.some((t) => t.text === "oven");
+
+/** "Take it up to 85 and hold it there for half an hour." */
+const heldThere = (clause: Clause, before: Action | null): Action["celsius"] =>
+  /^(hold|keep)/.test(clause.hit?.verb ?? "") &&
+  clause.tokens.some((t, i) => i > clause.verbAt && i <= clause.verbAt + 4 && t.text === "there")
+    ? (before?.celsius ?? null)
+    : null;
 
 const settingOf = (
   reader: StepReader,

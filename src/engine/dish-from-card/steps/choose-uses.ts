@@ -191,6 +191,16 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
     );
     for (const ingredient of choose(reader, mention, part, clause.partHint)) {
       const said = portionOf(reader, mention, ingredient);
+      // "Take the legs off the pheasant": the rest of it stays as it is.
+      if (
+        said === null &&
+        clause.mentions.some((m) => m.portion !== null) &&
+        parts(clause) &&
+        /^(off|from)$/.test(clause.tokens[mention.from - 2]?.text ?? "")
+      ) {
+        const line = reader.ingredients[ingredient];
+        if (line !== undefined && portionsIn(line) === birdParts) continue;
+      }
       // A leg or a breast of a bird that nobody has jointed is the bird.
       const whole =
         said !== null &&

@@ -19,6 +19,10 @@ export const notSaid = (
   named: number,
 ): readonly number[] => {
   const { current } = reader.kitchen;
+  const isFat = (i: number): boolean => fats.test(reader.ingredients[i]?.name.toLowerCase() ?? "");
+  // "Fry the chips in the oil", of potatoes.
+  if (fresh.length > 0 && named === 0 && livePools(reader.kitchen).length === 0 && namesDish(reader, clause))
+    return fresh.every((f) => isFat(f.ingredient)) ? mainLine(reader) : [];
   if (/^(fry|deep-fry)$/.test(id))
     return fresh.length > 0 || current !== null ? deepFat(reader, clause, current) : [];
   if (fresh.length > 0) return [];

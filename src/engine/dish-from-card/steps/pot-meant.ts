@@ -27,6 +27,22 @@ export const potMeant = (reader: StepReader, clause: Clause, id: string): Pool |
   return newestPool(kitchen, (p) => p.vessel === noun && p.contents.size > 0);
 };
 
+/** "Mix the semolina and stir in together with the lemon": what stood there before this sentence; null elsewhere. */
+export const stirredInto = (
+  reader: StepReader,
+  clause: Clause,
+  current: Pool | null,
+  sentence: string,
+): Pool | null => {
+  const says =
+    word(clause, clause.verbAt + 1) === "in" && /^(together|along)$/.test(word(clause, clause.verbAt + 2));
+  if (!says || current === null || current.sentence !== sentence) return null;
+  return latestPool(
+    reader.kitchen,
+    (p) => p !== current && p.sentence !== sentence && p.contents.size > 0 && !p.primed && !p.aside,
+  );
+};
+
 const hot = ["heat", "bring-to-boil", "bring-to-simmer", "infuse", "simmer", "boil", "warm"];
 
 /** It stood on the fire, or what was made hot stands in it. */

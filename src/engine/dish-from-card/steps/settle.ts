@@ -215,7 +215,9 @@ export const settle = (
     main = piece;
   }
   for (const other of joined.slice(1)) {
-    const portion = again.find((a) => a.pool === other && a.portion != null && other.contents.size === 1);
+    const portion = again.find(
+      (a) => a.pool === other && other.contents.size === 1 && (a.portion != null || a.share < 1),
+    );
     const taken = products.find((p) => p.pool === other)?.share ?? portion?.share ?? other.left;
     for (const i of other.contents) main.contents.add(i);
     for (const p of other.portions) main.portions.add(p);

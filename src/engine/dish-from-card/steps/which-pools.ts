@@ -15,7 +15,7 @@ import {
   onTheFire,
 } from "./pool-words.ts";
 import { latestPool, livePools, newestPool, type Pool } from "./pools.ts";
-import { potMeant } from "./pot-meant.ts";
+import { potMeant, stirredInto } from "./pot-meant.ts";
 import type { StepReader } from "./step-reader.ts";
 import type { Again, Fresh } from "./taken.ts";
 import {
@@ -163,6 +163,8 @@ export const poolsOf = (
       pronoun || (joining && !others) ? current : null,
     ]);
   }
+  const stood = named.length === 0 ? stirredInto(reader, clause, current, place.sentence) : null;
+  if (stood !== null) return unique([stood, current]);
   // "Wash the rice, add to water with salt": what is in hand goes in.
   const objects = fresh.filter((f) => !isTarget(clause, f.from) && !behindWith(clause, f.from));
   // "Rub all over the pork": what is in hand goes on.
@@ -268,14 +270,12 @@ export const poolsOf = (
     if (laid !== null) return unique([laid, current, ...ready]);
     // "Toast the almonds and stir them in": into what stood there before this sentence.
     const madeNow =
-      (fresh.length === 0 ||
-        (/^(together|along)$/.test(word(clause, clause.verbTo)) && / in$/.test(clause.hit?.verb ?? ""))) &&
+      fresh.length === 0 &&
       place.before !== null &&
       current !== null &&
       current.sentence === place.sentence &&
-      (/^(add|fold)$/.test(technique.id) ||
-        (/^(stir|beat|whisk)$/.test(technique.id) && / in$/.test(clause.hit?.verb ?? ""))) &&
-      (pronoun || named.length > 0 || fresh.length > 0) &&
+      /^(add|fold)$/.test(technique.id) &&
+      (pronoun || named.length > 0) &&
       named.every((n) => n.pool === current);
     const before = madeNow
       ? latestPool(

@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { uses } from "../../../../test/help/read-method.ts";
+
+describe("what lies in which pot", () => {
+  it.each<[ingredients: string, method: string, expected: readonly string[]]>([
+    [
+      "lamb shanks, red wine, onions",
+      "Marinate the lamb shanks in the wine. Lift the meat out, pat it dry and keep the wine. Brown the lamb.",
+      ["lamb shanks, red wine", "s1a1", "s1a2", "s1a1", "s1a3"],
+    ],
+    [
+      "prunes, white wine, onions",
+      "Put the prunes in the wine. Drain them, reserving the wine. Sweat the onions, then pour in the reserved wine.",
+      ["prunes, white wine", "s1a1", "onions", "s1a3, s1a1"],
+    ],
+    [
+      "butter, eggs, sugar, flour",
+      "Melt the butter. Whisk the eggs and sugar. Fold in the flour and two thirds of the butter. Brush the tins with the remaining butter. Spoon in the batter.",
+      ["butter", "eggs, sugar", "flour, s1a2, s1a1×0.67", "s1a1×0.33", "s1a3, s1a4"],
+    ],
+    [
+      "pheasant, chicken stock, butter",
+      "Take the legs off the pheasant and take the breasts off the bone. Simmer the legs in the stock. Fry the breasts in the butter.",
+      ["pheasant×0.3", "pheasant×0.38", "chicken stock, s1a1", "butter, s1a2"],
+    ],
+    [
+      "chicken, butter",
+      "Tie the legs of the chicken. Rub the breast with the butter. Roast it.",
+      ["chicken", "butter, s1a1", "s1a2"],
+    ],
+    [
+      "chicken, chicken stock",
+      "Roast the chicken in a tin. Rest it on a warm plate. Tip the juices back into the tin, add the stock and boil. Carve the bird.",
+      ["chicken", "s1a1", "", "chicken stock, s1a3", "s1a4", "s1a2"],
+    ],
+    [
+      "pork belly, sea salt",
+      "Work the salt into the cuts. Roast at 240 for 25 minutes.",
+      ["sea salt", "pork belly, s1a1"],
+    ],
+    [
+      "milk, egg yolks",
+      "Bring the milk to the boil. Whisk the yolks. Back to the heat, bring to 90.",
+      ["milk", "egg yolks", "s1a1"],
+    ],
+    [
+      "butter, semolina, lemon",
+      "Beat the butter. Mix the semolina and stir in together with the lemon.",
+      ["butter", "semolina", "lemon, s1a1, s1a2"],
+    ],
+    [
+      "minced pork, salt",
+      "Mix the pork and the salt, fry off a little bit and taste it. Pack the mixture in.",
+      ["minced pork, salt", "s1a1×0.02", "", "s1a1×0.98"],
+    ],
+    [
+      "celeriac, lemon",
+      "Peel the celeriac and cut it in strips, straight into the lemon juice.",
+      ["celeriac", "lemon×0.94, s1a1"],
+    ],
+    ["pears, sugar", "Cook the pears. Cut a circle of paper and lay it on top.", ["pears", "", "s1a1"]],
+    ["beetroot, vinegar", "Roast the beetroot. Wash the jars. Slice it.", ["beetroot", "", "s1a1"]],
+  ])("%s | %s", (ingredients, method, expected) => {
+    expect(uses(ingredients, method)).toEqual(expected);
+  });
+});
