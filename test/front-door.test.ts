@@ -47,6 +47,7 @@ it("is a written list of values", () => {
     "shelves",
     "solvePrep",
     "solveProject",
+    "tinForms",
     "usVolume",
     "usWeight",
     "usualNights",

@@ -132,6 +132,7 @@ export {
   type Guest,
   type Kitchen,
   type KitchenContainer,
+  type KitchenTin,
   type NeedId,
   type Oven,
   type Pack,
@@ -140,6 +141,8 @@ export {
   regions,
   type Shift,
   type Sitting,
+  type TinForm,
+  tinForms,
 } from "./model/sitting.ts";
 export type { SourceId, Span, Words } from "./model/span.ts";
 export type { TimeReason } from "./model/time-reason.ts";

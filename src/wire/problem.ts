@@ -22,6 +22,8 @@ export type Wanted =
   | "size"
   | "columns"
   | "container-size"
+  | "tin-shape"
+  | "tin-length"
   | "work"
   | "food"
   | "one-rate"
@@ -47,6 +49,8 @@ export type Wanted =
   | "minutes"
   | "not-below-least"
   | "late-minutes"
+  | "later-minutes"
+  | "how-many"
   | "task-not-done";
 
 /** What a name in a problem file is the name of. */

@@ -51,3 +51,31 @@ describe("the way to the table", () => {
     expect(withRates("carry:\n  minutes: 1.5\n").problems.map((p) => p.code)).toEqual(["key-missing"]);
   });
 });
+
+describe("tins", () => {
+  const tins = (rows: string) => withRates(`tins:\n${rows}`);
+
+  it("are called by their size, or by their own name", () => {
+    const { kitchen, problems } = tins(
+      "  - shape: round\n    wide cm: 20\n    count: 4\n  - name: old loaf tins\n    shape: loaf\n    wide cm: 11\n    long cm: 21\n    count: 6\n    wash minutes: 1\n  - shape: rectangle\n    wide cm: 23\n    long cm: 33\n    count: 1\n",
+    );
+    expect(problems).toEqual([]);
+    expect(kitchen?.tins).toEqual([
+      { name: "20 cm round tin", form: "round", wideCm: 20, longCm: 20, count: 4 },
+      { name: "old loaf tins", form: "loaf", wideCm: 11, longCm: 21, count: 6, washMinutes: 1 },
+      { name: "33 × 23 cm tin", form: "rectangle", wideCm: 23, longCm: 33, count: 1 },
+    ]);
+    expect(withRates("").kitchen?.tins).toBeUndefined();
+  });
+
+  it.each([
+    ["a shape that is none", "  - shape: star\n    wide cm: 20\n    count: 1\n", "tin-shape"],
+    ["a loaf tin without its length", "  - shape: loaf\n    wide cm: 11\n    count: 1\n", "tin-length"],
+    ["a long round one", "  - shape: round\n    wide cm: 11\n    long cm: 20\n    count: 1\n", "tin-length"],
+  ])("refuse %s", (_, rows, wanted) => {
+    const { problems } = tins(rows);
+    expect(problems.map((p) => [p.code, (p.facts as { wanted: string }).wanted])).toEqual([
+      ["value-bad", wanted],
+    ]);
+  });
+});

@@ -3,9 +3,12 @@ import {
   containerNamed,
   count,
   type Kitchen,
+  type KitchenTin,
   type Minutes,
   minutes,
   rateNamed,
+  type TinForm,
+  tinForms,
 } from "#engine/index.ts";
 import { checked } from "./checked.ts";
 import { makeProblem, type Problem } from "./problem.ts";
@@ -14,6 +17,7 @@ import {
   fromZero,
   listOf,
   nameText,
+  oneOf,
   positive,
   strictMap,
   wholeNumber,
@@ -45,6 +49,16 @@ const kitchenSchema = strictMap({
   carry: strictMap({ minutes: positive, plates: fromOne }).optional(),
   containers: listOf(
     strictMap({ size: nameText, count: fromOne, "wash minutes": positive.optional() }),
+  ).optional(),
+  tins: listOf(
+    strictMap({
+      name: nameText.optional(),
+      shape: oneOf(tinForms, "tin-shape"),
+      "wide cm": positive,
+      "long cm": positive.optional(),
+      count: fromOne,
+      "wash minutes": positive.optional(),
+    }),
   ).optional(),
   rates: listOf(
     strictMap({
@@ -112,6 +126,7 @@ export const readKitchen = (name: string, text: string): ReadKitchen => {
       const known = containerNamed(size);
       return known === null ? [] : [{ ...known, count: count(many), ...washing(wash) }];
     }),
+    ...(value.tins === undefined ? {} : { tins: value.tins.map(tinOf) }),
     machines: (value.machines ?? []).map((machine) => ({ name: machine.name, count: count(machine.count) })),
     ...(value.rates === undefined ? {} : { rates: ratesOf(value.rates) }),
     ovenMinutesPer10C: minutes(
@@ -131,11 +146,63 @@ export const readKitchen = (name: string, text: string): ReadKitchen => {
       : [],
   );
   const bad = badRates(file, value.rates ?? []);
-  return { kitchen, file, problems: [...notes, ...strange, ...bad, ...sameNames(file, value.ovens)] };
+  return {
+    kitchen,
+    file,
+    problems: [
+      ...notes,
+      ...strange,
+      ...bad,
+      ...badTins(file, value.tins ?? []),
+      ...sameNames(file, value.ovens),
+    ],
+  };
 };
 
 const washing = (wash: number | undefined): { readonly washMinutes?: Minutes } =>
   wash === undefined ? {} : { washMinutes: minutes(wash) };
+
+type WrittenTin = {
+  readonly name?: string | undefined;
+  readonly shape: TinForm;
+  readonly "wide cm": number;
+  readonly "long cm"?: number | undefined;
+  readonly count: number;
+  readonly "wash minutes"?: number | undefined;
+};
+
+/** A tin is called by its size, unless it has a name; round and square ones are as long as they are wide. */
+const tinOf = (tin: WrittenTin): KitchenTin => {
+  const { shape, count: many } = tin;
+  const wide = tin["wide cm"];
+  const long = hasLength(shape) ? (tin["long cm"] ?? wide) : wide;
+  const size = long === wide ? `${wide} cm` : `${long} × ${wide} cm`;
+  const form = shape === "rectangle" ? "" : `${shape} `;
+  return {
+    name: tin.name ?? `${size} ${form}tin`,
+    form: shape,
+    wideCm: wide,
+    longCm: long,
+    count: count(many),
+    ...washing(tin["wash minutes"]),
+  };
+};
+
+const hasLength = (shape: TinForm): boolean => shape === "rectangle" || shape === "loaf";
+
+/** A rectangle or a loaf tin without its length; one of another shape with one. */
+const badTins = (file: YamlFile, tins: readonly WrittenTin[]): readonly Problem[] =>
+  tins.flatMap((tin, i) =>
+    hasLength(tin.shape) === (tin["long cm"] !== undefined)
+      ? []
+      : [
+          makeProblem("value-bad", file.placeOf(["tins", i, "shape"]), {
+            key: "long cm",
+            found: tin["long cm"] === undefined ? "" : String(tin["long cm"]),
+            wanted: "tin-length",
+          }),
+        ],
+  );
 
 type WrittenRate = {
   readonly work: string;

@@ -13,6 +13,7 @@ export const equipmentName = (id: string, many: boolean): string => {
   const [, litres, noun = ""] = panId.exec(id) ?? [];
   if (litres !== undefined) return `${many ? regularPlural(noun) : noun} of ${litres} l or more`;
   if (gastronorm.test(id)) return `${many ? "containers" : "container"} ${id} or larger`;
+  if (/ tin$/.test(id)) return many ? regularPlural(id) : id;
   return many && /^[a-z][a-z -]*[a-z]$/.test(id) ? regularPlural(id) : id;
 };
 

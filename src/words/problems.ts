@@ -49,6 +49,8 @@ const wantedWords: { readonly [W in Wanted]: string } = {
   work: "a verb of hand work, such as peel or dice",
   food: "a food, by a name that the food table knows",
   "one-rate": "either minutes per kilo or minutes per piece",
+  "tin-shape": "round, square, rectangle or loaf",
+  "tin-length": "the length of a rectangle or a loaf tin, and none for a round or square one",
   "container-size": "a Gastronorm size with its depth in mm, such as GN 1/1 65",
 };
 

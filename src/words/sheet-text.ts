@@ -167,15 +167,20 @@ const stationNames: { readonly [K in SheetEquipment["kind"]]: readonly [string, 
   burner: ["burner", "burners"],
   grill: ["grill", "grills"],
   fryer: ["fryer", "fryers"],
+  tin: ["tin", "tins"],
   own: ["tin", "tins"],
 };
 
 /** "3 × stockpot (there are 2: in turns)"; where no kitchen was named, only what is needed. */
-export const equipmentText = ({ kind, name, count, has }: SheetEquipment, kitchenKnown: boolean): string => {
+export const equipmentText = (
+  { kind, name, count, has, insteadOf }: SheetEquipment,
+  kitchenKnown: boolean,
+): string => {
   const [one, many] = stationNames[kind];
   const what = (n: number): string => (name === "" ? countText(n, one, many) : `${numberText(n)} × ${name}`);
-  if (!kitchenKnown || has === null || has >= count) return what(count);
+  const instead = insteadOf === undefined ? "" : `, which stands in for the ${insteadOf} of the card`;
+  if (!kitchenKnown || has === null || has >= count) return `${what(count)}${instead}`;
   return has === 0
-    ? `${what(count)} (there is none)`
-    : `${what(has)}, all there are, for ${countText(count, "filling", "fillings")} in turns`;
+    ? `${what(count)} (there is none${kind === "tin" ? ", nor one whose floor is near to it" : ""})`
+    : `${what(has)}, all there are, for ${countText(count, "filling", "fillings")} in turns${instead}`;
 };

@@ -46,6 +46,10 @@ export type PlanFacts = {
     grams: number;
     kilowatts: number;
   };
+  /** The kitchen has not the tin of the card: so many of another, and how deep against the card (1.1 is a tenth more). */
+  "tin-instead": { title: string; tins: number; tin: string; card: string; deeper: number };
+  /** This kitchen has no tin whose floor is near to the card's. */
+  "tin-missing": { title: string; tins: number; card: string };
   /** A card that fills tins is made in whole ones: how many, of how many on the card, and how deep against the card (1.1 is a tenth more). */
   "tins-taken": { title: string; tins: number; onCard: number; deeper: number };
   /** A dish wants more vessels of a size at once than there are; it is planned with those there are. */
@@ -71,6 +75,8 @@ export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "wait-counted-long": "note",
   "time-worked-out": "note",
   "time-carried": "note",
+  "tin-instead": "note",
+  "tin-missing": "warn",
   "tins-taken": "note",
   "station-in-turns": "note",
   "vessels-short": "warn",

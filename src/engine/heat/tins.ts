@@ -14,6 +14,28 @@ export type Tin =
 export const tinArea = (tin: Tin): SquareMetres =>
   squareMetres(tin.form === "round" ? (Math.PI * tin.diameter ** 2) / 4 : tin.long * tin.wide);
 
+const width = (tin: Tin): number => (tin.form === "round" ? tin.diameter : Math.min(tin.long, tin.wide));
+const length = (tin: Tin): number => (tin.form === "round" ? tin.diameter : Math.max(tin.long, tin.wide));
+
+/** Inches and centimetres are rounded: tins that differ by less than this are of one size, metres. Common practice, no source. */
+const near = 0.006;
+
+/** True for tins of one form and size. */
+export const sameTin = (a: Tin, b: Tin): boolean =>
+  a.form === b.form && Math.abs(width(a) - width(b)) < near && Math.abs(length(a) - length(b)) < near;
+
+/** What an oven shelf takes: a tray of GN 1/1, 530 × 325 mm (EN 631-1); and the air between two tins, metres (common practice, no source). */
+const shelf = { long: 0.53, wide: 0.325 } as const;
+const between = 0.02;
+
+/** How many tins stand beside each other on one shelf of an oven, in rows; never none. */
+export const tinsAShelf = (tin: Tin): number => {
+  const rows = (long: number, wide: number): number =>
+    Math.floor((shelf.long + between) / (long + between)) *
+    Math.floor((shelf.wide + between) / (wide + between));
+  return Math.max(1, rows(length(tin), width(tin)), rows(width(tin), length(tin)));
+};
+
 /** Amounts for other tins at the same depth: by the floor. Times stay as they are. */
 export const sameDepthTimes = (from: Tin, to: Tin, howMany = 1): number =>
   (howMany * tinArea(to)) / tinArea(from);

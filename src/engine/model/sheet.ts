@@ -66,11 +66,13 @@ export type SheetStep = {
 
 /** Something of the kitchen that the dish needs at once, at the most. */
 export type SheetEquipment = {
-  readonly kind: "pan" | "tray" | "container" | "oven" | "burner" | "grill" | "fryer" | "own";
+  readonly kind: "pan" | "tray" | "container" | "oven" | "burner" | "grill" | "fryer" | "tin" | "own";
   readonly name: string;
   readonly count: Count;
   /** How many the kitchen has; fewer than `count` means that it goes in turns. Null for the card's own tins, which no kitchen lists. */
   readonly has: Count | null;
+  /** The card's own words for the tin that this one of the kitchen stands in for; absent where it is none. */
+  readonly insteadOf?: string;
 };
 
 /** A dish in one version at one size, as a cook works from it. */

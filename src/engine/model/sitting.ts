@@ -62,6 +62,24 @@ export type KitchenContainer = {
   readonly washMinutes?: Minutes;
 };
 
+/** Forms of tins: a loaf tin is high and narrow. */
+export const tinForms = ["round", "square", "rectangle", "loaf"] as const;
+/** One of the forms. */
+export type TinForm = (typeof tinForms)[number];
+
+/** Baking tins of one size, and how many: across the floor, in centimetres. */
+export type KitchenTin = {
+  /** "20 cm round tin". */
+  readonly name: string;
+  readonly form: TinForm;
+  /** The diameter of a round one. */
+  readonly wideCm: number;
+  readonly longCm: number;
+  readonly count: Count;
+  /** Minutes to wash one up; absent: the usual ones. */
+  readonly washMinutes?: Minutes;
+};
+
 /** How fast this crew does a piece of hand work, as it measured itself, beyond laying out and clearing away. */
 export type KitchenRate = {
   readonly technique: TechniqueId;
@@ -92,6 +110,8 @@ export type Kitchen = {
   readonly carry?: { readonly minutes: Minutes; readonly plates: Count };
   /** Gastronorm containers, for deep dishes in the oven and for what is kept. */
   readonly containers: readonly KitchenContainer[];
+  /** Baking tins; absent: nothing is known of them, and each card's own are taken to be there. */
+  readonly tins?: readonly KitchenTin[];
   /** Mixers, blenders, processors, by name. */
   readonly machines: readonly { readonly name: string; readonly count: Count }[];
   /** Rates that overrule those of the tables; absent when none were measured. */

@@ -2,13 +2,14 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bareAction } from "../../../test/help/bare.ts";
 import { sitting } from "../../../test/help/dishes.ts";
+import { type CardTins, tinFrom } from "../heat/card-tins.ts";
+import { tinsTaken } from "../heat/tins-taken.ts";
 import { techniqueById } from "../larder/techniques.ts";
 import { exactly } from "../measure/estimate.ts";
 import { celsius, grams, minutes } from "../measure/units.ts";
 import type { Action } from "../model/dish.ts";
 import { actionTime } from "./action-minutes.ts";
 import type { Lot } from "./lot.ts";
-import { tinFrom, tinsAtSize } from "./tin.ts";
 
 const kitchen = { ...sitting([], 4).kitchen, burnerKilowatts: 2.5 };
 
@@ -24,6 +25,7 @@ const lot = (kilos: number, more: Partial<Lot> = {}): Lot => ({
   pieces: null,
   ovenInAll: 0,
   tins: null,
+  taken: null,
   ...more,
 });
 
@@ -111,11 +113,13 @@ describe("a joint", () => {
   });
 });
 
+const round: CardTins = { tin: tinFrom("23 cm round tin")!, loaf: false, count: 1, name: "23 cm round tin" };
+
 describe("a cake in tins", () => {
   const cake = (factor: number) =>
     time(
       "bake",
-      lot(1.2 * factor, { factor, tins: { tin: tinFrom("23 cm round tin")!, count: 1 } }),
+      lot(1.2 * factor, { factor, tins: round, taken: tinsTaken(round, factor, {}) }),
       { station: "oven", attention: "none", celsius: celsius(170), ...stated(40) },
       1,
       [1],
@@ -136,7 +140,7 @@ describe("a cake in tins", () => {
   });
 
   it("takes longer where it stands deeper, and less where it does not", () => {
-    expect(tinsAtSize({ tin: tinFrom("23 cm tin")!, count: 1 }, 1.4)).toEqual({ tins: 1, deeper: 1.4 });
+    expect(tinsTaken(round, 1.4, {})).toMatchObject({ tins: 1, deeper: 1.4 });
     const deeper = cake(1.4).minutes.likely / 40;
     expect(deeper).toBeGreaterThan(1.4);
     expect(deeper).toBeLessThan(1.4 ** 2);

@@ -97,7 +97,7 @@ const throughPieces = (
     return { ...usually(scaleEstimate(stated, ratio)), because: "ice-bath", kilos: lot.kilos };
   }
   const joint = jointRatio(action, lot, kitchen);
-  const tin = tinTimes(lot, action.celsius ?? moderate, fanOf(kitchen));
+  const tin = tinTimes(bakedThrough(lot, technique), action.celsius ?? moderate, fanOf(kitchen));
   const length = scaleEstimate(stated, joint.ratio * tin.ratio * rounds);
   const own: Timed = {
     ...usually(length),
@@ -109,6 +109,10 @@ const throughPieces = (
   const loaded = loadedTime(length, action.celsius ?? moderate, technique, lot, loads, kitchen);
   return loaded.because === null ? own : { ...loaded, millimetres: own.millimetres };
 };
+
+/** An empty case is as thin in any tin. */
+const bakedThrough = (lot: Lot, technique: Technique | null): Lot =>
+  technique?.id === "bake" ? lot : { ...lot, tins: null, taken: null };
 
 const fanOf = (kitchen: Kitchen): boolean => ovensByShelves(kitchen)[0]?.fan ?? false;
 
@@ -186,7 +190,7 @@ const ovenTime = (
       ? null
       : jointMinutes(bigPiecesAtSize(lot.pieces, lot.factor).grams, heatAround(action, lot, kitchen));
   if (joint === null) {
-    const tin = tinTimes(lot, setting, fanOf(kitchen));
+    const tin = tinTimes(bakedThrough(lot, technique), setting, fanOf(kitchen));
     const loaded = loadedTime(scaleEstimate(base, tin.ratio), setting, technique, lot, loads, kitchen);
     const because = loaded.because ?? (tin.ratio === 1 ? null : "thickness");
     return { ...loaded, because, millimetres: tin.millimetres };

@@ -5,7 +5,6 @@ import { attendedMinutes, type Draft } from "./drafts.ts";
 import type { Limit } from "./limits.ts";
 import { turnsOf } from "./oven-turns.ts";
 import { spanOf } from "./span-of.ts";
-import { tinsAtSize } from "./tin.ts";
 import type { Unit, Work } from "./work.ts";
 
 /** Ovens that have to be filled in turns. */
@@ -57,17 +56,23 @@ export const assumedFindings = (work: Work, units: readonly Unit[]): readonly Fi
 /** Minutes and share by which a length must differ from what anyone would expect before it is told. */
 const worthTelling = { minutes: 2, share: 0.1, workedOut: 10, depth: 0.03 } as const;
 
-/** A card that is baked in tins of a known size, where it does not stand as deep as on the card. */
+/** A card that is baked in tins of a known size, where it stands in others, or not as deep as on the card. */
 export const tinFindings = (work: Work, units: readonly Unit[]): readonly Finding[] => {
   const { title, source } = work.dish;
   return units
     .flatMap((unit) => {
-      const { tins } = unit.lot;
-      if (tins === null || unit.kilos === 0) return [];
-      const taken = tinsAtSize(tins, unit.factor);
+      const { tins, taken: all } = unit.lot;
+      if (tins === null || all === null || unit.kilos === 0 || unit.technique?.id !== "bake") return [];
+      const { here, same, ...taken } = all;
+      const common = { title, tins: taken.tins, deeper: taken.deeper, card: tins.name };
+      const { span } = unit.action;
+      if (!same)
+        return here === null
+          ? [makeFinding("tin-missing", source, span, { title, tins: taken.tins, card: tins.name })]
+          : [makeFinding("tin-instead", source, span, { ...common, tin: here.name })];
       if (Math.abs(taken.deeper - 1) < worthTelling.depth) return [];
-      const facts = { title, ...taken, onCard: tins.count };
-      return [makeFinding("tins-taken", source, unit.action.span, facts)];
+      const facts = { title, tins: taken.tins, deeper: taken.deeper, onCard: tins.count };
+      return [makeFinding("tins-taken", source, span, facts)];
     })
     .slice(0, 1);
 };

@@ -1,9 +1,7 @@
+import type { CardTins } from "../heat/card-tins.ts";
 import type { Content } from "../heat/composition.ts";
-import type { Tin } from "../heat/tins.ts";
+import type { TinsTaken } from "../heat/tins-taken.ts";
 import type { BigPieces } from "../larder/big-pieces.ts";
-
-/** The tins that a card is baked in at its own size. */
-export type Tins = { readonly tin: Tin; readonly count: number };
 
 /** How much of one action there is. */
 export type Lot = {
@@ -26,5 +24,7 @@ export type Lot = {
   /** Minutes that the same food is in the oven in all, one setting after the other, by the words; 0 where they give none. */
   readonly ovenInAll: number;
   /** The tins it is baked in at the card's size; null when it is not, or they have no size. */
-  readonly tins: Tins | null;
+  readonly tins: CardTins | null;
+  /** Those that it is baked in here, for all of it; null where `tins` is. */
+  readonly taken: TinsTaken | null;
 };

@@ -1,3 +1,5 @@
+import { tinsAShelf } from "../heat/tins.ts";
+import type { TinsTaken } from "../heat/tins-taken.ts";
 import { traysOfPieces } from "../heat/trays.ts";
 import { type BigPieces, bigPiecesAtSize } from "../larder/big-pieces.ts";
 import { type Estimate, exactly } from "../measure/estimate.ts";
@@ -91,8 +93,8 @@ const sized = (
 const onOven = (action: Action, technique: Technique | null, lot: Lot, kitchen: Kitchen): Laid => {
   const deep =
     lot.wet || /pan|dish|pot|casserole|tin/.test(action.vessel ?? "") || technique?.id === "braise";
-  const trays = lot.pieces !== null && !deep ? traysWith(lot, lot.pieces) : traysOf(lot, deep);
-  const loads = loadsOf(trays, kitchen);
+  const loads =
+    lot.taken === null ? loadsOf(shelvesFor(lot, deep), kitchen) : loadsOfTins(lot.taken, kitchen);
   const timed = sized(action, technique, lot, kitchen, { loads });
   const handling = Math.max(1, (technique?.handling ?? 2) / 2);
   const first = loads[0];
@@ -104,6 +106,20 @@ const onOven = (action: Action, technique: Technique | null, lot: Lot, kitchen: 
     missing: first === undefined ? ["oven"] : [],
     timed,
   };
+};
+
+const shelvesFor = (lot: Lot, deep: boolean): number =>
+  lot.pieces !== null && !deep ? traysWith(lot, lot.pieces) : traysOf(lot, deep);
+
+/** Tins stand beside each other on a shelf; no more of them are in the ovens than there are. */
+const loadsOfTins = (taken: TinsTaken, kitchen: Kitchen): readonly number[] => {
+  const aShelf = tinsAShelf(taken.tin);
+  const has = taken.here?.count ?? Number.POSITIVE_INFINITY;
+  if (taken.tins <= has) return loadsOf(Math.ceil(taken.tins / aShelf), kitchen);
+  const rounds = Math.ceil(taken.tins / has);
+  return Array.from({ length: rounds }, (_, r) =>
+    loadsOf(Math.ceil(Math.min(has, taken.tins - r * has) / aShelf), kitchen),
+  ).flat();
 };
 
 const traysOf = (lot: Lot, deep: boolean): number =>

@@ -1,4 +1,5 @@
 import { tinsOf } from "../heat/card-tins.ts";
+import { tinsTaken } from "../heat/tins-taken.ts";
 import { bigPiecesAmong } from "../larder/big-pieces.ts";
 import { type Contents, contentsOf } from "../larder/contents.ts";
 import { techniqueById } from "../larder/techniques.ts";
@@ -59,6 +60,7 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
       const inside = made.get(action.id) ?? new Map();
       const contents = alike.flatMap((v) => contentsFoods(inside, v, outOf.get(v) ?? new Set()));
       const lines = [...inside.values()].map(({ ingredient }) => ingredient);
+      const inTins = named !== null && baked.has(named.id) ? tins : null;
       const lot: Lot = {
         factor,
         portions,
@@ -70,7 +72,8 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         water: unlistedWater(action, step, contents),
         pieces: bigPiecesAmong(dish, lines, actions),
         ovenInAll: action.station === "oven" ? ovenInAll(dish, made, actions, inside) : 0,
-        tins: named !== null && baked.has(named.id) ? tins : null,
+        tins: inTins,
+        taken: inTins === null ? null : tinsTaken(inTins, factor, kitchen),
       };
       // "Stand each one on a plate" is no wait: only what states its minutes waits at the pass.
       const plated = step.phase === "to-serve" && action.attention === "none" && action.station === "bench";
@@ -198,6 +201,7 @@ const smallest: Lot = {
   pieces: null,
   ovenInAll: 0,
   tins: null,
+  taken: null,
 };
 
 /** What stands in the vessel at each action. */

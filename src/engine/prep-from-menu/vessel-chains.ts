@@ -178,7 +178,9 @@ const carried = (unit: Unit, from: From): Growing | null => {
         ? main.chain
         : null;
     case "bench":
-      return main.chain.kind === "pots" && stands <= longStand ? main.chain : null;
+      return (main.chain.kind === "pots" || main.chain.kind === "tins") && stands <= longStand
+        ? main.chain
+        : null;
     default:
       return null;
   }

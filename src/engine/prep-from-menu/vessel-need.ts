@@ -1,3 +1,5 @@
+import { tinsAShelf } from "../heat/tins.ts";
+import type { TinsTaken } from "../heat/tins-taken.ts";
 import { panHolds } from "../larder/pans.ts";
 import type { VesselUse } from "../model/menu.ts";
 import type { VesselKind, VesselPool, Vessels } from "./vessels.ts";
@@ -53,6 +55,7 @@ const smallestFor = (pool: VesselPool, litres: number, unit: Unit): number => {
 
 const inOven = (unit: Unit, uses: readonly VesselUse[], vessels: Vessels): VesselNeed | null => {
   if (atOnce(unit, "oven") < 1) return null;
+  if (unit.lot.taken !== null && vessels.tins.length > 0) return inTins(unit, unit.lot.taken, vessels);
   const kinds = new Set(uses.map((use) => use.kind));
   if (kinds.has("container")) {
     const size = Math.max(...uses.map((use) => vessels.containers.findIndex(({ id }) => id === use.name)));
@@ -63,6 +66,20 @@ const inOven = (unit: Unit, uses: readonly VesselUse[], vessels: Vessels): Vesse
   return kinds.has("tray") && vessels.trays.length > 0
     ? { kind: "trays", size: 0, amounts: unit.loads }
     : null;
+};
+
+/** The tins of each load, which are no more than stand on its shelves. */
+const inTins = (unit: Unit, taken: TinsTaken, vessels: Vessels): VesselNeed | null => {
+  const size = vessels.tins.findIndex(({ id }) => id === taken.here?.name);
+  if (size < 0) return null;
+  const aShelf = tinsAShelf(taken.tin);
+  let left = taken.tins;
+  const amounts = unit.loads.map((shelves) => {
+    const here = Math.max(1, Math.min(left, shelves * aShelf, taken.here?.count ?? left));
+    left -= here;
+    return here;
+  });
+  return { kind: "tins", size, amounts };
 };
 
 /** The place of the smallest size of a kind that is as large as one of another kind. */

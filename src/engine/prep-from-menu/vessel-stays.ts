@@ -29,13 +29,24 @@ export const staysOf = (
   sitting: Sitting,
   times: LatestTimes,
 ): Stays => {
-  const parts = kinds.map((kind) =>
+  const inTins = vessels.tins.map((size, s) =>
     staysIn(
-      chains.filter((chain) => chain.kind === kind),
-      vessels[kind],
+      chains
+        .filter((chain) => chain.kind === "tins" && chain.size === s)
+        .map((chain) => ({ ...chain, size: 0 })),
+      [size],
       times,
     ),
   );
+  const parts = kinds
+    .map((kind) =>
+      staysIn(
+        chains.filter((chain) => chain.kind === kind),
+        vessels[kind],
+        times,
+      ),
+    )
+    .concat(inTins);
   const after = parts.reduce((sum, part) => sum + part.afterService, 0);
   const left = parts.reduce((sum, part) => sum + part.left, 0);
   return {

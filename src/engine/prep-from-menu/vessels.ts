@@ -27,6 +27,8 @@ export type Vessels = {
   readonly frying: VesselPool;
   readonly trays: VesselPool;
   readonly containers: VesselPool;
+  /** Baking tins, each size for itself: none stands in for another. Empty where the kitchen lists none. */
+  readonly tins: VesselPool;
 };
 
 /** One kind of vessel. */
@@ -74,6 +76,13 @@ export const vesselsOf = (kitchen: Kitchen): Vessels => {
           ]
         : [],
     containers: poolOf(containers),
+    tins: (kitchen.tins ?? []).map(({ name, count, washMinutes }) => ({
+      id: name,
+      litres: 0,
+      orLarger: count,
+      wash: washMinutes ?? minutes(washingTray),
+      pans: [],
+    })),
   };
 };
 

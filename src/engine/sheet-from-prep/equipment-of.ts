@@ -1,3 +1,5 @@
+import { type CardTins, tinsOf } from "../heat/card-tins.ts";
+import { tinsTaken } from "../heat/tins-taken.ts";
 import { ownVessels } from "../larder/own-vessels.ts";
 import { count } from "../measure/units.ts";
 import type { Dish } from "../model/dish.ts";
@@ -17,16 +19,36 @@ export const equipmentOf = (
   kitchen: Kitchen,
 ): readonly SheetEquipment[] => {
   const needs = new Map<string, SheetEquipment>();
-  const need = (kind: SheetEquipment["kind"], name: string, many: number, has: number | null): void => {
+  const need = (
+    kind: SheetEquipment["kind"],
+    name: string,
+    many: number,
+    has: number | null,
+    insteadOf?: string,
+  ): void => {
     const key = `${kind} ${name}`;
     const known = needs.get(key);
     if (known === undefined || known.count < many)
-      needs.set(key, { kind, name, count: count(many), has: has === null ? null : count(has) });
+      needs.set(key, {
+        kind,
+        name,
+        count: count(many),
+        has: has === null ? null : count(has),
+        ...(insteadOf === undefined ? {} : { insteadOf }),
+      });
+  };
+  const needTins = (tins: CardTins): void => {
+    const { here, same, tins: many } = tinsTaken(tins, factor, kitchen);
+    if (here === null) need(same ? "own" : "tin", tins.name, many, same ? null : 0);
+    else need("tin", here.name, many, here.count, same ? undefined : tins.name);
   };
   for (const { vessels } of steps)
     for (const { kind, name, fillings } of vessels) need(kind, name, fillings, hasOf(kind, name, kitchen));
+  const tins = tinsOf(dish);
+  if (tins !== null) needTins(tins);
   for (const vessel of ownVessels(dish))
-    if (vessel.noun !== "tray") need("own", vessel.name, vesselsHere(vessel, factor), null);
+    if (vessel.noun !== "tray" && (tins === null || vessel.noun !== "tin"))
+      need("own", vessel.name, vesselsHere(vessel, factor), null);
   const inPans = new Set(
     steps.flatMap(({ vessels }) => vessels.flatMap((v) => (v.kind === "pan" ? v.action : []))),
   );

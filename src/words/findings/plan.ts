@@ -85,6 +85,14 @@ export const planSentences: SentencesOf<PlanFacts> = {
     says: `“${verb}” of ${title} is ${durationText(stated)} on the card; for ${numberText(factor, 1)} times as much about ${durationText(minutes)} was planned, by ${timeReasons[by]({ millimetres: 0, ...facts })}.`,
     write: null,
   }),
+  "tin-instead": ({ title, tins, tin, card, deeper }) => ({
+    says: `${title} goes into ${numberText(tins)} × ${tin}: this kitchen has no ${card}, and of what it has its floor is the nearest. ${Math.abs(deeper - 1) < 0.03 ? "It stands as deep as on the card" : `It stands ${percentText(Math.abs(deeper - 1))} ${deeper > 1 ? "deeper" : "less deep"} than on the card, and the time is carried by that`}.`,
+    write: "Borrow the card's tin if the form matters.",
+  }),
+  "tin-missing": ({ title, tins, card }) => ({
+    says: `${title} is baked in ${numberText(tins)} × ${card}; this kitchen has neither that tin nor one whose floor is near to it.`,
+    write: "Borrow it, or add it to the kitchen's tins.",
+  }),
   "tins-taken": ({ title, tins, onCard, deeper }) => ({
     says: `${title} goes into ${countText(tins, "tin", "tins")} where the card fills ${numberText(onCard)}, ${percentText(Math.abs(deeper - 1))} ${deeper > 1 ? "deeper" : "less deep"} than on the card.`,
     write: "Take other tins, or other covers, if the depth matters.",
