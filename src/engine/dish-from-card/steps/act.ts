@@ -19,7 +19,7 @@ import { takeImplied } from "./take-classes.ts";
 import type { Again, Fresh } from "./taken.ts";
 import { sameVessel } from "./vessel-words.ts";
 import { finishing, type Place, poolsOf } from "./which-pools.ts";
-import { steeringTechniques } from "./word-sets.ts";
+import { pans, steeringTechniques } from "./word-sets.ts";
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
 
@@ -198,7 +198,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     celsius: settingOf(reader, clause, chosen, main) ?? heldThere(clause, place.before),
     heat: clause.heat,
     core: clause.core,
-    vessel: clause.vessel,
+    vessel: clause.vessel ?? potInOven(chosen, main),
     cue: clause.cue,
     makes,
     after: [...after],
@@ -285,6 +285,17 @@ const onTheFire = (reader: StepReader, clause: Clause, said: Chosen, main: Pool 
     return { ...said, technique: simmer };
   return said;
 };
+
+/** "Lid on, oven 150": what was browned in a casserole stands in it there. Null where no pot was spoken of. */
+const potInOven = (chosen: Chosen, main: Pool | null): string | null =>
+  chosen.station === "oven" &&
+  /^(bake|braise|roast|stew)$/.test(chosen.technique.id) &&
+  main?.called != null &&
+  main.vessel !== null &&
+  pans.has(main.vessel) &&
+  (/\b(?:casserole|skillet|pot)$/.test(main.called) || main.did.has("cover"))
+    ? main.called
+    : null;
 
 // "Transfer to a 200 °C oven", "turn down to 150 °C": what is baked next has that heat.
 const setsOven = (clause: Clause, said: Chosen): boolean =>

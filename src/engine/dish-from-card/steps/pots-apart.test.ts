@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { uses } from "../../../../test/help/read-method.ts";
+import { actions, uses } from "../../../../test/help/read-method.ts";
 
 describe("what lies in which pot", () => {
   it.each<[ingredients: string, method: string, expected: readonly string[]]>([
@@ -62,5 +62,19 @@ describe("what lies in which pot", () => {
     ["beetroot, vinegar", "Roast the beetroot. Wash the jars. Slice it.", ["beetroot", "", "s1a1"]],
   ])("%s | %s", (ingredients, method, expected) => {
     expect(uses(ingredients, method)).toEqual(expected);
+  });
+});
+
+describe("a pot that goes into the oven", () => {
+  it.each([
+    [
+      "Brown the lamb in a big casserole, take it out. Add the onions, lamb back in, lid on, oven 150, 3 hours.",
+      "big casserole",
+    ],
+    ["Brown the lamb in a frying pan. Put it in a dish, add the onions and bake for an hour.", null],
+    ["Roast the lamb for an hour.", null],
+  ])("%s", (method, expected) => {
+    const baked = actions("lamb, onions", method).findLast((a) => a.station === "oven");
+    expect(baked?.vessel ?? null).toBe(expected);
   });
 });

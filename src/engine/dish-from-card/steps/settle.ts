@@ -185,6 +185,7 @@ export const settle = (
   if ((fromPan || toPlate) && only !== undefined && joined.length === 1 && fresh.length === 0) {
     const emptied = addPool(reader, place.part);
     emptied.vessel = toPlate && (only.vessel === null || !pans.has(only.vessel)) ? "tin" : only.vessel;
+    emptied.called = toPlate ? null : only.called;
     emptied.waits.add(action.id);
     emptied.primed = true;
     emptied.left = 1;
