@@ -53,8 +53,9 @@ export const amountBeyondList: Rule = {
     ...dish.steps.flatMap((step) =>
       [...step.text.matchAll(amount)].flatMap((found) => {
         const size = sizes[unitOf(found[2] ?? "")];
-        const line = lineOf(dish, (found[3] ?? "").toLowerCase());
-        const listed = line === null || size === undefined ? null : mostOf(line, size.kind);
+        const lines = linesOf(dish, (found[3] ?? "").toLowerCase());
+        const line = lines[0] ?? null;
+        const listed = line === null || size === undefined ? null : mostOfAll(lines, size.kind);
         if (line === null || size === undefined || listed === null) return [];
         const stated = numberOf(found[1] ?? "") * size.size;
         if (stated <= listed.most) return [];
@@ -144,18 +145,31 @@ const headOf = (i: Ingredient): string =>
       .findLast((w) => w.length > 2) ?? "",
   );
 
-/** The one line that the words behind a figure name; null when none or several may be meant. */
-const lineOf = (dish: Dish, words: string): Ingredient | null => {
+/** The lines that the words behind a figure may name; none when that is not to be told. */
+const linesOf = (dish: Dish, words: string): readonly Ingredient[] => {
   // "200 ml water and the butter": the first food is the one.
   const own = (words.split(/\b(?:and|with|to|into|in|over|until|for|from|at|then)\b/)[0] ?? "")
     .split(/[^\p{L}]+/u)
     .filter((w) => w.length > 2)
     .map(stem);
   const lines = dish.ingredients.filter((i) => !i.equipment && own.includes(headOf(i)));
-  const [line] = lines.length === 0 ? kindOf(dish, words) : lines;
-  if (line === undefined || lines.length > 1) return null;
-  const same = dish.ingredients.filter((i) => i.food === line.food && i.food !== null).length;
-  return same > 1 || /\bplus|\bextra\b|\bmore\b/i.test(line.text) ? null : line;
+  const meant = lines.length === 0 ? kindOf(dish, words) : lines;
+  const foods = new Set(meant.map((i) => i.food));
+  const same = dish.ingredients.filter((i) => i.food !== null && foods.has(i.food)).length;
+  return same > meant.length || meant.some((i) => /\bplus|\bextra\b|\bmore\b/i.test(i.text)) ? [] : meant;
+};
+
+/** What several lines of one name hold together; null when that of any is not known. */
+const mostOfAll = (
+  lines: readonly Ingredient[],
+  kind: Size["kind"],
+): { readonly most: number; readonly words: string } | null => {
+  const each = lines.map((line) => mostOf(line, kind));
+  const words = each.map((e) => e?.words ?? "").join(" and ");
+  return each.reduce<{ most: number; words: string } | null>(
+    (sum, e) => (sum === null || e === null ? null : { most: sum.most + e.most, words }),
+    { most: 0, words },
+  );
 };
 
 /** "The cheese" where Cheddar is listed, and no other cheese. */

@@ -73,7 +73,8 @@ const hazardOf = (i: Ingredient): HazardKind | null => {
   if (food === null) return null;
   const own = hazards.find((h) => food.hazards.includes(h));
   if (own !== undefined) return own;
-  const isPork = food.hazards.includes("raw-meat") && food.diet.includes("pork") && !isReadyMeat(i);
+  const isPork =
+    food.hazards.includes("raw-meat") && food.diet.includes("pork") && (!isReadyMeat(i) || isGammon(i));
   return isPork ? "raw-meat" : null;
 };
 
@@ -85,3 +86,6 @@ const lastCore = (dish: Dish, i: Ingredient): Placed | undefined => {
     (p) => /^(?:burner|oven|grill|fryer)$/.test(p.action.station) && toldCore(p) !== null,
   );
 };
+
+/** Gammon is cured, and raw. */
+const isGammon = (i: Ingredient): boolean => /\bgammon\b/i.test(i.text) && !/\bcooked\b/i.test(i.text);

@@ -1,4 +1,5 @@
 import { makeFinding } from "../../findings/make-finding.ts";
+import type { Dish, Ingredient } from "../../model/dish.ts";
 import { placedActions, worksOn } from "./dish-graph.ts";
 import { isPreserved, keepsBadly } from "./keeps-badly.ts";
 import type { Rule } from "./rule.ts";
@@ -8,8 +9,18 @@ const place =
   "(?:at (?:a )?(?:cool )?room temperature|on the (?:side|worktop|counter|bench|table|stove|hob)|in the pan|out of the fridge|in (?:a|the) (?:warm|cool) (?:place|room)|unrefrigerated)";
 const long =
   "(?:overnight|all (?:day|night)|until (?:tomorrow|the next day|the morning)|till (?:tomorrow|the next day|the morning)|for (?:(?:at least |about |up to )?(?:[3-9]|\\d\\d)(?: (?:or|to) \\d+)? hours|(?:three|four|five|six|eight|ten|several) hours|(?:a|two|\\d+) days?))";
-const aside = /\b(?:onions?|beans)\b/i;
+const aside = /\b(?:onions?|beans|soak\w*)\b/i;
 const out = new RegExp(`\\b(?:${place}[^.;]{0,30}\\b${long}|${long}[^.;]{0,20}\\b${place})`, "i");
+
+/** Mayonnaise, fresh cream and cooked egg in a dish that goes into no oven. */
+const spoilsCold = (dish: Dish): Ingredient | null =>
+  placedActions(dish).some(({ action }) => action.station === "oven")
+    ? null
+    : (dish.ingredients.find((i) =>
+        /\b(?:mayonnaise|(?:double|whipping|single|heavy|fresh) cream|hard-boiled|mascarpone|custard)\b/i.test(
+          i.text,
+        ),
+      ) ?? null);
 
 /**
  * Meat, fish, rice or stock that stands out of the cold for hours. Source: FSA (within one to two hours); 2013 Food
@@ -18,11 +29,11 @@ const out = new RegExp(`\\b(?:${place}[^.;]{0,30}\\b${long}|${long}[^.;]{0,20}\\
 export const leftOut: Rule = {
   code: "left-out",
   check: (dish) => {
-    const risky = keepsBadly(dish);
+    const risky = keepsBadly(dish) ?? spoilsCold(dish);
     if (risky === null || isPreserved(dish) || placedActions(dish).length === 0) return [];
     return dish.steps.flatMap((step) => {
       const span = findIn(step, out);
-      if (span === null || /\b(?:soak|prove|rise|dough|starter|ferment|dry|defrost|thaw)\b/i.test(step.text))
+      if (span === null || /\b(?:prove|rise|dough|starter|ferment|dry|defrost|thaw)\b/i.test(step.text))
         return [];
       // Onions that draw, beans that soak: what stands is another food than the one that spoils.
       const stands = placedActions(dish).filter(

@@ -27,7 +27,11 @@ export const listedNotUsed: Rule = {
     return dish.ingredients
       .filter((i) => {
         if (isTaken(i) || excused(i) || nearly.has(i.index) || said.has(i.span.start)) return false;
-        if (isMeant(dish, i, method) || dish.ingredients.some((o) => isEither(i, o) && isTaken(o)))
+        if (
+          isTitled(dish, i) ||
+          isMeant(dish, i, method) ||
+          dish.ingredients.some((o) => isEither(i, o) && isTaken(o))
+        )
           return false;
         said.add(i.span.start);
         return true;
@@ -129,6 +133,21 @@ const isMeant = (dish: Dish, i: Ingredient, { words, known, joined }: Method): b
     )
     .filter((o) => o.at(-1) === head && o.length > 1);
   return words.some((w, k) => w === head && !others.some((o) => o.at(-2) === words[k - 1]));
+};
+
+/** The one meat or fish of a card that is called by it: a terse method need not name it. */
+const isTitled = (dish: Dish, i: Ingredient): boolean => {
+  const isMain = (o: Ingredient): boolean =>
+    o.food !== null && /^(?:meat|poultry|fish)$/.test(foodById(o.food)?.shelf ?? "");
+  const title = dish.title
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .map(stem);
+  const own = i.name
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .map(stem);
+  return isMain(i) && own.some((w) => title.includes(w)) && dish.ingredients.filter(isMain).length === 1;
 };
 
 /** Two foods of one line, or of one text: "lard or butter", "wine and brandy, mixed". */

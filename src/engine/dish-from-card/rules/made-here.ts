@@ -3,7 +3,7 @@ import { stem } from "../steps/stem.ts";
 
 // What a card makes of its foods, whatever they are: the dish in hand as often as a food of its own.
 const mixtures: readonly string[] =
-  "dough batter sauce filling mixture mix syrup custard pastry dressing vinaigrette marinade icing glaze gravy soup jam caramel meringue cake salad stew roux crust topping base paste crumb seasoning liquid bun roll biscuit cookie pie tart burger patty dumpling meatball skin bone leaf peel zest rind stuffing spread dip pizza pancake waffle muffin tortilla roast casserole curry mash pudding jelly ganache frosting mousse sandwich colour color garnish drink pulp shell head tail stalk root lot bit bird brine ice whey bechamel béchamel white".split(
+  "dough batter sauce filling mixture mix custard pastry dressing vinaigrette marinade icing glaze gravy soup jam caramel meringue cake salad stew roux crust topping base paste crumb seasoning liquid bun roll biscuit cookie pie tart burger patty dumpling meatball skin bone leaf peel zest rind stuffing spread dip pizza pancake waffle muffin tortilla roast casserole curry mash pudding jelly ganache frosting mousse sandwich colour color garnish drink pulp shell head tail stalk root lot bit bird brine ice whey bechamel béchamel white".split(
     " ",
   );
 
@@ -24,6 +24,7 @@ const kinds: ReadonlyMap<string, RegExp> = new Map(
     toast: /bread|loaf|baguette|sourdough|toast|bun|muffin|brioche/,
     stock: /stock|broth|bouillon|\bbones\b|carcass|consomm|giblet|trimmings|\bshells\b/,
     broth: /stock|broth|bouillon|\bbones\b|carcass|consomm|giblet|trimmings|\bshells\b/,
+    syrup: /syrup|treacle|molasses|honey|agave|\btins?\b|\bcans?\b|\bjars?\b/,
     wine: /wine|sherry|port|marsala|madeira|vermouth|champagne|prosecco/,
     beer: /beer|ale|lager|stout|porter/,
     rice: /rice|risotto/,
@@ -55,6 +56,11 @@ const kinds: ReadonlyMap<string, RegExp> = new Map(
 const wide: readonly string[] = "vegetable veg herb spice seasoning kernel seed meat fat".split(" ");
 const everywhere: ReadonlySet<string> = new Set([...mixtures, ...wide]);
 const makesStock: ReadonlySet<string> = new Set(["make-stock", "poach"]);
+const makesSyrup: ReadonlySet<string> = new Set(
+  "dissolve boil bring-to-boil bring-to-simmer simmer heat cook-sugar caramel reduce soak melt poach infuse".split(
+    " ",
+  ),
+);
 const makesBroth: ReadonlySet<string> = new Set(["boil", "stew", "bring-to-boil", "simmer"]);
 
 /** What the card itself makes, as stemmed words: whatever its foods are, and by the names that it gives. */
@@ -65,8 +71,8 @@ export type MadeHere = {
   readonly names: ReadonlySet<string>;
   /** What the title calls the dish, as stemmed words. */
   readonly title: readonly string[];
-  /** From where on in the text there is a liquor: whatever was boiled in water gives a broth, what was poached a stock. */
-  readonly liquors: { readonly stock: number; readonly broth: number };
+  /** From where on in the text there is a liquor: whatever was boiled in water gives a broth, what was poached a stock, sugar over heat a syrup. */
+  readonly liquors: { readonly stock: number; readonly broth: number; readonly syrup: number };
 };
 
 /** What the title calls the dish, without what comes with it: "Mussels" of "Mussels in cider". */
@@ -111,6 +117,6 @@ export const madeHere = (dish: Dish): MadeHere => {
     isKind,
     names,
     title: head.map(stem),
-    liquors: { stock, broth: Math.min(stock, firstOf(makesBroth)) },
+    liquors: { stock, broth: Math.min(stock, firstOf(makesBroth)), syrup: firstOf(makesSyrup) },
   };
 };

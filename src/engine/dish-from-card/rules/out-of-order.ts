@@ -1,6 +1,7 @@
 import { foodById } from "../../larder/foods.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import type { Dish } from "../../model/dish.ts";
+import { stem } from "../steps/stem.ts";
 import { type Placed, placedActions, worksOn } from "./dish-graph.ts";
 
 /** Something that is done too early, and what must come before it. */
@@ -29,6 +30,25 @@ const sentenceOf = ({ action, step }: Placed): string => {
   return step.text.slice(from, length < 0 ? undefined : at + length);
 };
 
+const namesFood = (dish: Dish, sentence: string): boolean => {
+  const words = new Set(
+    sentence
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .map(stem),
+  );
+  return dish.ingredients.some((i) =>
+    words.has(
+      stem(
+        i.name
+          .toLowerCase()
+          .split(/[^\p{L}]+/u)
+          .at(-1) ?? "",
+      ),
+    ),
+  );
+};
+
 const hasMeat = (dish: Dish): boolean =>
   dish.ingredients.some((i) =>
     (i.food === null ? [] : (foodById(i.food)?.hazards ?? [])).some((h) =>
@@ -51,7 +71,7 @@ const wetsOrHeats = is(
 );
 const proves = is("prove");
 const kneads = is("knead mix");
-const mixes = is("knead mix stir beat run-machine whisk add rub-in dissolve");
+const mixes = is("knead mix stir beat run-machine whisk add rub-in dissolve melt cream");
 const bakes = is("bake");
 const provesOrShapes = is("prove shape");
 const shapes = is("shape");
@@ -160,6 +180,13 @@ const cases: readonly Case[] = [
       (late.action.celsius === null || late.action.celsius === p.action.celsius) &&
       !/\b(?:grill|up|back|again|raise|increase)\b/i.test(sentenceOf(p)),
     enough: (p) => heatsOven(p) || (p.action.station === "oven" && p.action.celsius !== null),
+  },
+  // Baked before anything is made that could be baked.
+  {
+    late: (p, dish) =>
+      bakes(p) && !namesFood(dish, sentenceOf(p)) && !dish.ingredients.some((i) => worksOn(dish, p, i.index)),
+    early: (p, _, dish) => mixes(p) && dish.ingredients.filter((i) => worksOn(dish, p, i.index)).length >= 2,
+    enough: (p, dish) => dish.ingredients.some((i) => worksOn(dish, p, i.index)),
   },
   // Fried before it is coated in crumbs.
   {

@@ -18,18 +18,23 @@ const mostEach = 5;
 const evenly = 0.016;
 
 const onPurpose =
-  /brin|seasoning|rub\b(?! the)|cur(?:e|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|spice mix|pasta|boil[^.]*(?:salt|water)|salt[^.]*boil/i;
+  /\bbrin(?:e|es|ed|ing)\b|seasoning|rub\b(?! the)|\bcur(?:e|ed|ing)\b|crust|pickl|ferment|preserv|draw out|salt(?:ed|y)? water|rinse|wash|kraut|kimchi|spice mix|pasta|boil[^.]*(?:salt|water)|salt[^.]*boil/i;
 const buried =
-  /brin|cur(?:e|ing)\b|salt crust|crust of salt|pickl|ferment|preserv|draw out|kraut|kimchi|spice mix|seasoning/i;
-/** More than this is no rub and no water for pasta either, as a share of all that goes in. Common practice, no source. */
-const evenSo = 0.2;
+  /\bbrin(?:e|es|ed|ing)\b|\bcur(?:e|ed|ing)\b|salt crust|crust of salt|pickl|ferment|preserv|draw out|kraut|kimchi|spice mix|seasoning/i;
+/** More than this is no rub, as a share of all that goes in; nor is it salted water, where that is listed. Common practice, no source. */
+const evenSo = 0.08;
+/** What goes into water that no line lists. Common practice, no source. */
+const inWater = 0.2;
 
+const isRub = /\brub\b/i;
 const isSugar = isFood(/\bsugar\b/i);
 const isYeast = isFood(/\byeast\b/i);
 
 /** What the dish is decides how much salt is too much. */
 const shareFor = (dish: Dish): AgentShare => {
-  if (onPurpose.test(dish.text)) return { ...salt, most: evenSo };
+  const isWater = dish.ingredients.some((i) => i.food === "water" && gramsOf(i) > 0);
+  if (onPurpose.test(dish.text))
+    return { ...salt, most: isWater || isRub.test(dish.text) ? evenSo : inWater };
   const whole = gramsWhere(dish, () => true);
   const flour = gramsWhere(dish, isFlour);
   if (flour > 0 && dish.ingredients.some(isYeast)) return inDough;
@@ -44,7 +49,7 @@ const shareFor = (dish: Dish): AgentShare => {
 
 /**
  * More salt than can be eaten: over 3 % of all that goes in, less in cakes, over 3.4 % of the flour in bread. About 1 %
- * is usual. Brines, cures, crusts and pickles are left alone, rubs and salted water up to a fifth. Common practice, no
+ * is usual. Brines, cures, crusts and pickles are left alone, rubs up to 8 %, salted water up to a fifth. Common practice, no
  * source.
  */
 export const saltDoubtful: Rule = {

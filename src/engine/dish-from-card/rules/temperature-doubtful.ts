@@ -60,13 +60,15 @@ const finding = (
 
 // No oven, pan or fryer of a kitchen comes to this, °C; above it a figure is not taken for a setting at all.
 const hottest = 320;
+// A wood oven or a blowtorch's work, °C; a pizza bakes at 450.
+const hottestStone = 550;
 const hotOven = /\b(?:pizza|tandoor|stone|wood|blowtorch|kamado)\b/i;
 
 /** Figures in °C that nothing in a kitchen comes to. */
 const beyondAny = (dish: Dish, step: Step): readonly Finding[] => {
   const found = /\b(\d{3,4})\s*(?:°|º|˚|degrees?)?\s*C\b/.exec(step.text);
   const stated = Number(found?.[1] ?? 0);
-  if (found === null || stated <= hottest || hotOven.test(dish.text)) return [];
+  if (found === null || stated <= (hotOven.test(dish.text) ? hottestStone : hottest)) return [];
   const start = step.span.start + found.index;
   const action = step.actions.find((a) => a.span.start <= start && a.span.end >= start) ?? step.actions[0];
   const span = action?.span ?? { start, end: start + found[0].length };

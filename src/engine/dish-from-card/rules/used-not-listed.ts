@@ -6,6 +6,7 @@ import { verbReadings } from "../../larder/techniques.ts";
 import type { Action, Dish, Step } from "../../model/dish.ts";
 import type { Food } from "../../model/food.ts";
 import { isTool } from "../steps/find-details.ts";
+import { nameAt } from "../steps/find-mentions.ts";
 import { type NameIndex, nameIndexOf } from "../steps/name-index.ts";
 import { stem } from "../steps/stem.ts";
 import type { Token } from "../steps/tokens.ts";
@@ -34,7 +35,10 @@ export const usedNotListed: Rule = {
     const found = new Map<string, Unlisted>();
     for (const step of dish.steps) {
       if (step.phase === "to-serve") continue;
-      for (const one of unlistedIn(step, names, listed, made))
+      for (const one of [
+        ...unlistedIn(step, names, listed, made),
+        ...unlistedFirst(step, names, listed, made),
+      ])
         if (!found.has(one.food.id) && !isOnList(dish, one, made)) found.set(one.food.id, one);
     }
     const all = [...found.values()];
@@ -106,6 +110,45 @@ const unlistedIn = (
     }
   }
   return found;
+};
+
+const leadsIn = /^(?:to|into|in|on|over)$/;
+
+/** Foods that open a sentence without any verb: "Port to a pan", "Fish, prawns and parsley into the sauce". */
+const unlistedFirst = (
+  step: Step,
+  names: NameIndex,
+  listed: ReadonlySet<string | null>,
+  made: MadeHere,
+): readonly Unlisted[] => {
+  const tokens = stepTokens(step);
+  return tokens.flatMap((_, start) => {
+    if (start > 0 && !ends.test(tokens[start - 1]?.text ?? "")) return [];
+    const found: Unlisted[] = [];
+    let at = start;
+    for (;;) {
+      while (/^(?:,|and|the|some|then)$/.test(tokens[at]?.text ?? "")) at += 1;
+      const token = tokens[at];
+      const own = nameAt(tokens, at, names);
+      const isVerb = verbReadings(token?.text ?? "").some((r) => r.form === "base");
+      const hit = own === null && !isVerb ? foodAt(tokens, at) : null;
+      const last = tokens[(hit?.to ?? 1) - 1];
+      if (token === undefined || (own === null && hit === null)) break;
+      if (hit !== null && last !== undefined) {
+        const words = tokens.slice(at, hit.to).map((t) => t.text);
+        const place = step.span.start + token.at;
+        if (!listed.has(hit.food.id) && !isNamed(words, hit.food, names, made, place))
+          found.push({
+            name: step.text.slice(token.at, last.end),
+            food: hit.food,
+            start: place,
+            end: step.span.start + last.end,
+          });
+      }
+      at = own?.to ?? hit?.to ?? at + 1;
+    }
+    return at > start && leadsIn.test(tokens[at]?.text ?? "") ? found : [];
+  });
 };
 
 /** On the list after all: in a line that was read otherwise, misspelt, or by the name of its kind ("the pork" of "pork loin"). */
@@ -209,7 +252,13 @@ const excused = (
   if (prev === "into" || (prev2 === "into" && /^\d/.test(prev))) return true;
   if (
     /^beans?$/.test(words.at(-1) ?? "") &&
-    tokens.some((t, k) => t.text === "baking" && /^beans?$/.test(tokens[k + 1]?.text ?? ""))
+    (action.technique === "blind-bake" ||
+      tokens.some(
+        (t, k) =>
+          (t.text === "baking" && /^beans?$/.test(tokens[k + 1]?.text ?? "")) ||
+          (t.text === "blind" && /^bak(?:e|ed|ing)$/.test(tokens[k - 1]?.text ?? "")) ||
+          (t.text === "blind" && /^bak(?:e|ed|ing)$/.test(tokens[k + 1]?.text ?? "")),
+      ))
   )
     return true;
   // "Stir the butter and sugar to a cream".
@@ -278,7 +327,8 @@ const isNamed = (
   const head = stems.at(-1) ?? "";
   const told = stems.slice(0, -1).filter((w) => !plainKinds.has(w));
   const isOwn = told.every((w) => names.has(w) || made.names.has(w));
-  if ((head === "stock" || head === "broth") && place >= made.liquors[head] && isOwn) return true;
+  if ((head === "stock" || head === "broth" || head === "syrup") && place >= made.liquors[head] && isOwn)
+    return true;
   if ((made.isKind(head) || (forms.has(head) && told.length > 0)) && isOwn) return true;
   if (made.names.has(head) && isOwn && !raw.has(food.shelf)) return true;
   if (stems.length === 1) return names.has(head) || nameWords(food).some((w) => names.has(w));
