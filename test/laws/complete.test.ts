@@ -13,17 +13,17 @@ it("a schedule that is not whole leads to the same best as none, or to none wher
   let whole = 0;
   let none = 0;
   fc.assert(
-    fc.property(smallProblem, fc.array(fc.integer({ min: -1, max: 30 })), (prep, starts) => {
+    fc.property(smallProblem, fc.array(fc.integer({ min: -1, max: 30 })), fc.nat(4), (prep, starts, late) => {
       const model = compile(prep);
       if (model.nodes.some((node, n) => n < model.taskCount && node.anyStarts.length === 0)) return;
       // Whatever stood wherever: what it is near never decides what there is.
-      const near = {
+      const schedule = {
         start: Int32Array.from(model.nodes, (_, n) => starts[n] ?? nowhere),
         cook: Int16Array.from(model.nodes, (node) => node.cooks[0] ?? -1),
         oven: Int16Array.from(model.nodes, (node) => node.ovens[0] ?? -1),
         slip: new Int32Array(model.goals.length),
       };
-      const proof = optimise(model, null, 3, limit, near);
+      const proof = optimise(model, null, 3, limit, { schedule, late: null });
       const plan = planFromPrep(prep, { tries: 100, proof: 200_000, seed: 3 }).value;
       expect(proof.impossible).toBe(plan.unplaced.length > 0);
       expect(proof.found === null).toBe(proof.impossible);
@@ -32,6 +32,13 @@ it("a schedule that is not whole leads to the same best as none, or to none wher
         return;
       }
       whole += 1;
+      // With a limit there is one exactly when the best has every course within it, or another has.
+      const { landing, due } = model;
+      const within = optimise(model, null, 3, limit, { schedule, late });
+      expect(within.impossible).toBe(false);
+      const slips = landing.map((n, g) => (within.found?.start[n] ?? 0) - (due[g] ?? 0));
+      if (within.found !== null) expect(Math.max(0, ...slips)).toBeLessThanOrEqual(late);
+      else expect(Math.max(0, ...plan.courses.map((c) => c.lateMinutes))).toBeGreaterThan(late);
       const cost = costOfStarts(model, proof.found.start, proof.found.slip);
       expect([...cost].slice(1, 1 + model.levels.length)).toEqual(
         plan.objective.levels.map(({ value }) => value as number),

@@ -21,8 +21,31 @@ const roughly = 0.25;
 
 /** Puts in one course after the other, earliest due first; a course that finds no place slips by the least that gives it one. */
 export const build = (schedule: Schedule, chance: Chance, keepGoing: () => boolean): void => {
+  clear(schedule);
   for (let goal = 0; goal < Math.max(1, schedule.model.goals.length); goal++)
     insertCourse(schedule, goal, chance, keepGoing);
+};
+
+const clear = (schedule: Schedule): void => {
+  const { model, start } = schedule;
+  const nodes = Array.from({ length: model.taskCount }, (_, n) => n).filter((n) => start[n] !== nowhere);
+  for (let goal = 0; goal < model.goals.length; goal++) setSlip(schedule, goal, 0);
+  takeOut(schedule, nodes);
+  schedule.gone.fill(0);
+};
+
+/**
+ * Puts in what finds a place of each course when it is due, and leaves the rest out. It takes a part of what it takes to
+ * build, and what is left out often finds a place when little else is moved.
+ */
+export const sketch = (schedule: Schedule): void => {
+  for (let goal = 0; goal < Math.max(1, schedule.model.goals.length); goal++)
+    insertPart(schedule, tasksOf(schedule, goal));
+};
+
+const insertPart = (schedule: Schedule, nodes: readonly number[]): void => {
+  takeOut(schedule, nodes);
+  insertAll(schedule, nodes, freshInsertion(schedule, throwsEach * nodes.length, null, null, false));
 };
 
 /** Tasks of a course, shared work included with the first course that needs it. */
@@ -64,8 +87,7 @@ const insertCourse = (schedule: Schedule, goal: number, chance: Chance, keepGoin
   if (works === null) {
     // It has no place at any hour: as much of it as fits stands at its due time, and the rest is named.
     restore(schedule, before);
-    takeOut(schedule, nodes);
-    insertAll(schedule, nodes, freshInsertion(schedule, throwsEach * nodes.length, null, null, false));
+    insertPart(schedule, nodes);
     return;
   }
   const apart = schedule.model.stays.length > 0 ? works * roughly : 0;

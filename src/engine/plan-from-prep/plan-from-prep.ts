@@ -3,7 +3,7 @@ import type { Outcome } from "../model/outcome.ts";
 import type { Plan } from "../model/plan.ts";
 import type { Prep, Task } from "../model/prep.ts";
 import { chanceFrom } from "../search/chance.ts";
-import { build, mostSlip, settle } from "./build.ts";
+import { build, mostSlip, settle, sketch } from "./build.ts";
 import { clashingLags } from "./clashing-lags.ts";
 import { compile } from "./compile.ts";
 import { ease } from "./ease.ts";
@@ -72,9 +72,6 @@ const planTidily = (given: Prep, effort: PlanEffort, tidy: boolean): Outcome<Wor
   const keepGoing = effort.keepGoing ?? (() => true);
   const tell = (): void => effort.tell?.(progressOf(schedule));
   const chance = chanceFrom(effort.seed);
-  build(schedule, chance, keepGoing);
-  settle(schedule);
-  tell();
   const tries = Math.max(0, Math.floor(effort.tries));
   let triesLeft = tries;
   const better = (most: number, going = keepGoing): void => {
@@ -82,18 +79,28 @@ const planTidily = (given: Prep, effort: PlanEffort, tidy: boolean): Outcome<Wor
     triesLeft -= now;
     improve(schedule, now, chance, going, tell);
   };
-  const proved = (conflicts: number): ReturnType<typeof prove> =>
-    prove(schedule, conflicts, effort.seed, keepGoing, tell);
+  const proved = (conflicts: number, late: number | null = null): ReturnType<typeof prove> =>
+    prove(schedule, conflicts, effort.seed, keepGoing, tell, late);
   const some = triesBeforeProof * model.taskCount;
   const missing = (): number => progressOf(schedule).unplaced;
   const whole = (): boolean => missing() === 0;
 
   let proof: ReturnType<typeof prove> = { bounds: [], impossible: false };
-  // Where little has no place yet a few tries often find one, and the less it is the quicker. Else the learning solver is
-  // asked: that nothing can be done at all often shows at once, and then little need be tried.
-  if (effort.proof !== undefined && !whole())
-    better(Math.floor((2 * model.taskCount) / missing() ** 2), () => keepGoing() && !whole());
-  if (effort.proof !== undefined && !whole()) proof = proved(Math.min(effort.proof, firstLook));
+  if (effort.proof !== undefined) {
+    // With every course on time most often little is left without a place, and the learning solver finds one for it.
+    sketch(schedule);
+    if (!whole()) proof = proved(Math.min(effort.proof, firstLook), 0);
+  }
+  if (!whole()) build(schedule, chance, keepGoing);
+  settle(schedule);
+  tell();
+  if (effort.proof !== undefined && !whole()) {
+    // Of what cannot be done at all, as much as a few tries find. Else, where little has no place yet, a few tries often
+    // find one, and the less it is the quicker; then the learning solver is asked.
+    const few = model.taskCount * (proof.impossible ? 0.5 : 2 / missing() ** 2);
+    better(Math.floor(few), () => keepGoing() && !whole());
+    if (!whole() && !proof.impossible) proof = proved(Math.min(effort.proof, firstLook));
+  }
   if (!proof.impossible) better(effort.proof === undefined ? tries : some);
   const latest = whole() ? Math.max(0, ...schedule.slip) : Number.POSITIVE_INFINITY;
   const sooner =

@@ -8,13 +8,17 @@ export const triesBeforeProof = 2;
 /** Larger problems are not tried: the proof would take more room than it is worth. */
 const mostTasks = 500;
 
-/** Proves what it can, and leaves the schedule at the best that was found on the way. */
+/**
+ * Proves what it can, and leaves the schedule at the best that was found on the way. From a schedule that is not whole it
+ * looks for one near it, with no course later than so many minutes (null: as late as may be).
+ */
 export const prove = (
   schedule: Schedule,
   conflicts: number,
   seed: number,
   keepGoing: () => boolean,
   tell: () => void,
+  late: number | null = null,
 ): Pick<Proof, "bounds" | "impossible"> => {
   const { model } = schedule;
   // What was given up beforehand can stand nowhere, so there is no whole schedule to look for.
@@ -27,5 +31,11 @@ export const prove = (
     restore(schedule, memory);
     tell();
   };
-  return optimise(model, known, seed, { conflicts, keepGoing, found }, known === null ? standing : null);
+  return optimise(
+    model,
+    known,
+    seed,
+    { conflicts, keepGoing, found },
+    known === null ? { schedule: standing, late } : null,
+  );
 };

@@ -9,45 +9,51 @@ import type { Encoded } from "./encode.ts";
 /** Conflicts for one question; after so many in vain half of what is still held is let go. */
 const each = 100;
 
+/** A schedule in which some tasks have no place, and how late each course may be near it, minutes (null: as may be). */
+export type Near = { readonly schedule: Memory; readonly late: number | null };
+
 /**
- * Looks for a whole schedule near one in which some tasks have no place. What stands is held where it stands, and what
- * the solver names in the way of the rest is let go, until all of it fits: most of it stays, and few conflicts do.
- * No course is later than is planned; only where that alone cannot be is it let go too.
+ * Looks for a whole schedule near one that is not. What stands is held where it stands, and what the solver names in
+ * the way of the rest is let go, until all of it fits: most of it stays, and few conflicts do. Where no lateness is named
+ * no course is later than is planned, unless there is nothing else.
  */
 export const complete = (
   model: Model,
   solver: LearningSolver,
   encoded: Encoded,
-  near: Memory,
+  near: Near,
   chance: Chance,
   solve: (assumptions: readonly Literal[], most: number | null) => Verdict,
 ): Verdict => {
-  lookNear(solver, encoded, near);
-  const held = standing(solver, encoded, near);
-  const onTime = new Set(
-    model.landing.flatMap((node, goal) => {
-      const x = encoded.starts[node] ?? null;
-      return x === null ? [] : [solver.negate(solver.atLeast(x, (model.due[goal] ?? 0) + mostSlip + 1))];
-    }),
-  );
+  lookNear(solver, encoded, near.schedule);
+  const held = standing(solver, encoded, near.schedule);
+  const late = near.late ?? mostSlip;
+  let limits = model.landing.flatMap((node, goal) => {
+    const x = encoded.starts[node] ?? null;
+    return x === null ? [] : [solver.negate(solver.atLeast(x, (model.due[goal] ?? 0) + late + 1))];
+  });
   const nodeOf = new Map(
     [...held].flatMap(([n, literals]) => literals.map((l): [Literal, number] => [l, n])),
   );
   while (held.size > 0) {
     const spent = solver.conflicts();
-    const verdict = solve([...onTime, ...[...held.values()].flat()], each);
+    const verdict = solve([...limits, ...[...held.values()].flat()], each);
     if (verdict === "yes") return verdict;
     if (verdict === "no") {
       const core = solver.core();
       if (core.length === 0) return verdict;
-      const named = new Set(core.flatMap((literal) => nodeOf.get(literal) ?? []));
-      for (const n of named) held.delete(n);
-      if (named.size === 0) onTime.clear();
+      const before = held.size;
+      for (const literal of core) held.delete(nodeOf.get(literal) ?? -1);
+      // A landing held at its latest has the same literal as its limit; what counts is whether something was let go.
+      if (held.size < before) continue;
+      if (near.late !== null) return "unknown";
+      limits = [];
     } else if (solver.conflicts() - spent < each) return verdict;
     else for (const n of [...held.keys()]) if (chance.below(2) === 0) held.delete(n);
   }
-  const verdict = onTime.size === 0 ? "no" : solve([...onTime], null);
-  return verdict === "no" ? solve([], null) : verdict;
+  const verdict = solve(limits, null);
+  if (verdict !== "no" || limits.length === 0 || solver.core().length === 0) return verdict;
+  return near.late === null ? solve([], null) : "unknown";
 };
 
 /** The literals that put each task where it stands, by cook and oven too. */

@@ -6,7 +6,7 @@ import type { Memory } from "../memory.ts";
 import type { Model } from "../model.ts";
 import { costOfStarts, placesOf } from "../objective.ts";
 import { nowhere } from "../schedule.ts";
-import { complete, standing } from "./complete.ts";
+import { complete, type Near, standing } from "./complete.ts";
 import { type Encoded, encode } from "./encode.ts";
 import type { Choice } from "./encode-calendar.ts";
 import { encodeLevel } from "./encode-levels.ts";
@@ -41,7 +41,7 @@ export const optimise = (
   known: Memory | null,
   seed: number,
   limit: ProofLimit,
-  near: Memory | null = null,
+  near: Near | null = null,
 ): Proof => {
   const solver = learningSolver(seed);
   const lateFirst = model.levels[0] === "late";
