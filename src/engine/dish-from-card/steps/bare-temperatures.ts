@@ -35,7 +35,7 @@ const sorts: readonly (readonly [words: string, sort: Sort])[] = [
   ["grill barbecue bbq griddle plancha", { low: 120, high: 350, fives: true, dial: true }],
   ["oil fat fryer lard dripping deep-fry deep-fried fry fries fried frying tallow", { low: 40, high: 210 }],
   [
-    "sugar syrup caramel toffee fudge jam marmalade nougat honeycomb jelly ball crack setting",
+    "sugar syrup caramel glaze toffee fudge jam marmalade nougat honeycomb jelly ball crack setting",
     { low: 40, high: 185 },
   ],
   [
@@ -145,6 +145,8 @@ export const bareFigure = (tokens: readonly Token[], i: number, region: Region):
   if (figure === null || figure.value > 550 || !endsFigure(tokens, figure.from, figure.next)) return null;
   const { value, next: to, from } = figure;
   let lead = from - 1;
+  // "Oven as hot as it'll go, call it 240."
+  if (text(tokens, lead) === "it" && text(tokens, lead - 1) === "call") lead -= 2;
   while (soft.has(text(tokens, lead)) || (text(tokens, lead) === "from" && figure.range)) lead -= 1;
   // "20 to 25, maybe 30": the second of two counts.
   if (tokens[lead - 1]?.kind === "number" && text(tokens, lead) === "to" && text(tokens, lead - 2) !== "gas")
@@ -185,6 +187,8 @@ const settingOf = (tokens: readonly Token[], figure: Figure, region: Region): nu
   if (other !== null) return other;
   // "Stir until thick, no hotter than 85."
   if (bounds.test(prev) && value >= 20 && value <= 260) return value;
+  // "Serve at 70 plus"; "serve to 70" are people.
+  if (prev === "at" && value >= 45 && value <= 95 && /^serve/.test(text(tokens, lead - 1))) return value;
   // "It wants an hour at 170."
   return prev === "at" && value >= 110 && value % 5 === 0 && tokens.some((t) => isTimeWord(t.text))
     ? toCelsius(value, guessScale(value, region))
@@ -201,7 +205,7 @@ const placeBefore = (tokens: readonly Token[], lead: number): boolean => {
 };
 
 const howHot =
-  /^(really|very|properly|nice|good|and|blazing|hot|hottest|low|slow|moderate|medium|full|on|up|high|right)$/;
+  /^(really|very|properly|nice|good|and|blazing|hot|hottest|low|slow|moderate|medium|full|on|up|high|right|flat|out|as|it'll|it|will|go|goes|can|gets?|wants?|needs?|to|be)$/;
 
 /** What the nearest word makes of a figure; what stands behind it is asked after the words just before it. */
 const nearest = (
@@ -234,7 +238,8 @@ const openFigure = (tokens: readonly Token[], figure: Figure, region: Region): n
   if (value < 100 || value > 500 || !(lead < 0 || /^(,|then|and|;|by|:|\()$/.test(prev))) return null;
   const before = tokens.slice(0, from);
   const next = text(tokens, to);
-  const ends = /^[,.;)]?$/.test(next);
+  const ends =
+    /^[,.;)]?$/.test(next) || (next === "on" && /^(thermometer|probe|dial)$/.test(text(tokens, to + 2)));
   if (lead >= 0 && ends && prev !== "and") {
     const sugar = nearest(tokens, from, to, (sort) =>
       sort.dial === true ? null : within(sort, value, region),

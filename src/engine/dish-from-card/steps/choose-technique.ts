@@ -107,6 +107,23 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     !has(clause, /^(under|it|them|pan|tray|rack)$/)
   )
     return named("preheat", base);
+  // "Pat it all over the fat", "pat the crumbs on to the fish"
+  if (
+    id === "pat-dry" &&
+    clause.hit?.verb === "pat" &&
+    has(clause, /^(over|onto|on)$/) &&
+    !has(clause, /^dry$/)
+  )
+    return named("press", base);
+  // "Toss in the cinnamon sugar while warm"
+  if (
+    id === "add" &&
+    clause.hit?.verb === "toss in" &&
+    clause.tokens
+      .slice(clause.verbTo, clause.verbTo + 4)
+      .some((t) => /^(sugar|flour|crumbs|breadcrumbs|seasoning|dressing|marinade|cornflour)$/.test(t.text))
+  )
+    return named("toss", base);
   // "Pull it off", "pull the pan off the heat"
   if (
     id === "shred" &&
@@ -207,7 +224,12 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
   )
     return named(has(clause, /^(plate|plates)$/) ? "plate" : "put", base);
   // "Reduce to 90 °C."
-  if (id === "reduce" && clause.settings.length > 0 && clause.mentions.length === 0)
+  if (
+    id === "reduce" &&
+    clause.settings.length > 0 &&
+    clause.mentions.length === 0 &&
+    !has(clause, /^(glaze|syrup|sauce|nothing|jam)$/)
+  )
     return named("adjust-heat", base);
   // "Reduce the heat", "drop the temperature": the fire is what is turned down, not the sauce.
   const fire =
@@ -258,7 +280,7 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     hasLength(clause) &&
     clause.settings.some((t) => t.celsius >= 110) &&
     clause.heat === null &&
-    !has(clause, /^(oil|fat|pan|fryer|deep|sugar|syrup|grill)$/)
+    (id === "cover" || !has(clause, /^(oil|fat|pan|fryer|deep|sugar|syrup|grill)$/))
   )
     return named("bake", base);
   if (place === null) {

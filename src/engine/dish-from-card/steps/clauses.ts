@@ -86,14 +86,22 @@ export const clausesOf = (
 ): readonly Clause[] => {
   const hits = findVerbs(sentence, (i) => nameAt(sentence, i, names) !== null || isFood(sentence, i));
   if (hits.length === 0) {
-    const clause = clauseFrom(text, sentence, null, 0, place, true, names, region);
-    return clause.times.length > 0 ||
-      clause.settings.length > 0 ||
-      clause.core !== null ||
-      clause.station !== null ||
-      clause.cue !== null
-      ? [clause]
-      : [];
+    const told = (from: number, to: number): Clause | null => {
+      const clause = clauseFrom(text, sentence.slice(from, to), null, from, place, from === 0, names, region);
+      return clause.times.length > 0 ||
+        clause.settings.length > 0 ||
+        clause.core !== null ||
+        clause.station !== null ||
+        clause.cue !== null
+        ? clause
+        : null;
+    };
+    // "Half an hour of that, then down to 160 for two hours": two stretches.
+    const then = sentence.findIndex((t, i) => i > 0 && t.text === "then");
+    const [first, second] = then < 0 ? [null, null] : [told(0, then), told(then, sentence.length)];
+    if (first !== null && second !== null && first.times.length > 0 && second.times.length > 0)
+      return [first, second];
+    return [told(0, sentence.length) ?? []].flat();
   }
   const starts: number[] = [];
   hits.forEach((hit, k) => {

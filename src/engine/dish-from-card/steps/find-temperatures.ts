@@ -149,7 +149,7 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
     const scale =
       scaled.scale ??
       // "Until 165 degrees inside": no meat is so hot in °C.
-      (inner && isToldCore(tokens, i, scaled.next)
+      ((inner && isToldCore(tokens, i, scaled.next)) || (scaled.value > 101 && boilsBelow(tokens))
         ? "F"
         : isOvenTalk(tokens, i)
           ? guessScale(scaled.value, region)
@@ -176,6 +176,11 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
   }
   return bareFigure(tokens, i, region);
 };
+
+/** "Warm the milk to 110 degrees": no milk is so hot in °C. */
+const boilsBelow = (tokens: readonly Token[]): boolean =>
+  tokens.some((t) => /^(milk|water|cream|yeast|butter|stock)$/.test(t.text)) &&
+  !tokens.some((t) => /^(ovens?|oil|fat|sugar|syrup|caramel|honey|bake|roast|fry)$/.test(t.text));
 
 /** A figure of 45 to 100 °C that the middle of the food must reach, and no heat of an oven, of a bath or of a sauce. */
 const isCore = (tokens: readonly Token[], i: number, to: number, value: number): boolean => {

@@ -6,6 +6,7 @@ import { terseAt } from "./terse-verbs.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
 import { before, isBase, negations, placeFollows, readingAt, word } from "./verb-reading.ts";
+import { wishedAt } from "./wished-for.ts";
 import {
   beings,
   determiners,
@@ -98,7 +99,7 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
     cueFrom = -1;
     i = hit.to - 1;
   }
-  const strong = hits.filter((h) => !weakVerbs.has(h.verb));
+  const strong = hits.filter((h) => !weakVerbs.has(h.verb) || h.letting);
   // "Usually I use about six": said of habit, and no order.
   return strong.length > 0
     ? strong
@@ -135,6 +136,9 @@ const hitAt = (
   const here = word(tokens, i);
   const terse = cueFrom < 0 ? terseAt(tokens, i, hits, isFood) : null;
   if (terse !== null) return terse;
+  const wished = cueFrom < 0 ? wishedAt(tokens, i, hits, isFood) : null;
+  if (wished !== null) return wished;
+  if (saysHowItIs(tokens, i)) return null;
   const readings = verbReadings(here);
   // "Keep it boiling" tells how it is held; with a length ("leave it ticking away for an hour") it is the work.
   if (here === "keep" || here === "leave") {
@@ -276,6 +280,22 @@ const leavesOn = (tokens: readonly Token[], i: number): boolean => {
   return false;
 };
 
+/** "Core temperature 98 °C", "it's set at 75", "let the steam off": how it is, and no work on the food. */
+const saysHowItIs = (tokens: readonly Token[], i: number): boolean => {
+  const here = word(tokens, i);
+  const next = word(tokens, i + 1);
+  if (here === "core")
+    return /^(temperature|temp|at|of|should|reads?|about)$/.test(next) || tokens[i + 1]?.kind === "number";
+  if (/^(set|done|cooked)$/.test(here) && /^(it's|they're|is|are)$/.test(word(tokens, i - 1)))
+    return /^(at|when|once|by)$/.test(next);
+  return (
+    here === "let" &&
+    tokens
+      .slice(i + 1, i + 4)
+      .some((t, k) => t.text === "steam" && /^(off|out)$/.test(word(tokens, i + 2 + k)))
+  );
+};
+
 /** "Keep it boiling", "leave that ticking away": the second verb, a short object between them. */
 const goingOn = (
   tokens: readonly Token[],
@@ -341,7 +361,8 @@ const passiveIsWork = (tokens: readonly Token[], i: number): boolean =>
   /^(being|be|get|gets)$/.test(word(tokens, i - 1));
 
 const spokenSubject = (tokens: readonly Token[], i: number): boolean => {
-  const next = word(tokens, i + 1);
+  // "It all blips away for another ten."
+  const next = word(tokens, /^(away|along|gently|happily|slowly)$/.test(word(tokens, i + 1)) ? i + 2 : i + 1);
   const goes = /^(goes|comes)$/.test(word(tokens, i));
   if (goes) return /^(in|into|on|under|back|to|over)$/.test(next);
   const first = word(tokens, 0) === "and" || word(tokens, 0) === "then" ? word(tokens, 1) : word(tokens, 0);

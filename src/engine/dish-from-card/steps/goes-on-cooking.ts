@@ -6,7 +6,7 @@ import type { StepReader } from "./step-reader.ts";
 const ovenDish = /\b(tins?|tray|dish|dishes|roaster|sheet|ramekins?|moulds?)$/;
 
 // Short work of the hands after which what stands on the fire or in the oven cooks.
-const thenCooks = new Set("put add cover pour top adjust-heat arrange spread sprinkle".split(" "));
+const thenCooks = new Set("put add cover pour top adjust-heat arrange spread sprinkle preheat".split(" "));
 
 /**
  * "Turn the oven down to 150. Four hours, till the bone pulls out": a length without a verb, behind work of the hands on
@@ -21,14 +21,18 @@ export const goesOnCooking = (
   const length = clause.times.find((t) => t.kind === "length" && t.minutes.likely >= 3);
   if (clause.hit !== null || cook === null || length === undefined || last === undefined) return null;
   if (clause.station !== null || speaksOfBefore(clause) || !thenCooks.has(last.technique ?? "")) return null;
-  if (last.station !== "hands" || last.minutes?.assumed === false) return null;
+  if ((last.station !== "hands" && last.technique !== "preheat") || last.minutes?.assumed === false)
+    return null;
   const { current } = reader.kitchen;
-  if (current === null || current.aside) return null;
+  // "In it goes. Half an hour of that."
+  const wentIn = last.verb === "go in" && reader.preheat !== null && current?.onHeat !== true;
+  if (!wentIn && (current === null || current.aside)) return null;
   const oven =
-    current.inOven ||
+    wentIn ||
+    current?.inOven === true ||
     (last.technique === "adjust-heat" && last.celsius !== null) ||
-    (!current.onHeat && reader.preheat !== null && ovenDish.test(current.called ?? ""));
-  if (!oven && !current.onHeat) return null;
+    (current?.onHeat !== true && reader.preheat !== null && ovenDish.test(current?.called ?? ""));
+  if (!oven && current?.onHeat !== true) return null;
   const technique = oven ? (techniqueById("bake") ?? cook) : cook;
   return {
     ...clause,

@@ -5,7 +5,7 @@ import type { Clause } from "./clauses.ts";
 import type { StepReader } from "./step-reader.ts";
 
 // Words that may mean work in the oven, by what was said before.
-const ovenWork = new Set("cook put add stand cool rest".split(" "));
+const ovenWork = new Set("cook put add stand cool rest top".split(" "));
 
 /**
  * "Turn down to 150 °C, pour the stock around and cook for 4 hours", "turn the oven off and leave it inside": what stands
@@ -42,6 +42,11 @@ export const inOven = (
       ? { ...chosen, technique: bake, station: "oven", attention: "none" }
       : { ...chosen, technique: cook, station: "burner", attention: "mind" };
   const turned = before?.technique === "adjust-heat" && before.celsius !== null;
+  // "Lower to 190 °C and finish in 45 minutes."
+  if (id === "top")
+    return clause.hit?.verb === "finish" && (turned || standing) && clause.times.length > 0
+      ? { ...chosen, technique: bake, station: "oven", attention: "none" }
+      : chosen;
   if (
     id === "cook" &&
     (turned ||

@@ -43,6 +43,15 @@ export const isOrder = (
   // "Season, grate of nutmeg": an amount, and no order.
   if (next === "of" && /^(grate|squeeze|grind|twist|scrape|shake|splash|dust|drizzle)$/.test(here))
     return false;
+  // "Dough rest 30 min.", "final proof 60 min".
+  if (
+    /^(rest|proof|prove|bake|chill|cool)$/.test(here) &&
+    i <= 2 &&
+    hits.length === 0 &&
+    isFigure(tokens, i + 1) &&
+    !/^(to|the|a|an|after|before|for|until)$/.test(prev)
+  )
+    return true;
   if (prev === "handle" && !noun && cueFrom < 0) return true;
   if (here === "shape" && prev === "and" && /^(size|colour|color)$/.test(word(tokens, at - 1))) return false;
   if (here === "dry" && /^(ingredients?|goods|mix|mixture|ones|items|pan|frying|spices?|bits)$/.test(next))
@@ -248,6 +257,12 @@ const hasFigure = (tokens: readonly Token[], i: number): boolean => {
       return true;
   }
   return false;
+};
+
+/** A count of minutes or hours stands here. */
+const isFigure = (tokens: readonly Token[], i: number): boolean => {
+  const figure = numberAt(tokens, i);
+  return figure !== null && /^(mins?|minutes?|hours?|hrs?|h|-|–|to)$/.test(word(tokens, figure.next));
 };
 
 const withParticle = (here: string, particle: string): boolean =>

@@ -300,6 +300,10 @@ const upTo = (tokens: readonly Token[], first: Length): Length | null => {
     .slice(at, at + words)
     .map((t) => t.text)
     .join(" ");
+  // "Forty-five minutes, an hour if you like it firm."
+  const wish = !joint && words === 0 && marks > 0 ? lengthAt(tokens, at) : null;
+  if (wish !== null && /^if you\b/.test(`${text(tokens, wish.next)} ${text(tokens, wish.next + 1)}`))
+    return wish.high > first.low ? wish : null;
   if (!(words > 0 || (joint && text(tokens, at - 1) === "or"))) return null;
   if (joint && text(tokens, at - 1) !== "or" && !/^up to$/.test(said)) return null;
   const maybe = /^(maybe|perhaps|possibly)$/.test(said);

@@ -13,4 +13,6 @@ export type VerbHit = {
   readonly passive: boolean;
   /** No word orders it ("Flour, egg, crumb."): the token at `at` is one of the foods. */
   readonly unsaid?: boolean;
+  /** Told as what is wanted: "you want the beans soaked". */
+  readonly wished?: boolean;
 };
