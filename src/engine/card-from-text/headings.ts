@@ -77,7 +77,7 @@ const inCapitals = (words: string): boolean => {
   return letters.length >= 4 && letters === letters.toUpperCase() && letters !== letters.toLowerCase();
 };
 
-const wordCount = (text: string): number => text.split(/\s+/).filter((w) => w !== "").length;
+const wordCount = (text: string): number => text.match(/\S+/g)?.length ?? 0;
 
 const inlineSplit = /^(.{2,40}?)(?:\*\*|__)?\s*(?::|\s[-\u2013]\s|\.?\s*[\u2014])\s*(?:\*\*|__)?\s*(?=\S)/;
 
@@ -99,14 +99,15 @@ export const readHeading = (line: string, underlined: boolean): HeadingRead | nu
   const span = { start: lead, end: lead + words.length };
   const capitals = inCapitals(words);
   const marked = hash || bold || colon || underlined || (capitals && !/\d/.test(words));
-  const named = words.length > 0 && wordCount(plain) <= 7 ? roleOf(plain) : null;
+  const few = wordCount(plain) <= 7;
+  const named = words.length > 0 && few ? roleOf(plain) : null;
   if (named !== null && !(plain === "preparation" && /\d/.test(body)))
     return { ...named, ...span, rest: null, marked };
-  const short = wordCount(plain) <= 7 && words.length <= 60 && words.length > 0;
+  const short = few && words.length <= 60 && words.length > 0;
   const sentence = /[.!?;]$/.test(words) || (/,/.test(words) && !hash);
   if (/^(?:for|to make) (?:the|your) \S/.test(plain) && short && !sentence && !/\d/.test(plain))
     return { role: null, part: partOf(plain), ...span, rest: null, marked };
-  const inline = inlineSplit.exec(line);
+  const inline = /[:\u2013\u2014-]/.test(line) ? inlineSplit.exec(line) : null;
   if (inline !== null) {
     const name = (inline[1] ?? "").slice(lead).toLowerCase().replace(/\s+/g, " ").trim();
     const role = wordCount(name) <= 5 ? roleOf(name) : null;

@@ -17,10 +17,18 @@ export const foodByName: ReadonlyMap<string, FoodId> = new Map(
   rows.flatMap(({ food, keys }) => keys.map((key): [string, FoodId] => [key, food.id])),
 );
 
-/** The words with which the names of the table begin: most words begin none, and need no longer look. */
-export const firstOfFoodNames: ReadonlySet<string> = new Set(
-  [...foodByName.keys()].map((name) => name.split(" ")[0] ?? ""),
-);
+const longest = new Map<string, number>();
+for (const name of foodByName.keys()) {
+  const words = name.split(" ");
+  const first = words[0] ?? "";
+  longest.set(first, Math.max(longest.get(first) ?? 0, words.length));
+}
+
+/**
+ * The words with which the names of the table begin, and how many words the longest of those names has: most words begin
+ * none or only their own, and need no longer look.
+ */
+export const firstOfFoodNames: ReadonlyMap<string, number> = longest;
 
 type NearIds = (words: string, most: number) => readonly string[];
 

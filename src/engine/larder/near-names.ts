@@ -8,26 +8,31 @@ const trigramsOf = (key: string): readonly string[] => {
   return [...found];
 };
 
-type Name = { readonly key: string; readonly id: string; readonly size: number };
+type Name = { readonly key: string; readonly id: string };
 
 type Index = {
   readonly keys: readonly Name[];
+  /** How many trigrams each name has. */
+  readonly sizes: Uint16Array;
   readonly byTrigram: ReadonlyMap<string, readonly number[]>;
   /** How many trigrams each name shares with the words asked for; all 0 between two questions. */
   readonly shared: Uint16Array;
 };
 
 const buildIndex = (names: ReadonlyMap<string, string>): Index => {
-  const keys = [...names].map(([key, id]) => ({ key, id, size: trigramsOf(key).length }));
+  const keys = [...names].map(([key, id]) => ({ key, id }));
+  const sizes = new Uint16Array(keys.length);
   const byTrigram = new Map<string, number[]>();
   keys.forEach(({ key }, position) => {
-    for (const trigram of trigramsOf(key)) {
+    const trigrams = trigramsOf(key);
+    sizes[position] = trigrams.length;
+    for (const trigram of trigrams) {
       const places = byTrigram.get(trigram);
       if (places === undefined) byTrigram.set(trigram, [position]);
       else places.push(position);
     }
   });
-  return { keys, byTrigram, shared: new Uint16Array(keys.length) };
+  return { keys, sizes, byTrigram, shared: new Uint16Array(keys.length) };
 };
 
 const threeRows = (width: number): readonly [Uint16Array, Uint16Array, Uint16Array] => [
@@ -102,7 +107,7 @@ export const nearNames = (
   const kept = new Map<string, readonly string[]>();
   const search = (key: string): readonly string[] => {
     made ??= buildIndex(names);
-    const { keys, byTrigram, shared } = made;
+    const { keys, sizes, byTrigram, shared } = made;
     const trigrams = trigramsOf(key);
     const touched: number[] = [];
     for (const trigram of trigrams)
@@ -112,13 +117,14 @@ export const nearNames = (
         shared[position] = before + 1;
       }
     const alike: Alike[] = [];
+    let least = leastShared;
     for (const position of touched) {
-      const name = keys[position];
-      const dice = (2 * (shared[position] ?? 0)) / (trigrams.length + (name?.size ?? 0));
+      const dice = (2 * (shared[position] ?? 0)) / (trigrams.length + (sizes[position] ?? 0));
       shared[position] = 0;
-      if (name === undefined || dice < leastShared) continue;
-      if (dice >= (alike.length < shortlist ? 0 : (alike.at(-1)?.dice ?? 0)))
-        keepLikest(alike, { key: name.key, id: name.id, dice });
+      const name = dice < least ? undefined : keys[position];
+      if (name === undefined) continue;
+      keepLikest(alike, { key: name.key, id: name.id, dice });
+      if (alike.length === shortlist) least = alike.at(-1)?.dice ?? least;
     }
     const likest = alike
       .map(({ key: other, id, dice }) => {

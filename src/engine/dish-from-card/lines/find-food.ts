@@ -1,4 +1,4 @@
-import { findFood, foodOfKey } from "../../larder/foods.ts";
+import { findFood, firstOfFoodNames, foodOfKey, hasOwnFoods } from "../../larder/foods.ts";
 import { findSize, findUnit } from "../../larder/measures.ts";
 import { normaliseName } from "../../larder/normalise-name.ts";
 import { singularsOf } from "../../larder/plural.ts";
@@ -45,6 +45,7 @@ const nameOf = (token: Token): string | null => {
 
 /** "corn starch", "quails' eggs": written apart, or with a plural before the head, what the table writes plainly. */
 const writtenOtherwise = (key: string): Food | null => {
+  if (!key.includes(" ")) return null;
   const [first, second, third] = key.split(" ");
   if (first === undefined || second === undefined || third !== undefined) return null;
   const owner = first.replace(/'s$/, "");
@@ -52,18 +53,32 @@ const writtenOtherwise = (key: string): Food | null => {
   return keyed(`${first}${second}`) ?? (single === null ? null : keyed(`${single} ${second}`));
 };
 
+const writtenWords = 2;
+
+const wordsIn = (key: string): number => {
+  let words = 1;
+  for (let at = key.indexOf(" "); at >= 0; at = key.indexOf(" ", at + 1)) words += 1;
+  return words;
+};
+
 /** Every name of the food table among the tokens from `from` to `to`, where a name may end after `to`. */
 const matchesIn = (tokens: readonly Token[], from: number, to: number): readonly FoodMatch[] => {
   const found: FoodMatch[] = [];
   const names = tokens.map(nameOf);
+  // The names of a cook's own foods may begin with any word.
+  const own = hasOwnFoods();
   for (let start = from; start < to; start += 1) {
     if (tokens[start]?.kind === "mark") continue;
     let key = "";
+    const first = names[start]?.split(" ")[0] ?? "";
+    // Behind two words ("corn starch") a name that is written otherwise is not looked for.
+    const most = own ? mostWords : Math.max(writtenWords, firstOfFoodNames.get(first) ?? 0);
     for (let end = start; end < tokens.length && end < start + mostWords; end += 1) {
       const name = names[end];
       if (name == null || (end >= to && /^(?:for|to|or)$/.test(name))) break;
       key = name === "" || key === "" ? key + name : `${key} ${name}`;
       if (name === "") continue;
+      if (wordsIn(key) > most) break;
       const food = keyed(key) ?? writtenOtherwise(key);
       if (food !== null) found.push({ food, from: start, to: end + 1 });
     }

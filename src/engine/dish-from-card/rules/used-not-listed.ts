@@ -201,16 +201,24 @@ const isAside = (tokens: readonly Token[], from: number, to: number): boolean =>
 type Hit = { readonly food: Food; readonly from: number; readonly to: number };
 
 /** Every name of a food that begins somewhere in a step. */
-const foodsIn = (tokens: readonly Token[]): readonly Hit[] =>
-  tokens.flatMap((_, i) => foodAt(tokens, i) ?? []);
+const foodsIn = (tokens: readonly Token[]): readonly Hit[] => {
+  const found: Hit[] = [];
+  for (let i = 0; i < tokens.length; i += 1) {
+    const hit = foodAt(tokens, i);
+    if (hit !== null) found.push(hit);
+  }
+  return found;
+};
+
+const mostWords = 4;
 
 const foodAt = (tokens: readonly Token[], i: number): Hit | null => {
   const first = tokens[i]?.text ?? "";
   // Most words of a method begin no food's name, and need no search.
-  if (!firstOfFoodNames.has(first) && !first.includes("-")) return null;
+  const most = first.includes("-") ? mostWords : Math.min(mostWords, firstOfFoodNames.get(first) ?? 0);
   let key = "";
   let best: Hit | null = null;
-  for (let n = 0; n < 4; n += 1) {
+  for (let n = 0; n < most; n += 1) {
     const token = tokens[i + n];
     if (token === undefined || token.kind !== "word") break;
     const said = token.text.includes("-") ? token.text.replaceAll("-", " ") : token.text;

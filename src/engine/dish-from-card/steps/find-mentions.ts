@@ -70,7 +70,12 @@ export const nameAt = (
   const opening = tokens[i];
   if (opening?.kind !== "word") return null;
   const { stems, written } = firstWords(names);
-  if (!stems.has(opening.stem) && !written.has(opening.text) && !opening.text.includes("-")) return null;
+  if (
+    !stems.has(opening.stem) &&
+    !(written.size > 0 && written.has(opening.text)) &&
+    !opening.text.includes("-")
+  )
+    return null;
   let key = "";
   let best: { candidates: readonly Named[]; to: number } | null = null;
   let at = i;

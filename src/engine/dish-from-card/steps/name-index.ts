@@ -1,4 +1,4 @@
-import { foodById } from "../../larder/foods.ts";
+import { foodById, hasOwnFoods } from "../../larder/foods.ts";
 import { normaliseName } from "../../larder/normalise-name.ts";
 import { keptByText } from "../../measure/kept-by-text.ts";
 import type { Ingredient } from "../../model/dish.ts";
@@ -122,16 +122,16 @@ const clean = keptByText(
   mostKept,
 );
 
-const foodKeys = new Map<string, readonly string[]>();
+const foodKeys = new WeakMap<Food, readonly string[]>();
 
 /** The stemmed names of a food of the table; worked out once for each. */
 const foodKeysOf = (food: Food): readonly string[] => {
-  const known = foodKeys.get(food.id);
+  const known = foodKeys.get(food);
   if (known !== undefined) return known;
   const keys = [
     ...new Set([food.name, food.plural, food.nameUs ?? "", ...food.aliases].map((n) => clean(n).join(" "))),
   ];
-  foodKeys.set(food.id, keys);
+  foodKeys.set(food, keys);
   return keys;
 };
 
@@ -160,9 +160,25 @@ export const portionsIn = (ingredient: Ingredient): readonly string[] => {
   return /^(lemon|lime|orange|grapefruit|clementine|mandarin)$/.test(head) ? ["zest", "rind", "juice"] : [];
 };
 
-/** The keys by which the steps may call an ingredient. */
-const keysOf = (ingredient: Ingredient): readonly (readonly [key: string, strength: number])[] => {
-  const keys: (readonly [string, number])[] = [];
+type Key = readonly [key: string, strength: number];
+
+const keysKept = new Map<string, readonly Key[]>();
+
+/** The keys by which the steps may call an ingredient; the same lines stand on many cards. */
+const keysOf = (ingredient: Ingredient): readonly Key[] => {
+  if (hasOwnFoods()) return findKeys(ingredient);
+  const { name, food, portion, card } = ingredient;
+  const line = `${name}\n${food ?? ""}\n${portion ?? ""}\n${card ?? ""}`;
+  const known = keysKept.get(line);
+  if (known !== undefined) return known;
+  if (keysKept.size >= mostKept) keysKept.clear();
+  const keys = findKeys(ingredient);
+  keysKept.set(line, keys);
+  return keys;
+};
+
+const findKeys = (ingredient: Ingredient): readonly Key[] => {
+  const keys: Key[] = [];
   const words = clean(ingredient.name).filter((w) => w !== "the" && w !== "a");
   const put = (key: string, strength: number): void => {
     if (key !== "") keys.push([key, strength]);

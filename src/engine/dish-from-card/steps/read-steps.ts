@@ -27,8 +27,10 @@ type Line = { readonly block: Block; readonly words: Words; readonly clauses: re
 const isFood = (tokens: readonly Token[], i: number): boolean => {
   const one = tokens[i];
   const two = tokens[i + 1];
-  if (one === undefined || one.kind !== "word" || !firstOfFoodNames.has(one.text)) return false;
-  return foodByName.has(one.text) || (two !== undefined && foodByName.has(`${one.text} ${two.text}`));
+  const most = one?.kind === "word" ? firstOfFoodNames.get(one.text) : undefined;
+  if (one === undefined || most === undefined) return false;
+  if (foodByName.has(one.text)) return true;
+  return most > 1 && two !== undefined && foodByName.has(`${one.text} ${two.text}`);
 };
 
 /**

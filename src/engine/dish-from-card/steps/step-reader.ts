@@ -56,7 +56,7 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
     preheat: null,
     ovenCelsius: null,
     heldCold: [],
-    partMembers: (noun) => byPart.get(stem(noun)) ?? [],
+    partMembers: (noun) => (byPart.size === 0 ? [] : (byPart.get(stem(noun)) ?? [])),
     partNamed: (noun) => ingredients[byPart.get(noun)?.[0] ?? -1]?.part ?? null,
     hasParts: byPart.size > 0,
     titleWords: new Set(

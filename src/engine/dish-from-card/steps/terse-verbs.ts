@@ -7,6 +7,8 @@ import { word } from "./verb-reading.ts";
 import { verblessAt } from "./verbless.ts";
 import { beings, joints, nounVerbs, prepositions } from "./word-sets.ts";
 
+const covers = new Set("lid foil cartouche film clingfilm paper beans".split(" "));
+
 /** Orders of kitchen talk that have no verb in its usual place: "the tomatoes go in", "flour in", "hot pan, …", "give it a stir". */
 export const terseAt = (
   tokens: readonly Token[],
@@ -46,10 +48,10 @@ export const terseAt = (
       return make("cook", "add", i + 1, false);
   }
   // "Lid on, …", "foil off", "beans out"
-  const opened = i === 0 || joints.has(word(tokens, i - 1));
-  const closed =
+  const opened = (): boolean => i === 0 || joints.has(word(tokens, i - 1));
+  const closed = (): boolean =>
     tokens[i + 2] === undefined || joints.has(word(tokens, i + 2)) || word(tokens, i + 2) === "for";
-  if (opened && closed && /^(lid|foil|cartouche|film|clingfilm|paper|beans)$/.test(here)) {
+  if (covers.has(here) && opened() && closed()) {
     const next = word(tokens, i + 1);
     if (next === "on" && here !== "beans") return make("cover", "cover", i + 2, false);
     if (next === "off") return make("uncover", "uncover", i + 2, false);
