@@ -87,6 +87,7 @@ describe("lengths and heat as cooks say them", () => {
     ["Reduce to a glaze, 104 on the thermometer.", "reduce c104"],
     ["Get the oven really hot, 220. Roast for an hour.", "preheat c220; roast 60 c220"],
     ["Plunge into boiling salted water for 2 minutes.", "blanch 2"],
+    ["Heat the oven to 250. Tip it into the pot, lid on, 25 minutes.", "preheat c250; add; bake 25 c250"],
     ["Lid on, oven at 140, three hours.", "bake 180 c140"],
     ["Heat the oven to 200. Put it in a tin. Forty minutes.", "preheat c200; put; bake 40 c200"],
     ["Fry it. Pour the stock over. Twenty minutes.", "fry; pour; cook 20"],

@@ -5,7 +5,7 @@ import type { Clause } from "./clauses.ts";
 import type { StepReader } from "./step-reader.ts";
 
 // Words that may mean work in the oven, by what was said before.
-const ovenWork = new Set("cook put add stand cool rest top".split(" "));
+const ovenWork = new Set("cook put add stand cool rest top cover".split(" "));
 
 /**
  * "Turn down to 150 °C, pour the stock around and cook for 4 hours", "turn the oven off and leave it inside": what stands
@@ -56,6 +56,15 @@ export const inOven = (
         (clause.times.length > 0 || clause.cue !== null || clause.core !== null)))
   )
     return { ...chosen, technique: bake, station: "oven", attention: "none" };
+  // "Lid on, 25 minutes", with the oven hot and no fire beneath.
+  if (id === "cover")
+    return clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 10) &&
+      clause.station === null &&
+      (standing || reader.preheat !== null) &&
+      !on &&
+      /\b(pot|casserole|tin|dish|tray|roaster)$/.test(reader.kitchen.current?.called ?? "")
+      ? { ...chosen, technique: bake, station: "oven", attention: "none" }
+      : chosen;
   // "In with the loaves, ten minutes": into the oven that was made hot, when nothing stands on the fire.
   if (
     id === "cook" &&

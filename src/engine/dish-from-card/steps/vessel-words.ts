@@ -45,8 +45,21 @@ export const asksCleanVessel = (clause: Clause): boolean =>
       clean.has(t.text) && /^(the|a|your)$/.test(word(clause, i - 1)) && vessels.has(word(clause, i + 1)),
   );
 
+const bestOf = /^(biggest|largest|widest|heaviest|deepest|smallest)$/;
+
+/** "In your biggest pan", and none was called that yet: it is taken from the shelf. */
+export const asksBestVessel = (reader: StepReader, clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      bestOf.test(t.text) &&
+      /^(the|your|my|our)$/.test(word(clause, i - 1)) &&
+      clause.tokens.slice(i + 1, i + 3).some((w) => vessels.has(w.stem)) &&
+      newestPool(reader.kitchen, (p) => p.called?.includes(t.text) === true) === null,
+  );
+
 /** Words that ask for a vessel of its own: "in another pan", "in a large bowl". */
 export const asksNewVessel = (reader: StepReader, clause: Clause): boolean => {
+  if (asksBestVessel(reader, clause)) return true;
   for (let i = 0; i < clause.tokens.length; i += 1) {
     // "Over the base of a baking dish"
     const here = word(clause, i);
