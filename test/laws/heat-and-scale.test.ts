@@ -173,7 +173,7 @@ describe("amounts that do not go in step", () => {
     ["water that is drained off is used again when the pots are full", 6, 240, "water", 0.01, 0.5],
     ["and its salt with it", 6, 240, "salt", 0.01, 0.5],
     ["but what is cooked in it is not", 6, 240, "spaghetti", 1, 1],
-    ["water goes in step while the pots hold it", 6, 8, "water", 1, 1],
+    ["while the pots hold it, water goes by what it must cover", 6, 8, "water", 0.7, 0.95],
     ["a mould is greased whole, if half of it is filled", 7, 3, "sunflower-oil", 1, 1],
     ["and one for one portion of the six", 7, 1, "sunflower-oil", 1, 1],
     ["gelatine goes with what it sets", 7, 120, "leaf-gelatine", 1, 1],

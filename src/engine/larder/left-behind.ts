@@ -1,4 +1,5 @@
 import type { Action, Dish } from "../model/dish.ts";
+import type { Contents } from "./contents.ts";
 import { reachesAction } from "./cooked-through.ts";
 import { foodById } from "./foods.ts";
 import { techniqueById } from "./techniques.ts";
@@ -21,6 +22,12 @@ export const leftBehind = (dish: Dish, ingredient: number): "none" | "unknown" |
   if (food.shelf === "oils") return goesTo(deepFries) ? "unknown" : "none";
   return salts.includes(food.id) && goesTo(drains) ? "unknown" : "none";
 };
+
+/** What goes on from an action: all of it, but the water that is drained off there. */
+export const afterDraining = (dish: Dish, action: Action, contents: Contents): Contents =>
+  action.technique === "drain"
+    ? new Map([...contents].filter(([, { ingredient }]) => leftBehind(dish, ingredient) !== "all"))
+    : contents;
 
 const salts: readonly string[] = ["salt", "sea-salt-flakes"];
 

@@ -7,6 +7,8 @@ import type { Kitchen } from "../model/sitting.ts";
 import { bathOf, bathTimes } from "./bath.ts";
 import { boiledAway, liquidTimes } from "./boiled-away.ts";
 import { fatTimes, fryingOf } from "./frying-fat.ts";
+import { coverTimes, steepedIn } from "./steeped.ts";
+import { starchTimes, thickenedBy } from "./thickened.ts";
 
 /** From so many times the card on, strong flavours and raising agents are held back. Common practice, no source. */
 const heldBackFrom = 4;
@@ -116,7 +118,8 @@ export type Adjustments = ReadonlyMap<number, Adjustment>;
 
 /**
  * What each line of a card is multiplied by beside the factor, by its place; lines that go in step have none. Salt,
- * thickeners and setting agents go in step: they are shares of what is left of the liquid, and that goes in step. Raising
+ * thickeners and setting agents are shares of what is left of the liquid: water and stock are changed so that it goes in
+ * step, else the thickener is. Raising
  * agents do in equal tins and pieces (J. Pastry, 2013: linear for equal tins, less in broad or deep layers). Never so that
  * a larger factor takes less of anything; nothing at the card's own size.
  */
@@ -131,13 +134,27 @@ export const adjustAmounts = (dish: Dish, factor: number, kitchen: Kitchen): Adj
   const frying = fryingOf(dish);
   if (frying !== null)
     found.set(frying.line, { reason: "panful", factor: fatTimes(frying, factor, kitchen) });
+  for (const { lines, litres, foodKilos } of steepedIn(dish)) {
+    const times = coverTimes(litres, foodKilos, factor);
+    if (times !== 1) for (const place of lines) found.set(place, { reason: "covers", factor: times });
+  }
   const bath = bathOf(dish);
-  const again = bath === null ? 1 : bathTimes(bath, factor, kitchen);
-  if (bath !== null && again !== 1)
-    for (const place of bath.lines) found.set(place, { reason: "bath", factor: again });
+  if (bath !== null) {
+    const covers = coverTimes(bath.litres, bath.foodKilos, factor);
+    const again = bathTimes(bath, factor, kitchen);
+    const least: Adjustment =
+      again < covers ? { reason: "bath", factor: again } : { reason: "covers", factor: covers };
+    for (const place of bath.lines)
+      if (least.factor === 1) found.delete(place);
+      else found.set(place, least);
+  }
   const away = boiledAway(dish);
   if (away !== null)
     for (const place of away.lines)
       found.set(place, { reason: "boils-away", factor: liquidTimes(away, factor, kitchen) });
+  for (const thickened of thickenedBy(dish)) {
+    const times = starchTimes(thickened, factor, kitchen);
+    if (times !== 1) found.set(thickened.line, { reason: "liquid-left", factor: times });
+  }
   return found;
 };

@@ -17,6 +17,8 @@ export type Bath = {
   /** Litres at the card's size: the bath alone, and with the food in it. */
   readonly litres: number;
   readonly withFood: number;
+  /** What is cooked in it, kilos. */
+  readonly foodKilos: number;
 };
 
 const grams = (dish: Dish, place: number): number => dish.ingredients[place]?.grams?.likely ?? 0;
@@ -60,6 +62,12 @@ export const bathOf = (dish: Dish): Bath | null => {
     lines,
     shared: new Set(shared.map((a) => a.id)),
     litres: litresOf(dish, lines),
+    foodKilos:
+      Math.max(
+        ...cooks.map((a) =>
+          linesIn(loads, a).reduce((sum, place) => sum + (lines.has(place) ? 0 : grams(dish, place)), 0),
+        ),
+      ) / 1000,
     withFood: Math.max(...cooks.map((a) => loads.get(a.id)?.litres ?? 0)),
   };
 };

@@ -4,6 +4,7 @@ import type { Adjustments } from "./adjust-amounts.ts";
 import { bathOf } from "./bath.ts";
 import { potsOf } from "./boiled-away.ts";
 import { type Frying, fatAtOnce, fryingOf } from "./frying-fat.ts";
+import { coverTimes } from "./steeped.ts";
 import { type Loads, loadsOf } from "./vessel-loads.ts";
 
 /** A card at a size in a kitchen: what stands in its vessels. */
@@ -31,7 +32,8 @@ export const kitchenWork = (dish: Dish, factor: number, adjustments: Adjustments
     (place, action) => {
       const adjustment = adjustments.get(place);
       const again = adjustment?.reason === "bath" && bath?.shared.has(action) === true;
-      return factor * (adjustment === undefined || again ? 1 : adjustment.factor);
+      if (again) return factor * coverTimes(bath.litres, bath.foodKilos, factor);
+      return factor * (adjustment?.factor ?? 1);
     },
     potsOf(kitchen),
   );

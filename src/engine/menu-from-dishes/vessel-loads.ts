@@ -1,6 +1,7 @@
 import { potSurface, simmerLoss } from "../heat/evaporation.ts";
 import { type Contents, contentsOf } from "../larder/contents.ts";
 import { foodById } from "../larder/foods.ts";
+import { afterDraining } from "../larder/left-behind.ts";
 import { isLiquid } from "../larder/liquids.ts";
 import { techniqueById } from "../larder/techniques.ts";
 import { unlistedWater } from "../larder/unlisted-water.ts";
@@ -58,7 +59,7 @@ export const loadsOf = (
   for (const step of dish.steps)
     for (const action of step.actions) {
       const contents = contentsOf(action, (id) => made.get(id));
-      made.set(action.id, contents);
+      made.set(action.id, afterDraining(dish, action, contents));
       const shares = new Map<number, number>();
       for (const { ingredient, share } of contents.values())
         shares.set(ingredient, Math.min(1, (shares.get(ingredient) ?? 0) + share));

@@ -23,6 +23,10 @@ export type AdjustmentReason =
   | "panful"
   /** Cooking water that is used again for the next batch, with what is in it. */
   | "bath"
+  /** It covers what lies in it: the gaps between are in step, what stands over it goes by the vessel. */
+  | "covers"
+  /** It thickens what is left of a liquid of which a big pot loses less. */
+  | "liquid-left"
   /** Each tin is greased whole. */
   | "tins";
 

@@ -2,6 +2,7 @@ import { tinsOf } from "../heat/card-tins.ts";
 import { tinsTaken } from "../heat/tins-taken.ts";
 import { bigPiecesAmong } from "../larder/big-pieces.ts";
 import { type Contents, contentsOf } from "../larder/contents.ts";
+import { afterDraining } from "../larder/left-behind.ts";
 import { techniqueById } from "../larder/techniques.ts";
 import { unlistedWater } from "../larder/unlisted-water.ts";
 import type { Action, Dish } from "../model/dish.ts";
@@ -27,7 +28,7 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
   const touched = dish.swaps.map((swap) => touchedBy(swap.out, flat));
   const keyOf = (version: Portioned, action: string): string =>
     version.swaps.filter((s) => touched[s]?.has(action)).join("+");
-  const made = madeBy(flat);
+  const made = madeBy(dish, flat);
   const grams = gramsByVersion(work, made);
   const outOf = new Map(versions.map((version) => [version, swappedOut(version, work)] as const));
   const tins = tinsOf(dish);
@@ -204,15 +205,16 @@ const smallest: Lot = {
   taken: null,
 };
 
-/** What stands in the vessel at each action. */
-const madeBy = (flat: Flat): ReadonlyMap<string, Contents> => {
-  const made = new Map<string, Contents>();
-  for (const { action } of flat)
-    made.set(
-      action.id,
-      contentsOf(action, (id) => made.get(id)),
-    );
-  return made;
+/** What stands in the vessel at each action; water that was drained off goes no further. */
+const madeBy = (dish: Dish, flat: Flat): ReadonlyMap<string, Contents> => {
+  const inside = new Map<string, Contents>();
+  const goesOn = new Map<string, Contents>();
+  for (const { action } of flat) {
+    const contents = contentsOf(action, (id) => goesOn.get(id));
+    inside.set(action.id, contents);
+    goesOn.set(action.id, afterDraining(dish, action, contents));
+  }
+  return inside;
 };
 
 const swappedOut = (version: Portioned, work: Work): ReadonlySet<number> =>

@@ -1,4 +1,5 @@
 import { foodById } from "../larder/foods.ts";
+import { isLiquid } from "../larder/liquids.ts";
 import { roundForScales } from "../measure/rounding.ts";
 import type { Dish, Ingredient } from "../model/dish.ts";
 import type { Measured } from "../model/menu.ts";
@@ -47,13 +48,20 @@ const baseOf = (id: string | null): SheetBase | null => {
   return food.shelf === "spices" || /(^|-)salt(-|$)/.test(food.id) ? "taste" : null;
 };
 
+const weights: ReadonlySet<string> = new Set(["g", "kg", "mg", "oz", "lb"]);
+/** A liquid that the card tells by the bottle or the spoon is poured from so many grams on. Common practice, no source. */
+const leastPoured = 100;
+
 const amountOf = (measured: Measured, line: Ingredient | null): SheetAmount | null => {
   // A part of a food (yolks, juice) is weighed as it goes in, not as the wholes that give it.
   const whole = measured.portion === null && line?.weightBasis === "as-purchased";
   const weight = (whole ? measured.asPurchased : measured.edible)?.likely ?? null;
   if (weight === null || weight <= 0) return null;
-  const density = measured.food === null ? null : (foodById(measured.food)?.density ?? null);
-  const pours = line?.amounts.some((amount) => amount.unit !== null && poured.has(amount.unit)) ?? false;
+  const food = measured.food === null ? null : foodById(measured.food);
+  const density = food?.density ?? null;
+  const told = line?.amounts.flatMap(({ unit: own }) => own ?? []) ?? [];
+  const aJug = food !== null && isLiquid(food) && weight >= leastPoured && !told.some((u) => weights.has(u));
+  const pours = told.some((u) => poured.has(u)) || aJug;
   const unit = pours && density !== null && density > 0 ? "ml" : "g";
   const exact = unit === "ml" && density !== null ? weight / density : weight;
   return { unit, value: roundForScales(exact), exact };

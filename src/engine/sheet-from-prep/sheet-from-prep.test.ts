@@ -94,3 +94,11 @@ describe("water that no line lists", () => {
     expect(sheetOf(card, 40).steps.flatMap((s) => s.water ?? [])).toEqual([]);
   });
 });
+
+it("pours what a card tells by the bottle or the fruit, once there is a jug of it", () => {
+  const pears =
+    "Pears\n\nServes 6\n\n6 pears\n1 bottle of red wine\n1 tbsp cider vinegar\n\nMethod\n1. Bring the wine and vinegar to the boil and poach the pears in it for 25 minutes.\n";
+  const units = (covers: number) => sheetOf(pears, covers).lines.map((l) => l.amount?.unit);
+  expect(units(6)).toEqual(["g", "ml", "g"]);
+  expect(units(120)).toEqual(["g", "ml", "ml"]);
+});

@@ -20,6 +20,8 @@ export const adjustmentTexts: { readonly [R in Exclude<AdjustmentReason, "whole-
   "pan-surface": "it films the pan, whose surface grows less than what it holds",
   panful: "it is one panful to fry in, and what the food takes up",
   bath: "what food is lifted from is used again for the next batch",
+  covers: "it has to cover what lies in it, and in a larger vessel less stands over it",
+  "liquid-left": "a larger pot boils away less of its liquid, and it thickens what is left",
   tins: "each tin is greased whole, however full it is",
 };
 
