@@ -37,7 +37,7 @@ const doesSome = new RegExp(
 );
 
 const made =
-  "lo(?:af|aves)|(?:bread |sausage )?rolls?|buns?|baps?|baguettes?|biscuits?|cookies|scones|muffins|(?:cup|fish|crab )?cakes?|tarts?|tartlets|pies?|pasties|pizzas?|balls|canap[e\u00e9]s|slices|wedges|squares|bars|pieces|bites|truffles|meringues|pancakes|cr[e\u00ea]pes|waffles|dough?nuts|jars?|pots?|bottles?|trays?|burgers|patties|meatballs|dumplings|skewers|kebabs|samosas|fritters|(?:small|little|big|large) ones";
+  "lo(?:af|aves)|(?:bread |sausage )?rolls?|buns?|baps?|baguettes?|biscuits?|cookies|scones|muffins|(?:cup|fish|crab )?cakes?|tarts?|tartlets|pies?|pasties|pizzas?|balls|canap[e\u00e9]s|slices|wedges|squares|bars|pieces|bites|truffles|meringues|pancakes|cr[e\u00ea]pes|waffles|dough?nuts|jars?|pots?|bottles?|trays?|burgers|patties|meatballs|dumplings|skewers|kebabs|samosas|fritters|starters|mains|desserts|(?:small|little|big|large) ones";
 // "2 loaves", "40 small ones, 8 people", "6 balls of 260 g": what is made, with nothing said before it.
 const bareMade = new RegExp(
   `^(?:about |around |roughly )?(?:${figure}|an?|one)\\s+(?:x\\s+)?(?:\\d{1,2}\\s?-?(?:cm|in|inch)\\s+)?(?:(?!small ones|little ones|big ones|large ones)(?:small|little|mini|big|large|medium|round|thick|thin|good|individual)\\s+){0,2}(?:${made})(?:\\s+of\\s+(?:about\\s+)?\\d+(?:\\.\\d+)?\\s?(?:g|kg|ml))?(?:\\s+each)?(?:,?\\s+(?:(?:about |for |serves )?${figure}\\s+(?:people|guests|portions|covers|servings|slices|helpings)|(?:cuts?|slices?) into ${figure}(?:\\s+\\p{L}+)?))?[.!]?$`,
@@ -67,6 +67,11 @@ const hasNumber = (words: string): boolean => {
   return false;
 };
 
+const countFirst = new RegExp(
+  `^(?:(?:about|around|roughly|up to|at least|between|for)\\s+){0,2}(?:${figure}|\\d|an?\\s)`,
+  "i",
+);
+
 /** True when the whole of these words states a yield. */
 export const isYield = (written: string): boolean => {
   if (written.length > 120) return false;
@@ -76,6 +81,8 @@ export const isYield = (written: string): boolean => {
   const found = opening.exec(words);
   if (found === null) return false;
   const rest = words.slice(found[0].length);
+  // "Serve 4", and not "Serve, or hold at 65C".
+  if (/\bserve\s*$/i.test(found[0].replace(/[^\p{L}]+$/u, "")) && !countFirst.test(rest)) return false;
   return hasNumber(rest) && rest.split(/\s+/).length <= 12;
 };
 

@@ -49,7 +49,7 @@ const rough = 1.6;
 export const amountBeyondList: Rule = {
   code: "amount-beyond-list",
   check: (dish) => [
-    ...dish.steps.flatMap((step) => piecesBeyond(dish, step)),
+    ...dish.steps.flatMap((step) => [...piecesBeyond(dish, step), ...countBeyond(dish, step)]),
     ...dish.steps.flatMap((step) =>
       [...step.text.matchAll(amount)].flatMap((found) => {
         const size = sizes[unitOf(found[2] ?? "")];
@@ -85,6 +85,31 @@ export const amountBeyondList: Rule = {
     ),
   ],
 };
+
+const counted = /(?<![\d/⁄.,])\b(\d{1,3})\s+of\s+(?:the|your)\s+([\p{L} -]{2,40})/giu;
+
+/** More pieces than the list has: "12 of the pears" of six. */
+const countBeyond = (dish: Dish, step: Step): readonly Finding[] =>
+  [...step.text.matchAll(counted)].flatMap((found) => {
+    const [line, other] = linesOf(dish, (found[2] ?? "").toLowerCase());
+    const own = line?.amounts.find((a) => a.unit === "piece");
+    if (line === undefined || other !== undefined || own === undefined || Number(found[1]) <= own.high)
+      return [];
+    const start = step.span.start + found.index;
+    const span = { start, end: start + (found[1]?.length ?? 0) };
+    return [
+      makeFinding(
+        "amount-beyond-list",
+        dish.source,
+        span,
+        { name: line.name, stated: found[1] ?? "", listed: String(own.likely) },
+        {
+          related: [{ source: dish.source, span: line.span }],
+          fixes: [{ kind: "correct-amount", edits: [replaceWords(span, String(own.likely))] }],
+        },
+      ),
+    ];
+  });
 
 const pieces =
   /\b(\d{1,3})\s+(?:(?:equal|small|large|even|flat|round|neat)\s+)*(balls?|patties|burgers|cakes|fishcakes|pieces|portions|rolls|buns|loaves|sausages|dumplings|cutlets)\s+of\s+(?:about\s+|roughly\s+)?(\d{1,4})\s?g\b/gi;

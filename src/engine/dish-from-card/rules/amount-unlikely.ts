@@ -15,6 +15,7 @@ const leastPoured = 4;
 /** Pieces of one food that nobody counts out for so few guests. Common practice, no source. */
 const mostPieces = 40;
 const mostEach = 12;
+const mostSmall = 50;
 /** Butter, sugar and the like by the piece: a unit was left out. Common practice, no source. */
 const barePieces = 10;
 
@@ -101,6 +102,8 @@ const meantBy = (dish: Dish, i: Ingredient): string | null => {
   if ((unit === "piece" || unit === "clove") && !i.text.includes("%")) {
     if (value > mostPieces && value / guests > mostEach && !small.test(i.name))
       return String(Math.round(value / 100) || 1);
+    if (value > 300 && value / guests > mostSmall && small.test(i.name))
+      return String(Math.round(value / 100));
     if (unit === "clove" && value > mostPieces && value / guests > mostEach)
       return String(Math.round(value / 100) || 1);
     if (unit === "piece" && value >= barePieces && loose.test(i.name) && isBare(dish, i)) return `${value} g`;

@@ -71,6 +71,8 @@ export type MadeHere = {
   readonly names: ReadonlySet<string>;
   /** What the title calls the dish, as stemmed words. */
   readonly title: readonly string[];
+  /** Stemmed names of fruit of which every line takes the same part alone: its juice, its zest. */
+  readonly portions: ReadonlyMap<string, string>;
   /** From where on in the text there is a liquor: whatever was boiled in water gives a broth, what was poached a stock, sugar over heat a syrup. */
   readonly liquors: { readonly stock: number; readonly broth: number; readonly syrup: number };
 };
@@ -80,6 +82,21 @@ export const titleHead = (dish: Dish): string =>
   (dish.title.split(/\b(?:with|without|and|in|on|for|from|of|at|as)\b|[,(&/:]/i)[0] ?? "")
     .trim()
     .toLowerCase();
+
+const citrus = /\b(lemon|lime|orange|grapefruit)s?\b/i;
+
+const portionsOf = (dish: Dish): ReadonlyMap<string, string> => {
+  const found = new Map<string, string>();
+  for (const i of dish.ingredients) {
+    const fruit = citrus.exec(i.text)?.[1]?.toLowerCase();
+    if (fruit === undefined) continue;
+    const said = [/juice/i.test(i.text) ? "juice" : "", /zest|rind|peel/i.test(i.text) ? "zest" : ""].join(
+      "",
+    );
+    found.set(fruit, (found.get(fruit) ?? said) === said ? said : "whole");
+  }
+  return found;
+};
 
 /** Finds the words that name what a card makes. */
 export const madeHere = (dish: Dish): MadeHere => {
@@ -117,6 +134,7 @@ export const madeHere = (dish: Dish): MadeHere => {
     isKind,
     names,
     title: head.map(stem),
+    portions: portionsOf(dish),
     liquors: { stock, broth: Math.min(stock, firstOf(makesBroth)), syrup: firstOf(makesSyrup) },
   };
 };

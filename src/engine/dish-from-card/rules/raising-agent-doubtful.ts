@@ -13,14 +13,19 @@ const isMeal = isFood(
 /** Less than this share of flour is no dough or batter, and the agent has other work (to sharpen, to soften). Common practice, no source. */
 const leastMeal = 0.1;
 
+const isKnown = (dish: Dish): boolean =>
+  !dish.ingredients.some((i) => isMeal(i) && (i.grams === null || i.gramsBasis === "vague"));
+
 /** Flour of a known weight that makes a dough or a batter. */
 const isDough = (dish: Dish): boolean =>
-  !dish.ingredients.some((i) => isMeal(i) && (i.grams === null || i.gramsBasis === "vague")) &&
-  gramsWhere(dish, isMeal) >= leastMeal * gramsWhere(dish, () => true);
+  isKnown(dish) && gramsWhere(dish, isMeal) >= leastMeal * gramsWhere(dish, () => true);
 
 const isSelfRaising = isFood(/self[- ]rais|self[- ]rising/i);
 /** Flour that holds baking powder already takes no more than this of it. Common practice, no source. */
 const mostInSelfRaising = 0.055;
+
+/** Whatever else goes in, no batter takes a part of baking powder to three of flour. Common practice, no source. */
+const neverMore = 0.3;
 
 const agents: readonly AgentShare[] = [
   { agent: isFood(/\bbaking powder\b/i), base: isMeal, usual: 0.04, most: 0.09 },
@@ -37,7 +42,9 @@ export const raisingAgentDoubtful: Rule = {
     agents
       .flatMap((agent) => {
         const raised = agent.most > 0.05 && dish.ingredients.filter(isMeal).every(isSelfRaising);
-        return isDough(dish) ? overdosed(dish, raised ? { ...agent, most: mostInSelfRaising } : agent) : [];
+        if (!isDough(dish))
+          return agent.most > 0.05 && isKnown(dish) ? overdosed(dish, { ...agent, most: neverMore }) : [];
+        return overdosed(dish, raised ? { ...agent, most: mostInSelfRaising } : agent);
       })
       .map(({ line, share, grams }) =>
         makeFinding(

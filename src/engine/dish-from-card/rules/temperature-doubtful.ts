@@ -14,6 +14,8 @@ export const temperatureDoubtful: Rule = {
   check: (dish) => {
     const said = placedActions(dish).flatMap((placed) => {
       const { action, step } = placed;
+      if (action.core !== null && action.core > hottestCore && !sweet.test(`${dish.title} ${step.text}`))
+        return [finding(dish, step, action.span, action.verb, action.core, { low: 50, high: 100 })];
       const stated = action.celsius;
       if (stated === null) return [];
       const was = contradicts(dish, placed);
@@ -36,6 +38,11 @@ export const temperatureDoubtful: Rule = {
     ];
   },
 };
+
+/** The middle of what holds water comes to no more than the boil, °C; sugar alone is hotter. */
+const hottestCore = 103;
+const sweet =
+  /sugar|syrup|caramel|jam|marmalade|toffee|honey|praline|brittle|fudge|jelly|nougat|glaze|oil\b/i;
 
 const finding = (
   dish: Dish,
@@ -66,6 +73,15 @@ const hotOven = /\b(?:pizza|tandoor|stone|wood|blowtorch|kamado)\b/i;
 
 /** Figures in °C that nothing in a kitchen comes to. */
 const beyondAny = (dish: Dish, step: Step): readonly Finding[] => {
+  const inside =
+    /\b(?:core|middle|cent(?:re|er)|internal(?:ly)?|inside)\b(?! (?:of|rack|shelf|the oven))[^.\d]{0,20}(\d{3})\s*(?:°|º|˚|degrees?)?\s*C\b/i.exec(
+      step.text,
+    );
+  if (inside !== null && Number(inside[1]) > hottestCore && !sweet.test(`${dish.title} ${step.text}`)) {
+    const start = step.span.start + inside.index;
+    const span = { start, end: start + inside[0].length };
+    return [finding(dish, step, span, "heat", celsius(Number(inside[1])), { low: 50, high: 100 })];
+  }
   const found = /\b(\d{3,4})\s*(?:°|º|˚|degrees?)?\s*C\b/.exec(step.text);
   const stated = Number(found?.[1] ?? 0);
   if (found === null || stated <= (hotOven.test(dish.text) ? hottestStone : hottest)) return [];

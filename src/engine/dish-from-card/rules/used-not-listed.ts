@@ -130,7 +130,9 @@ const unlistedFirst = (
       while (/^(?:,|and|the|some|then)$/.test(tokens[at]?.text ?? "")) at += 1;
       const token = tokens[at];
       const own = nameAt(tokens, at, names);
-      const isVerb = verbReadings(token?.text ?? "").some((r) => r.form === "base");
+      // "Cream in, then the rice": a food, though creaming is an order too.
+      const isIn = tokens[at + 1]?.text === "in" && /^[,.;]?$/.test(tokens[at + 2]?.text ?? "");
+      const isVerb = !isIn && verbReadings(token?.text ?? "").some((r) => r.form === "base");
       const hit = own === null && !isVerb ? foodAt(tokens, at) : null;
       const last = tokens[(hit?.to ?? 1) - 1];
       if (token === undefined || (own === null && hit === null)) break;
@@ -147,7 +149,8 @@ const unlistedFirst = (
       }
       at = own?.to ?? hit?.to ?? at + 1;
     }
-    return at > start && leadsIn.test(tokens[at]?.text ?? "") ? found : [];
+    const timed = tokens[at - 1]?.text === "," && /^\d/.test(tokens[at]?.text ?? "");
+    return at > start && (timed || leadsIn.test(tokens[at]?.text ?? "")) ? found : [];
   });
 };
 
@@ -335,6 +338,7 @@ const isNamed = (
   const head = stems.at(-1) ?? "";
   const told = stems.slice(0, -1).filter((w) => !plainKinds.has(w));
   const isOwn = told.every((w) => names.has(w) || made.names.has(w));
+  if (onlyOther(head, told, made)) return false;
   if ((head === "stock" || head === "broth" || head === "syrup") && place >= made.liquors[head] && isOwn)
     return true;
   if ((made.isKind(head) || (forms.has(head) && told.length > 0)) && isOwn) return true;
@@ -344,6 +348,11 @@ const isNamed = (
   // "Olive oil" where the list has sesame oil: another food of the same head. Plain words ("the warm milk") tell no kind.
   return names.has(head) && told.every((w) => names.has(w));
 };
+
+/** "Lime juice" where the list has the zest of limes alone, and the other way round. */
+const onlyOther = (head: string, told: readonly string[], made: MadeHere): boolean =>
+  (head === "juice" || head === "zest") &&
+  told.some((w) => made.portions.get(w) === (head === "juice" ? "zest" : "juice"));
 
 // What a food is cut into or gives: "bread slices" where bread is listed.
 const forms: ReadonlySet<string> = new Set(
