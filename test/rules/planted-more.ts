@@ -1,7 +1,4 @@
-import type { Code } from "#engine/index.ts";
-import type { Planted } from "./planted.ts";
-
-const slip = (card: string, from: string, to: string, code: Code): Planted => ({ card, from, to, code });
+import { type Planted, slip } from "./planted.ts";
 
 /** More slips in the clean cards: lines left out that the method names by their kind, units mixed up, scales mixed up, keeping. */
 export const plantedMore: readonly Planted[] = [

@@ -8,7 +8,13 @@ export type Planted = {
   readonly code: Code;
 };
 
-const slip = (card: string, from: string, to: string, code: Code): Planted => ({ card, from, to, code });
+/** One slip: the card, the words, what they become, the code that should be said. */
+export const slip = (card: string, from: string, to: string, code: Code): Planted => ({
+  card,
+  from,
+  to,
+  code,
+});
 
 /** Slips as cooks make them: a figure mistyped, a line forgotten, a step out of order, a hazard overlooked. */
 export const planted: readonly Planted[] = [
