@@ -42,6 +42,12 @@ const choose = (
     });
     if (equal.length === 1) best = equal;
   }
+  // No part is spoken of, and the dish itself lists it beside a part: the coffee of the cake, not that of its icing.
+  if (wanted === null && best.length > 1) {
+    const own = best.filter((c) => reader.ingredients[c.ingredient]?.part === null);
+    const there = own.some((c) => isLeft(c.ingredient) || poolOf(reader, c.ingredient) !== null);
+    if (own.length > 0 && own.length < best.length && there) best = own;
+  }
   // "Salt and pepper" is never the vegetable.
   if (mention.isPepper)
     best = best.filter(
@@ -148,7 +154,9 @@ const shareTaken = (
       return share > 0.97 && share < 1.03 ? 1 : share;
     }
     case "some":
-      return (reader.restLater[ingredient] ?? 0) > 0 ? left / 2 : left;
+      if ((reader.restLater[ingredient] ?? 0) > 0) return left / 2;
+      // "Brush with a little of the yolk", and later "whisk the yolks".
+      return p.little && (reader.toCome[ingredient] ?? 0) > 0 ? Math.min(left, 0.1) : left;
     case "plain":
       return unstated(reader, ingredient, left, all);
   }
@@ -190,6 +198,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
       clause.tokens[mention.to]?.text ?? "",
     );
     for (const ingredient of choose(reader, mention, part, clause.partHint)) {
+      reader.toCome[ingredient] = (reader.toCome[ingredient] ?? 0) - 1;
       const said = portionOf(reader, mention, ingredient);
       // "Take the legs off the pheasant": the rest of it stays as it is.
       if (
@@ -211,6 +220,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
       const seenAs = portion === null ? `${ingredient}` : `${ingredient}:${portion}`;
       if (seen.has(seenAs)) continue;
       seen.add(seenAs);
+      seen.add(`${ingredient}#`);
       const left = reader.remaining[ingredient] ?? 0;
       const place = { from: mention.from, to: mention.to };
       if (portion !== null) {
@@ -255,7 +265,8 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
       if (
         clause.hit?.technique.id === "grease" &&
         mention.portioning.kind === "plain" &&
-        (reader.namedAlone[ingredient] ?? 0) > 1
+        ((reader.namedAlone[ingredient] ?? 0) > 1 ||
+          mention.candidates.filter((c) => c.strength >= 4).length > 1)
       )
         share = Math.min(share, 0.05);
       if (!explicit && share <= enough) share = 1;

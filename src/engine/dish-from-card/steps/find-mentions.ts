@@ -10,7 +10,7 @@ type Portioning =
   | { readonly kind: "share"; readonly share: number }
   | { readonly kind: "rest" }
   /** "some", "a little": a part that no number states. */
-  | { readonly kind: "some" }
+  | { readonly kind: "some"; readonly little: boolean }
   | { readonly kind: "amount"; readonly value: number; readonly unit: string }
   /** Nothing is said: all that is left. */
   | { readonly kind: "plain" };
@@ -151,6 +151,11 @@ const isSmall = (text: string): boolean =>
     text,
   );
 
+const isLittle = (text: string): boolean =>
+  /^(little|bit|splash|pinch|knob|drizzle|dash|touch|drop|drops|smear|sprinkle|sprinkling|dusting|pinches)$/.test(
+    text,
+  );
+
 /** What stands before a name says how much of it is meant. */
 const portioningBefore = (
   tokens: readonly Token[],
@@ -179,7 +184,7 @@ const portioningBefore = (
     }
     if (here === "other" && fractions[word(tokens, at + 1)] !== undefined) return { kind: "rest" };
     if (/^(all|both|whole|entire)$/.test(here)) return { kind: "plain" };
-    if (isSmall(here)) return { kind: "some" };
+    if (isSmall(here)) return { kind: "some", little: isLittle(here) };
     const part = fractions[here];
     if (part !== undefined) {
       // "half the butter", "half of it": the fraction stands right before what it divides.
@@ -281,7 +286,9 @@ export const findMentions = (
     // "Reserving a cup of the cooking water": it comes from the pot.
     const fromPot =
       (potWords.test(prev) || (found.to > i + 1 && potWords.test(word(tokens, i)))) &&
-      /^(water|liquid|milk|stock|liquor)$/.test(word(tokens, found.to - 1));
+      /^(water|liquid|milk|stock|liquor)$/.test(word(tokens, found.to - 1)) &&
+      // The list itself says "boiling water".
+      !(found.to > i + 1 && (found.candidates[0]?.strength ?? 0) >= 5);
     // "A ladle of the pasta water": water from the pot, and no pasta.
     if (
       /^(water|liquid|liquor)$/.test(next) &&

@@ -118,7 +118,13 @@ export const inColdWater = (clause: Clause): boolean =>
 /** "Take the oil up to 55", "bring the milk to 80": it is heated, or left to cool. */
 export const takenTo = (clause: Clause): string | null => {
   const [setting] = clause.settings;
-  if (setting === undefined || setting.from < clause.verbTo || clause.mentions.length === 0) return null;
+  if (setting === undefined || setting.from < clause.verbTo) return null;
+  // "Bring it down to 43": what is in hand cools.
+  const down = clause.tokens.some((t, i) => i >= clause.verbAt && i < setting.from && t.text === "down");
+  if (clause.mentions.length === 0)
+    return down && setting.celsius < 70 && /^(take|bring|get|let)\b/.test(clause.hit?.verb ?? "")
+      ? "cool"
+      : null;
   if (!/^(take|bring|get|carry)\b/.test(clause.hit?.verb ?? "") || clause.station !== null) return null;
   let at = setting.from - 1;
   while (/^(about|around|just|roughly)$/.test(clause.tokens[at]?.text ?? "")) at -= 1;

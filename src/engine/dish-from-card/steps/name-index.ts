@@ -185,6 +185,7 @@ const findKeys = (ingredient: Ingredient): readonly Key[] => {
   };
   const joined = words.join(" ");
   put(joined, 5);
+  for (const state of ingredient.state) put(`${clean(state).join(" ")} ${joined}`, 5);
   for (let i = 1; i < words.length; i += 1) put(words.slice(i).join(" "), 4 - i * 0.1);
   const of = words.indexOf("of");
   if (of > 0) put(words.slice(of + 1).join(" "), 4);

@@ -25,6 +25,15 @@ export const notSaid = (
     return fresh.every((f) => isFat(f.ingredient)) ? mainLine(reader) : [];
   if (/^(fry|deep-fry)$/.test(id))
     return fresh.length > 0 || current !== null ? deepFat(reader, clause, current) : [];
+  // "Colour hard in the oil": the one piece of meat, though only its fat is named.
+  if (
+    fresh.length > 0 &&
+    named === 0 &&
+    /^(sear|brown|fry)$/.test(id) &&
+    fresh.every((f) => isFat(f.ingredient)) &&
+    (current === null || onlySeasons(reader, current))
+  )
+    return untouchedMain(reader);
   if (fresh.length > 0) return [];
   // "Pound the garlic and rub it all over": over the one piece of meat or fish of the list, when it lies there untouched.
   if (id === "rub" && coversAll(clause)) return untouchedMain(reader);

@@ -14,12 +14,21 @@ const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? ""
 /** A pronoun of a clause means what is in hand. */
 export const hasPronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
   // "The onions go in, let them soften": the pronoun means what was just named.
-  !fresh.some((f) => f.from < clause.verbAt) && hasBarePronoun(clause);
+  !fresh.some((f) => f.from < clause.verbAt) && hasBarePronoun(clause, fresh);
 
 const pointers = new Set("this that these those".split(" "));
 
-const hasBarePronoun = (clause: Clause): boolean =>
+const hasBarePronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
   clause.tokens.some((t, i) => {
+    // "Whisk everything for the glaze": those lines, and nothing that is in hand.
+    if (fresh.some((f) => f.from === i)) return false;
+    // "Clarify the butter, twenty minutes or so, and have it at 60": what was named in this breath.
+    if (
+      /^(it|them)$/.test(t.text) &&
+      fresh.some((f) => f.from > clause.verbAt && f.to <= i) &&
+      /^(have|keep|hold|leave)$/.test(word(clause, i - 1))
+    )
+      return false;
     // "Whip the cream until it holds": the cue speaks of what was named.
     if (clause.cueAt !== null && i >= clause.cueAt.from && i < clause.cueAt.to) return false;
     return pointers.has(t.text)

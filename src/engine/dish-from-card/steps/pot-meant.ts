@@ -7,6 +7,14 @@ import { pans } from "./word-sets.ts";
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
 
+/** What the cook has in hand. "Heat a griddle. Brush each flatbread with oil": the hot pan is empty, and what was got ready is meant. */
+export const inHand = ({ kitchen }: StepReader, id: string): Pool | null => {
+  const emptyPan = kitchen.current?.primed === true && kitchen.current.contents.size === 0;
+  return emptyPan && /^(brush|rub|season|drizzle|sprinkle|salt|roll-out|shape)$/.test(id)
+    ? (newestPool(kitchen, (p) => p.contents.size > 0) ?? kitchen.current)
+    : kitchen.current;
+};
+
 /** The pot that a clause means which names no food: by the fire it goes back to, or by its vessel; null where it is the one in hand. */
 export const potMeant = (reader: StepReader, clause: Clause, id: string): Pool | null => {
   const { kitchen } = reader;

@@ -4,6 +4,11 @@ import { actions, uses } from "../../../../test/help/read-method.ts";
 describe("what lies in which pot", () => {
   it.each<[ingredients: string, method: string, expected: readonly string[]]>([
     [
+      "mussels, butter, shallots",
+      "Scrub and debeard the mussels. Melt the butter in your biggest pan. Sweat the shallots. Add the mussels to the pan.",
+      ["mussels", "s1a1", "butter", "shallots, s1a3", "s1a4, s1a2"],
+    ],
+    [
       "lamb shanks, red wine, onions",
       "Marinate the lamb shanks in the wine. Lift the meat out, pat it dry and keep the wine. Brown the lamb.",
       ["lamb shanks, red wine", "s1a1", "s1a2", "s1a1", "s1a3"],
@@ -59,6 +64,28 @@ describe("what lies in which pot", () => {
       ["celeriac", "lemon×0.94, s1a1"],
     ],
     ["pears, sugar", "Cook the pears. Cut a circle of paper and lay it on top.", ["pears", "", "s1a1"]],
+    [
+      "yolks, sugar",
+      "Brush with a little of the yolks. Whisk the yolks and the sugar.",
+      ["yolks×0.1", "yolks×0.9, sugar"],
+    ],
+    ["potatoes, nutmeg", "Bake the potatoes. Grate the nutmeg over the top.", ["potatoes", "nutmeg, s1a1"]],
+    [
+      "flour, oil: 2000 ml",
+      "Roll out the flour and cut into rings. Heat the oil. Fry 3 at a time, letting the oil come back to 180.",
+      ["flour", "s1a1", "oil", "s1a3, s1a2"],
+    ],
+    [
+      "vinegar, shallots, butter",
+      "Boil the vinegar and the shallots. Clarify the butter, twenty minutes, and have it at 60.",
+      ["vinegar, shallots", "butter"],
+    ],
+    ["lamb neck, rapeseed oil", "Colour hard in the oil. Out.", ["rapeseed oil, lamb neck", "s1a1"]],
+    [
+      "potatoes, lettuce, vinaigrette",
+      "Fry the potatoes. Dress the lettuce with the vinaigrette.",
+      ["potatoes", "lettuce, vinaigrette"],
+    ],
     ["beetroot, vinegar", "Roast the beetroot. Wash the jars. Slice it.", ["beetroot", "", "s1a1"]],
   ])("%s | %s", (ingredients, method, expected) => {
     expect(uses(ingredients, method)).toEqual(expected);

@@ -15,6 +15,8 @@ export type StepReader = {
   readonly remaining: number[];
   /** Clauses still to come that take "the rest" of a line, by ingredient. */
   readonly restLater: number[];
+  /** How often lines are still to be named. */
+  readonly toCome: number[];
   /** How often the method calls a line by a name that no other line bears. */
   readonly namedAlone: number[];
   /** The line of which only a part was taken last; null when none was. */
@@ -51,6 +53,7 @@ export const newStepReader = (ingredients: readonly Ingredient[], title: string)
     kitchen: { pools: [], current: null, emptied: null, names: new Set(), turn: 0, split: null },
     remaining: ingredients.map(() => 1),
     restLater: ingredients.map(() => 0),
+    toCome: ingredients.map(() => 0),
     namedAlone: ingredients.map(() => 0),
     lastPart: null,
     preheat: null,
@@ -86,6 +89,9 @@ export const countRests = (reader: StepReader, clauses: readonly Clause[]): void
       if (first !== undefined && (second === undefined || second.strength < first.strength - 0.05))
         reader.namedAlone[first.ingredient] = (reader.namedAlone[first.ingredient] ?? 0) + 1;
       const named = first?.ingredient ?? -1;
+      for (const { ingredient, strength } of mention.candidates)
+        if (strength >= (first?.strength ?? 0) - 0.05)
+          reader.toCome[ingredient] = (reader.toCome[ingredient] ?? 0) + 1;
       // "Brown the butter … fold in two thirds of it … the remaining butter": the rest of what was made of all of it.
       if (mention.portioning.kind === "plain") whole.add(named);
       if (mention.portioning.kind === "share" && whole.has(named)) parted.add(named);

@@ -77,6 +77,7 @@ export const takeClasses = (
     const open = inPart.filter(
       (m) =>
         !seen.has(`${m}`) &&
+        !seen.has(`${m}#`) &&
         (reader.remaining[m] ?? 0) > enough &&
         !(found.kind !== "class" && reader.ingredients[m]?.purpose !== null),
     );

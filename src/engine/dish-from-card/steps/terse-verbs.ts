@@ -57,6 +57,11 @@ export const terseAt = (
     if (next === "off") return make("uncover", "uncover", i + 2, false);
     if (next === "out" && here === "beans") return make("take-out", "take out", i + 2, false);
   }
+  // "Out." after the pan; "boil, skim, lid."
+  if (here === "out" && i === 0 && /^(|,|then|and)$/.test(word(tokens, 1)))
+    return make("take-out", "take out", 1, false);
+  if (here === "lid" && hits.length > 0 && word(tokens, i - 1) === "," && word(tokens, i + 1) === "")
+    return make("cover", "cover", i + 1, false);
   // "Lid on, oven 150 °C, 2 1/2 hours."
   if (
     here === "oven" &&

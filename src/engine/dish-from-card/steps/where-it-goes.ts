@@ -49,7 +49,9 @@ export const goesIn = (clause: Clause): boolean => {
     (t, i) =>
       i > clause.verbTo &&
       (t.text === "over" || t.text === "in" || t.text === "through") &&
-      (i === end || /^[,(]$/.test(word(clause, i + 1))),
+      (i === end ||
+        /^([,(]|and|then)$/.test(word(clause, i + 1)) ||
+        (t.text === "over" && word(clause, i + 1) === "the" && /^(top|lot)$/.test(word(clause, i + 2)))),
   );
   if (closes > 0 && clause.mentions.some((m) => m.to === closes)) return true;
   if (!particle.test(next)) return false;

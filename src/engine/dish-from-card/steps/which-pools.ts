@@ -15,11 +15,12 @@ import {
   onTheFire,
 } from "./pool-words.ts";
 import { latestPool, livePools, newestPool, type Pool } from "./pools.ts";
-import { potMeant, stirredInto } from "./pot-meant.ts";
+import { inHand, potMeant, stirredInto } from "./pot-meant.ts";
 import type { StepReader } from "./step-reader.ts";
 import type { Again, Fresh } from "./taken.ts";
 import {
   articleOf,
+  asksBestVessel,
   asksCleanVessel,
   asksNewVessel,
   heatsEmptyVessel,
@@ -72,12 +73,7 @@ export const poolsOf = (
 ): readonly Pool[] => {
   const { kitchen } = reader;
   const { technique } = chosen;
-  // "Heat a griddle. Brush each flatbread with oil": the hot pan is empty, and what was got ready is meant.
-  const emptyPan = kitchen.current?.primed === true && kitchen.current.contents.size === 0;
-  const current =
-    emptyPan && /^(brush|rub|season|drizzle|sprinkle|salt|roll-out|shape)$/.test(technique.id)
-      ? (newestPool(kitchen, (p) => p.contents.size > 0) ?? kitchen.current)
-      : kitchen.current;
+  const current = inHand(reader, technique.id);
   // A further stretch of the same work; "hot pan, oil, 3 minutes": what is in hand goes in.
   if (clause.again || (clause.hit?.verb === "fry" && pans.has(word(clause, clause.verbAt))))
     return unique([current]);
@@ -96,11 +92,12 @@ export const poolsOf = (
   const over = named.length === 0 && fresh.length === 0 ? laidUnder(reader, clause, chosen, current) : null;
   if (over !== null) return unique([over, current]);
   const target = named.find((n) => isTarget(clause, n.from));
-  const vesselPool = asksCleanVessel(clause)
-    ? null
-    : sameVessel(clause) || /^(the|your|that)$/.test(articleOf(clause))
-      ? poolInVessel(reader, clause)
-      : null;
+  const vesselPool =
+    asksCleanVessel(clause) || asksBestVessel(reader, clause)
+      ? null
+      : sameVessel(clause) || /^(the|your|that)$/.test(articleOf(clause))
+        ? poolInVessel(reader, clause)
+        : null;
   // "Mash with the butter": what is in hand is mashed.
   const pronoun =
     hasPronoun(clause, fresh) ||
@@ -302,8 +299,14 @@ export const poolsOf = (
     named.every((n) => n.pool !== current && behindWith(clause, n.from))
   )
     return unique([...named.map((n) => n.pool), current]);
-  if (named.length > 0) {
-    const base = named.map((n) => n.pool);
+  // "Fry 3 at a time, letting the oil come back to 180": its fat alone is named.
+  const onlyFat =
+    named.length > 0 &&
+    current?.primed === true &&
+    named.every((n) => n.pool === current) &&
+    fresh.length === 0;
+  const base = named.map((n) => n.pool);
+  if (named.length > 0 && !(onlyFat && /^(fry|deep-fry)$/.test(technique.id))) {
     if (vesselPool !== null && burners.has(chosen.station)) return unique([...base, vesselPool]);
     if (pronoun && current !== null && clause.tokens.some((t) => t.text === "it" || t.text === "them"))
       return unique([current, ...base]);
@@ -311,14 +314,7 @@ export const poolsOf = (
       ? unique([current, ...base])
       : unique(base);
   }
-  const bathed =
-    technique.id === "marinate" && fresh.length === 0
-      ? inMarinade(
-          reader,
-          named.map((n) => n.pool),
-          current,
-        )
-      : null;
+  const bathed = technique.id === "marinate" && fresh.length === 0 ? inMarinade(reader, base, current) : null;
   if (bathed !== null) return unique(bathed);
   const drained =
     technique.id === "drain" && fresh.length === 0 && !pronoun ? onTheFire(reader, current) : null;
@@ -333,7 +329,7 @@ export const poolsOf = (
   // "Heat the oil. Fry in batches": what was shaped, cut or coated goes in.
   if (
     fresh.length === 0 &&
-    !pronoun &&
+    (!pronoun || onlyFat) &&
     current?.primed === true &&
     /^(fry|deep-fry|stir-fry)$/.test(technique.id)
   ) {

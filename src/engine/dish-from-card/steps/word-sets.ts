@@ -149,4 +149,4 @@ export const carriers = new Set(
 );
 
 /** Techniques that are done to the food that is named, beside the pot. */
-export const onObject = new Set("season salt dip bread".split(" "));
+export const onObject = new Set("season salt dip bread dress".split(" "));
