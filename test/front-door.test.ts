@@ -33,6 +33,8 @@ it("is a written list of values", () => {
     "minutes",
     "moment",
     "ownFoods",
+    "planTaken",
+    "progressAt",
     "rateNamed",
     "readCard",
     "regions",

@@ -14,6 +14,8 @@ export type LoadedSitting = {
   readonly findings: readonly Finding[];
   readonly remarks: readonly Remark[];
   readonly textOf: (file: string) => string | null;
+  /** A finding on the sitting or one of its cards, with its place in the file. */
+  readonly remarkOf: (finding: Finding) => Remark;
 };
 
 /** Why a path cannot be read, in words. */
@@ -64,16 +66,24 @@ export const loadSitting = async (
   const problems = read.problems.map((problem) =>
     remarkOfProblem({ ...problem, place: toPath(problem.place) }),
   );
-  if (read.sitting === null) return { read, evening: null, findings: [], remarks: problems, textOf };
-  const { value, findings } = runEvening(read.sitting, read.cards, effort);
   const files = new Map(
     read.cards.map((card) => [card.source, { file: resolve(card.file), text: card.text }]),
   );
-  const remarks = findings.map((finding) => {
+  const remarkOf = (finding: Finding): Remark => {
     const card = files.get(finding.source);
     if (card !== undefined)
       return remarkOfFinding(finding, placesIn(card.file, card.text)(finding.span.start, finding.span.end));
     return remarkOfFinding(finding, toPath(read.placeOf(finding.path ?? "")));
-  });
-  return { read, evening: value, findings, remarks: [...problems, ...remarks], textOf };
+  };
+  if (read.sitting === null)
+    return { read, evening: null, findings: [], remarks: problems, textOf, remarkOf };
+  const { value, findings } = runEvening(read.sitting, read.cards, effort);
+  return {
+    read,
+    evening: value,
+    findings,
+    remarks: [...problems, ...findings.map(remarkOf)],
+    textOf,
+    remarkOf,
+  };
 };

@@ -122,7 +122,15 @@ export type {
   Purchase,
   PurchaseLine,
 } from "./model/purchase.ts";
-export type { Moved, Overrun, Progress } from "./model/rest.ts";
+export type {
+  Moved,
+  Overrun,
+  OverrunKind,
+  Overtime,
+  Progress,
+  Stuck,
+  Told,
+} from "./model/rest.ts";
 export type { CourseRisk, Risk, WatchedTask } from "./model/risk.ts";
 export type { CriticalLimit, SafetyPoint, SafetySheet } from "./model/safety.ts";
 export type { Sheet, SheetAmount, SheetEquipment, SheetLine, SheetPieces, SheetStep } from "./model/sheet.ts";
@@ -170,6 +178,8 @@ export {
 export { type CourseChain, chainOf, courseChains, type Link } from "./plan-from-prep/chain.ts";
 export type { ExplainEffort } from "./plan-from-prep/explain-plan.ts";
 export type { PlanEffort, PlanProgress } from "./plan-from-prep/plan-effort.ts";
+export { planTaken } from "./rest-from-plan/plan-taken.ts";
+export { progressAt } from "./rest-from-plan/progress-at.ts";
 export type { RiskEffort } from "./risk-from-plan/risk-from-plan.ts";
 export type { Project, ProjectAnswer, ProjectEffort, ProjectStatus } from "./search/project/project.ts";
 export { solveProject } from "./search/project/solve-project.ts";

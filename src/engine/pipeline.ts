@@ -1,6 +1,7 @@
 import { cardFromText } from "./card-from-text/card-from-text.ts";
 import { brokenFindings } from "./check-from-plan/broken-findings.ts";
 import { checkFromPlan } from "./check-from-plan/check-from-plan.ts";
+import { checkNight } from "./check-from-plan/check-night.ts";
 import { costFromPurchase } from "./cost-from-purchase/cost-from-purchase.ts";
 import { declarationFromMenu } from "./declaration-from-menu/declaration-from-menu.ts";
 import { declareDish } from "./declaration-from-menu/declare-dish.ts";
@@ -18,9 +19,17 @@ import type { Load } from "./model/load.ts";
 import type { Menu } from "./model/menu.ts";
 import type { Outcome } from "./model/outcome.ts";
 import type { Plan } from "./model/plan.ts";
-import type { Prep } from "./model/prep.ts";
+import type { Prep, TaskId } from "./model/prep.ts";
 import type { Cost, Purchase } from "./model/purchase.ts";
-import type { Moved, Overrun, Progress } from "./model/rest.ts";
+import {
+  allowances,
+  type Moved,
+  type Overrun,
+  type Overtime,
+  type Progress,
+  type Rest,
+  type Stuck,
+} from "./model/rest.ts";
 import type { Risk } from "./model/risk.ts";
 import type { SafetySheet } from "./model/safety.ts";
 import type { Sheet } from "./model/sheet.ts";
@@ -28,15 +37,19 @@ import type { Kitchen, Region, Sitting } from "./model/sitting.ts";
 import type { SourceId } from "./model/span.ts";
 import type { WriteUp } from "./model/write-up.ts";
 import { type ExplainEffort, explainPlan } from "./plan-from-prep/explain-plan.ts";
-import { followPlan } from "./plan-from-prep/follow-plan.ts";
+import { followPlan, planOfPlaces } from "./plan-from-prep/follow-plan.ts";
 import type { PlanEffort } from "./plan-from-prep/plan-effort.ts";
 import { planFromPrep, planWork } from "./plan-from-prep/plan-from-prep.ts";
 import { planWithSpare } from "./plan-from-prep/plan-with-spare.ts";
 import { prepFromMenu } from "./prep-from-menu/prep-from-menu.ts";
 import { washingAfter } from "./prep-from-menu/washing-after.ts";
 import { purchaseFromMenu } from "./purchase-from-menu/purchase-from-menu.ts";
+import { asNeeded, overtimeOf } from "./rest-from-plan/as-needed.ts";
 import { changesBetween } from "./rest-from-plan/changes-between.ts";
+import { isOfSafety, nightFindings } from "./rest-from-plan/night-findings.ts";
 import { restFromPlan } from "./rest-from-plan/rest-from-plan.ts";
+import { stuckTasks } from "./rest-from-plan/stuck.ts";
+import { waitsOver } from "./rest-from-plan/waits-over.ts";
 import { type RiskEffort, riskFromPlan } from "./risk-from-plan/risk-from-plan.ts";
 import { safetyFromPlan } from "./safety-from-plan/safety-from-plan.ts";
 import { sheetFromPrep } from "./sheet-from-prep/sheet-from-prep.ts";
@@ -171,37 +184,91 @@ export type Replanned = {
   readonly plan: Plan;
   /** What stands otherwise than before, in order of time. */
   readonly changes: readonly Moved[];
-  /** What has waited too long already. */
+  /** What waits longer than its limit. */
   readonly overruns: readonly Overrun[];
+  /** Who is needed after the end of the shift. */
+  readonly overtime: readonly Overtime[];
+  /** Work that has no place whatever is moved, and why. */
+  readonly stuck: readonly Stuck[];
+  /** Running work that cannot go on at once. */
+  readonly held: readonly TaskId[];
 };
 
 /**
- * Plans the rest of a night from how far it is. At once it keeps the plan's own order and pushes what must be pushed;
- * where a course is then late or work has no place, it looks for a better one from there, `effort.tries` long, and takes
- * it only if it lands the courses sooner.
+ * Plans the rest of a night from how far it is: always all of it, unless what it needs is gone. The plan's own order is
+ * kept and pushed as far as it must be. First every limit is kept; where that cannot be, food that is cooked or cooking
+ * waits beyond its limit, which is told, rather than that its course does not go; then cooks stay on. What has not begun
+ * keeps its limits: nothing is cooked to be spoiled. Where a course is then late, a better plan is looked for, `effort.tries`
+ * long: first with fewer minutes over a limit of safety, then with guests waiting less, then with food waiting less.
  */
 export const replan = (
   { prep, plan }: Pick<Evening, "prep" | "plan">,
   progress: Progress,
   effort: PlanEffort = firstEffort,
 ): Outcome<Replanned, Finding> => {
-  const rest = restFromPlan(prep, plan, progress);
-  const pushed = followPlan(rest.prep, rest.pushed, { ...effort, tries: 0 });
-  const better =
-    effort.tries > 0 && troubleOf(pushed.value) > 0
-      ? [followPlan(rest.prep, rest.pushed, effort), planFromPrep(rest.prep, effort)]
-      : [];
-  const chosen = better.reduce((a, b) => (troubleOf(b.value) < troubleOf(a.value) ? b : a), pushed);
-  const violations = checkFromPlan(rest.prep, chosen.value);
+  const priced = (rest: Rest, own: Prep, found: Plan) => {
+    const overruns = waitsOver(prep, progress, found.placed);
+    const broken = checkFromPlan(own, found).length;
+    return { rest, prep: own, plan: found, overruns, price: [broken, ...nightPrice(found, overruns)] };
+  };
+  type Night = ReturnType<typeof priced>;
+  /** The better of the plan's own order, pushed, and of what can stay put in with the rest around it. */
+  const atOnce = (rest: Rest): Night => {
+    const own = asNeeded(rest, rest.pushed);
+    const pushed = priced(rest, own, planOfPlaces(own, rest.pushed).value);
+    if (noTrouble(pushed.price)) return pushed;
+    const around = [rest.pushed, rest.asBefore].map((places) => {
+      const { value } = followPlan(rest.prep, places, { ...effort, tries: 0 });
+      return priced(rest, asNeeded(rest, value.placed), value);
+    });
+    return around.reduce((found, next) => (cheaper(next.price, found.price) ? next : found), pushed);
+  };
+  let best = atOnce(restFromPlan(prep, plan, progress));
+  for (const allow of allowances.slice(1)) {
+    if ((best.price[0] ?? 0) + (best.price[1] ?? 0) === 0) break;
+    const next = atOnce(restFromPlan(prep, plan, progress, allow));
+    if (cheaper(next.price, best.price)) best = next;
+  }
+  if (effort.tries > 0 && !noTrouble(best.price)) {
+    // No limit gives more than it has to already.
+    const { rest, prep: own, plan: pushed } = best;
+    for (const { value } of [
+      followPlan(own, pushed.placed, effort),
+      followPlan(rest.prep, rest.asBefore, effort),
+      planFromPrep(rest.prep, effort),
+    ]) {
+      const other = priced(rest, asNeeded(rest, value.placed), value);
+      if (cheaper(other.price, best.price)) best = other;
+    }
+  }
+  const violations = [...checkFromPlan(best.prep, best.plan), ...checkNight(prep, progress, best)];
+  const stuck = stuckTasks(best.prep, best.plan.unplaced);
+  const overtime = overtimeOf(best.prep, best.rest.crew);
+  const night = { overruns: best.overruns, overtime, stuck, held: best.rest.held };
   return {
     value: {
-      prep: rest.prep,
-      plan: { ...chosen.value, violations },
-      changes: changesBetween(plan, chosen.value, progress),
-      overruns: rest.overruns,
+      ...night,
+      prep: best.prep,
+      plan: { ...best.plan, violations },
+      changes: changesBetween(plan, best.plan, progress),
     },
-    findings: combineFindings(chosen.findings, brokenFindings(violations)),
+    findings: combineFindings(nightFindings(prep, best.plan, progress, night), brokenFindings(violations)),
   };
+};
+
+/** What a plan of a rest is compared by, the weightiest first. */
+const nightPrice = (plan: Plan, overruns: readonly Overrun[]): readonly number[] => {
+  const over = (safety: boolean): number =>
+    overruns.reduce((sum, { kind, by }) => sum + (isOfSafety(kind) === safety ? by : 0), 0);
+  const late = plan.courses.reduce((sum, course) => sum + course.lateMinutes, 0);
+  return [plan.unplaced.length, over(true), late, over(false)];
+};
+
+const noTrouble = (price: readonly number[]): boolean => price.every((part) => part === 0);
+
+const cheaper = (a: readonly number[], b: readonly number[]): boolean => {
+  const differs = a.findIndex((value, i) => value !== b[i]);
+  return differs >= 0 && (a[differs] ?? 0) < (b[differs] ?? 0);
 };
 
 /** Minutes late in all; a task without a place weighs more than any lateness. */

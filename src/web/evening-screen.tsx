@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import type { Evening } from "#engine/index.ts";
+import { BoardScreen } from "./board/board-screen.tsx";
 import { screenNames } from "./parts/menu.tsx";
 import { ScreenHead } from "./parts/screen-head.tsx";
 import { PlanScreen } from "./plan/plan-screen.tsx";
@@ -57,6 +58,8 @@ const screenOf = (
       return (
         <PlanScreen evening={value} risk={answer?.risk ?? null} findings={findings} documents={documents} />
       );
+    case "board":
+      return <BoardScreen evening={value} book={book} />;
     case "buying":
       return <BuyingScreen evening={value} book={book} />;
     case "cost":

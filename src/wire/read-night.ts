@@ -1,5 +1,14 @@
 import { z } from "zod";
-import { type Evening, moment, type Progress, type Task } from "#engine/index.ts";
+import {
+  type Evening,
+  type Moment,
+  minutes,
+  moment,
+  type Progress,
+  progressAt,
+  type Task,
+  type TaskId,
+} from "#engine/index.ts";
 import { checked } from "./checked.ts";
 import { nearestName } from "./nearest-name.ts";
 import { makeProblem, type Problem } from "./problem.ts";
@@ -13,11 +22,28 @@ const minutesMap = z.record(
   z.number("late-minutes").min(0, "late-minutes").max(1440, "late-minutes"),
   "map",
 );
+const names = z.array(z.string("text"), "list").optional();
+const atTimes = z.record(z.string(), z.string("course-time"), "map");
 const nightSchema = strictMap({
   now: z.string("course-time"),
   late: minutesMap.optional(),
-  "not begun": z.array(z.string("text"), "list").optional(),
-  done: z.array(z.string("text"), "list").optional(),
+  "not begun": names,
+  done: z.union([z.array(z.string("text"), "list"), atTimes], "list").optional(),
+  skipped: names,
+  "made anew": names,
+  away: z.union([z.array(z.string("text"), "list"), atTimes], "list").optional(),
+  lost: z
+    .union(
+      [
+        z.array(z.string("text"), "list"),
+        z.record(z.string(), z.number("how-many").positive("how-many"), "map"),
+      ],
+      "list",
+    )
+    .optional(),
+  later: z
+    .record(z.string(), z.number("later-minutes").min(-240, "later-minutes").max(240, "later-minutes"), "map")
+    .optional(),
 });
 
 /** How far a night is, or why that cannot be read. */
@@ -25,8 +51,8 @@ export type NightRead = { readonly progress: Progress | null; readonly problems:
 
 /**
  * Reads how far a night is. What the plan would have done by `now` is done, and what it would have running runs, except
- * what the file says: `late` gives the minutes that a running task goes on longer, `not begun` and `done` name tasks that
- * stand otherwise than planned. Tasks go by their id, or by the words of the list as `textOf` gives them.
+ * what the file says. Tasks go by their id, or by the words of the list as `textOf` gives them; cooks, courses and
+ * equipment by their names.
  */
 export const readNight = (
   name: string,
@@ -37,71 +63,93 @@ export const readNight = (
   const file = yamlFile(name, text);
   const { value, problems } = checked(file, nightSchema);
   if (value === null) return { progress: null, problems };
-  const now = momentFromText(value.now, menu.sitting.date);
+  type Path = readonly (string | number)[];
   const wrong: Problem[] = [];
-  if (now === null)
-    wrong.push(
-      makeProblem("value-bad", file.placeOf(["now"]), {
-        key: "now",
-        found: value.now,
-        wanted: "course-time",
-      }),
-    );
+  const timeAt = (words: string, path: Path): Moment | null => {
+    const at = momentFromText(words, menu.sitting.date);
+    if (at !== null) return moment(at);
+    const facts = { key: String(path.at(-1)), found: words, wanted: "course-time" } as const;
+    wrong.push(makeProblem("value-bad", file.placeOf(path), facts));
+    return null;
+  };
+  const now = timeAt(value.now, ["now"]);
   const texts = new Map(prep.tasks.map((task) => [task.id, textOf(task).toLowerCase()]));
-  const find = (words: string, path: readonly (string | number)[]): string | null => {
+  const unknown = (words: string, path: Path, near: readonly string[], known: readonly string[]): null => {
+    const facts = { key: words, near: nearestName(words, near), known };
+    wrong.push(makeProblem("key-unknown", file.placeOf(path), facts));
+    return null;
+  };
+  const find = (words: string, path: Path): TaskId | null => {
     if (texts.has(words)) return words;
     const wanted = words.toLowerCase();
     const found = [...texts].filter(([, own]) => own.startsWith(wanted));
     if (found.length === 1) return found[0]?.[0] ?? null;
-    const known = [...texts.keys(), ...texts.values()];
-    wrong.push(
-      makeProblem("key-unknown", file.placeOf(path), {
-        key: words,
-        near: nearestName(words, known),
-        known: found.map(([id]) => id),
-      }),
+    return unknown(
+      words,
+      path,
+      [...texts.keys(), ...texts.values()],
+      found.map(([id]) => id),
     );
-    return null;
   };
+  const named = <N extends string>(words: string, path: Path, known: readonly N[]): N | null =>
+    known.find((own) => own.toLowerCase() === words.toLowerCase()) ?? unknown(words, path, known, known);
+  const tasksIn = (key: "not begun" | "skipped" | "made anew"): readonly TaskId[] =>
+    (value[key] ?? []).flatMap((words, i) => find(words, [key, i]) ?? []);
+  /** A list of names, or names with a value each. */
+  const entriesOf = <V>(
+    key: "done" | "away" | "lost",
+    given: readonly string[] | Readonly<Record<string, V>> | undefined,
+  ): readonly { readonly words: string; readonly value: V | null; readonly path: Path }[] =>
+    Array.isArray(given)
+      ? given.map((words: string, i) => ({ words, value: null, path: [key, i] }))
+      : Object.entries(given ?? {}).map(([words, own]) => ({ words, value: own as V, path: [key, words] }));
   const late = new Map(
-    Object.entries(value.late ?? {}).flatMap(([words, minutes]): [string, number][] => {
+    Object.entries(value.late ?? {}).flatMap(([words, minutes]): [TaskId, number][] => {
       const id = find(words, ["late", words]);
       return id === null ? [] : [[id, minutes]];
     }),
   );
-  const done = new Set((value.done ?? []).flatMap((words, i) => find(words, ["done", i]) ?? []));
-  const notBegun = new Set<string>();
+  const done = new Map(
+    entriesOf("done", value.done).flatMap(({ words, value: at, path }): [TaskId, Moment | null][] => {
+      const id = find(words, path);
+      return id === null ? [] : [[id, at === null ? null : timeAt(at, path)]];
+    }),
+  );
+  const notBegun = new Set(tasksIn("not begun"));
   for (const [i, words] of (value["not begun"] ?? []).entries()) {
-    const path = ["not begun", i];
-    const id = find(words, path);
-    if (id === null) continue;
-    notBegun.add(id);
-    if (done.has(id))
-      wrong.push(
-        makeProblem("value-bad", file.placeOf(path), {
-          key: "not begun",
-          found: words,
-          wanted: "task-not-done",
-        }),
-      );
+    const id = texts.has(words)
+      ? words
+      : [...texts].find(([, own]) => own.startsWith(words.toLowerCase()))?.[0];
+    if (id === undefined || !done.has(id)) continue;
+    const facts = { key: "not begun", found: words, wanted: "task-not-done" } as const;
+    wrong.push(makeProblem("value-bad", file.placeOf(["not begun", i]), facts));
   }
+  const away = entriesOf("away", value.away).flatMap(({ words, value: at, path }) => {
+    const cook = named(
+      words,
+      path,
+      prep.crew.map((c) => c.name),
+    );
+    const from = at === null ? now : timeAt(at, path);
+    return cook === null || from === null ? [] : [{ cook, from }];
+  });
+  const kit = [...prep.ovens.map((oven) => oven.id), ...prep.resources.map((resource) => resource.id)];
+  const lost = entriesOf("lost", value.lost).flatMap(({ words, value: amount, path }) => {
+    const resource = named(words, path, kit);
+    return resource === null ? [] : [{ resource, amount: amount ?? 1 }];
+  });
+  const asked = Object.entries(value.later ?? {}).flatMap(([words, by]) => {
+    const course = named(
+      words,
+      ["later", words],
+      prep.courses.map((goal) => goal.name),
+    );
+    const goal = prep.courses.find((own) => own.name === course);
+    return goal === undefined ? [] : [{ course: goal.course, minutes: minutes(by) }];
+  });
+  const skipped = tasksIn("skipped");
+  const anew = tasksIn("made anew");
   if (now === null || wrong.length > 0) return { progress: null, problems: wrong };
-  return {
-    progress: {
-      now: moment(now),
-      done: plan.placed
-        .filter((p) => done.has(p.task) || (p.end + (late.get(p.task) ?? 0) <= now && !notBegun.has(p.task)))
-        .map(({ task, start, end }) => ({ task, start, end: moment(Math.min(now, end)) })),
-      running: plan.placed
-        .filter(
-          (p) =>
-            p.start < now &&
-            p.end + (late.get(p.task) ?? 0) > now &&
-            !notBegun.has(p.task) &&
-            !done.has(p.task),
-        )
-        .map(({ task, start, end }) => ({ task, start, ends: moment(end + (late.get(task) ?? 0)) })),
-    },
-    problems: [],
-  };
+  const told = { now, late, notBegun, done, skipped, anew, away, lost, asked };
+  return { progress: progressAt(prep, plan, told), problems: [] };
 };

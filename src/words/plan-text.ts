@@ -4,6 +4,9 @@ import { lagLabels } from "./labels.ts";
 import { capital, countText, listText, numberText } from "./number-text.ts";
 import { durationText, massText } from "./quantity-text.ts";
 
+/** Over work that has no place in a plan. */
+export const unplacedHeading = "No place was found for";
+
 /** A task as an order to a cook: "Peel potatoes and carrots (2.4 kg)". */
 export const taskText = (task: Pick<Task, "verb" | "objects" | "amount" | "thenClean">): string => {
   const what = task.objects.length > 0 ? ` ${listText(task.objects)}` : "";

@@ -35,6 +35,8 @@ const wantedWords: { readonly [W in Wanted]: string } = {
   minutes: "minutes such as 12, or the least, the likely and the most such as [10, 12, 20]",
   "not-below-least": "a number not below the lag's least",
   "late-minutes": "minutes from 0 to 1440",
+  "later-minutes": "minutes from -240 (sooner) to 240 (later)",
+  "how-many": "a number above 0",
   "task-not-done": 'a task that does not stand under "done" too',
   format: "the format's name, tamis-problem/1 or kitchen-bench/1",
   shelf: listText(shelves, "or"),

@@ -12,7 +12,7 @@ import { chainText, courseChainTexts } from "#words/chain-text.ts";
 import { clockText, dayText, endText, momentText } from "#words/clock.ts";
 import { attentionLabels, stationLabels } from "#words/labels.ts";
 import { listText } from "#words/number-text.ts";
-import { cardWords, causeText, taskText } from "#words/plan-text.ts";
+import { cardWords, causeText, taskText, unplacedHeading } from "#words/plan-text.ts";
 import { celsiusText, durationText } from "#words/quantity-text.ts";
 import { versionTitle } from "#words/version-text.ts";
 import { clashesText } from "../show/clashes.ts";
@@ -86,7 +86,7 @@ const planText = (evening: Evening, paint: Paint, why: boolean, keepGoing: () =>
   const unplaced =
     plan.unplaced.length === 0
       ? ""
-      : `\n${paint.stop("No place was found for")}\n${plan.unplaced.map((id) => `  ${names.task(id)}\n`).join("")}`;
+      : `\n${paint.stop(unplacedHeading)}\n${plan.unplaced.map((id) => `  ${names.task(id)}\n`).join("")}`;
   const broken =
     plan.violations.length === 0
       ? ""

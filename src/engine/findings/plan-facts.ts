@@ -12,6 +12,27 @@ export type PlanFacts = {
   "tasks-unplaced": { count: number; tasks: string };
   /** Limits of time that cannot all be kept, whatever the hour: the tasks in a ring, and by how much they miss. */
   "limits-clash": { title: string; tasks: string; minutes: number };
+  /** On the night: food that is made waits longer than its limit; how good it is hangs on it. Or plates do not leave together. */
+  "waits-over": {
+    title: string;
+    verb: string;
+    minutes: number;
+    limit: number;
+    by: number;
+    together: boolean;
+  };
+  /** On the night: a limit of time that food safety hangs on is passed. */
+  "waits-unsafe": { title: string; verb: string; minutes: number; limit: number; kind: string };
+  /** On the night: a course lands after it is due, or asked for. */
+  "course-slips": { course: string; minutes: number };
+  /** On the night: a cook is needed after the end of the shift. */
+  "stays-on": { cook: string; minutes: number };
+  /** On the night: no place is left for a task; why, and the equipment that is missing. */
+  "nowhere-tonight": { verb: string; title: string; why: string; what: string };
+  /** On the night: a running task that cannot go on at once. */
+  "held-up": { verb: string; title: string };
+  "made-anew": { verb: string; title: string };
+  "left-undone": { verb: string; title: string };
   "plan-broken": { rule: string; detail: string };
   "sitting-value-bad": { path: string; why: string };
   /** No keeping is stated for a dish; this many minutes between the end of cooking and the plate were allowed. */
@@ -68,6 +89,14 @@ export const planSeverity: { readonly [C in keyof PlanFacts]: Severity } = {
   "task-unplaced": "stop",
   "tasks-unplaced": "stop",
   "limits-clash": "stop",
+  "waits-over": "warn",
+  "waits-unsafe": "stop",
+  "course-slips": "warn",
+  "stays-on": "warn",
+  "nowhere-tonight": "stop",
+  "held-up": "warn",
+  "made-anew": "note",
+  "left-undone": "note",
   "plan-broken": "stop",
   "sitting-value-bad": "stop",
   "keeping-assumed": "note",

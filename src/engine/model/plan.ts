@@ -93,6 +93,7 @@ export type Violation = {
     | "outside-span"
     | "unskilled"
     | "two-cooks"
+    | "untold-wait"
     | "wrong-value";
   readonly tasks: readonly TaskId[];
   readonly at: Moment;

@@ -2,7 +2,7 @@ import { type Moment, minutes, moment } from "../measure/units.ts";
 import type { Cause } from "../model/plan.ts";
 import type { Prep } from "../model/prep.ts";
 import { clashCauses } from "./explain-clash.ts";
-import type { Arc, Shifts, Stretch } from "./model.ts";
+import { type Arc, passed, type Shifts, type Stretch } from "./model.ts";
 import { costOfStarts, placesOf } from "./objective.ts";
 import { crowdedShift } from "./place.ts";
 import { type Schedule, type Spot, spotOf } from "./schedule.ts";
@@ -47,7 +47,14 @@ const tightLags = (prep: Prep, schedule: Schedule, node: number, spot: Spot, way
     const lag = prep.lags[arc.lag];
     const other = way > 0 ? arc.to : arc.from;
     const stands = spotOf(schedule, other);
-    if (!lag || !stands || (stands.start - spot.start) * way !== arc.weight) return [];
+    if (!stands || (stands.start - spot.start) * way !== arc.weight) return [];
+    // Past a task that was given up: what followed it still follows what it followed.
+    if (arc.lag === passed) {
+      const wait = minutes(Math.max(0, arc.weight - (schedule.model.nodes[arc.from]?.length ?? 0)));
+      const past = { reason: "method-order", side: "least", minutes: wait } as const;
+      return [{ kind: "lag", task: idOf(schedule, other), ...past }];
+    }
+    if (!lag) return [];
     const side = arc.most ? "most" : "least";
     return [
       {

@@ -6,9 +6,10 @@ import { chanceFrom } from "../search/chance.ts";
 import { mostSlip } from "./build.ts";
 import { clashingLags } from "./clashing-lags.ts";
 import { compile } from "./compile.ts";
-import { follow } from "./follow.ts";
+import { follow, putAsPlanned } from "./follow.ts";
 import { withoutHopeless } from "./hopeless.ts";
 import { improve } from "./improve.ts";
+import { longestPaths } from "./longest-paths.ts";
 import type { PlanEffort } from "./plan-effort.ts";
 import { planFindings } from "./plan-findings.ts";
 import { emptySchedule } from "./schedule.ts";
@@ -31,4 +32,13 @@ export const followPlan = (
   if (effort.tries > 0) improve(schedule, effort.tries, chanceFrom(effort.seed), keepGoing, () => {});
   const plan = summary(prep, schedule);
   return { value: plan, findings: planFindings(prep, plan, rings) };
+};
+
+/** A plan out of places that were found elsewhere, as they are: what it costs, when its courses land, what pins each task. */
+export const planOfPlaces = (prep: Prep, places: readonly Placed[]): Outcome<Plan, Finding> => {
+  const model = compile(prep);
+  const schedule = emptySchedule(model, longestPaths(model.nodes.length, model.arcs));
+  putAsPlanned(schedule, places);
+  const plan = summary(prep, schedule);
+  return { value: plan, findings: planFindings(prep, plan, []) };
 };

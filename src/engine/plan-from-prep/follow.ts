@@ -3,7 +3,7 @@ import { clearBefore } from "./clash.ts";
 import { insertAll, openAround } from "./insert.ts";
 import { freshInsertion } from "./insertion.ts";
 import { cooksOf, putAt } from "./place.ts";
-import { nowhere, type Schedule, type Spot, setSlip } from "./schedule.ts";
+import { nowhere, put, type Schedule, type Spot, setSlip } from "./schedule.ts";
 
 /** Throws allowed for each task that has lost its place. */
 const throwsEach = 4;
@@ -15,12 +15,7 @@ const throwsEach = 4;
 export const follow = (schedule: Schedule, plan: readonly Placed[]): void => {
   const { model } = schedule;
   const places = new Map(plan.map((placed) => [placed.task, placed]));
-  model.goals.forEach((goal, g) => {
-    const plates = goal.landsWith === "first" ? goal.plateTasks.slice(0, 1) : goal.plateTasks;
-    const lands = Math.max(...plates.map((id) => places.get(id)?.end ?? Number.NEGATIVE_INFINITY));
-    const slip = Math.ceil(lands - model.origin) - (model.due[g] ?? 0);
-    setSlip(schedule, g, Number.isFinite(slip) ? Math.max(0, slip) : 0);
-  });
+  landAs(schedule, places);
   const nodes = Array.from({ length: model.taskCount }, (_, n) => n).filter(
     (n) => (model.nodes[n]?.anyStarts.length ?? 0) > 0,
   );
@@ -35,6 +30,28 @@ export const follow = (schedule: Schedule, plan: readonly Placed[]): void => {
   const left = nodes.filter((n) => schedule.start[n] === nowhere);
   if (left.length > 0)
     insertAll(schedule, left, freshInsertion(schedule, throwsEach * left.length, null, null, false));
+};
+
+/** Lets courses land as late as a plan has them. */
+const landAs = (schedule: Schedule, places: ReadonlyMap<string, Placed>): void => {
+  schedule.model.goals.forEach((goal, g) => {
+    const plates = goal.landsWith === "first" ? goal.plateTasks.slice(0, 1) : goal.plateTasks;
+    const lands = Math.max(...plates.map((id) => places.get(id)?.end ?? Number.NEGATIVE_INFINITY));
+    const slip = Math.ceil(lands - schedule.model.origin) - (schedule.model.due[g] ?? 0);
+    setSlip(schedule, g, Number.isFinite(slip) ? Math.max(0, slip) : 0);
+  });
+};
+
+/** Puts every task where a plan has it, whatever stands against it: the checker tells. */
+export const putAsPlanned = (schedule: Schedule, plan: readonly Placed[]): void => {
+  const places = new Map(plan.map((placed) => [placed.task, placed]));
+  landAs(schedule, places);
+  schedule.model.nodes.forEach(({ id }, node) => {
+    const placed = places.get(id);
+    if (placed === undefined) return;
+    const { start, cook, oven } = spotOf(schedule, placed);
+    put(schedule, node, start, cook, oven);
+  });
 };
 
 const spotOf = ({ model }: Schedule, { start, cook, oven }: Placed): Spot => ({

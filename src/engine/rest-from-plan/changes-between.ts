@@ -6,9 +6,16 @@ const leastMove = 1;
 
 /** What stands otherwise in the new plan than in the old one, of the tasks that have not begun, in order of time. */
 export const changesBetween = (before: Plan, after: Plan, progress: Progress): readonly Moved[] => {
-  const begun = new Set([...progress.done, ...progress.running].map((entry) => entry.task));
+  const isDone = new Set(progress.done.map((entry) => entry.task));
   const old = new Map(before.placed.map((placed) => [placed.task, placed]));
   const fresh = new Map(after.placed.map((placed) => [placed.task, placed]));
+  // What is made again stands there again; what is left out is told as that.
+  const begun = new Set([
+    ...[...progress.done, ...progress.running]
+      .map((entry) => entry.task)
+      .filter((task) => !(fresh.has(task) && isDone.has(task))),
+    ...(progress.skipped ?? []),
+  ]);
   const changes: Moved[] = [];
   for (const task of new Set([...old.keys(), ...fresh.keys()])) {
     if (begun.has(task)) continue;

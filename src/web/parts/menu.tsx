@@ -9,6 +9,7 @@ export const screenNames: { readonly [S in Screen]: string } = {
   cards: "Cards",
   sitting: "Sitting",
   plan: "Plan",
+  board: "Board",
   buying: "Buying",
   cost: "Cost",
   guests: "Guests and allergens",

@@ -2,6 +2,7 @@ import {
   type Food,
   firstEffort,
   readCard,
+  replan,
   runEvening,
   scaleCard,
   weighPlan,
@@ -58,6 +59,10 @@ export const answerAsk = (ask: Ask): Told => {
       return { id: ask.id, told: "sheet", answer: sheetOf(ask) };
     case "variant":
       return { id: ask.id, told: "variant", answer: variantOf(ask.sitting, ask.files, ask.variant) };
+    case "night": {
+      const { value, findings } = replan(ask, ask.progress, nightEffort);
+      return { id: ask.id, told: "night", answer: { replanned: value, findings, progress: ask.progress } };
+    }
     case "why":
       return { id: ask.id, told: "why", answer: whyPlan(ask) };
   }
@@ -114,6 +119,9 @@ const readFiles = (
 
 /** So little that the page has a plan to show before the cook looks up. */
 const quickEffort = { tries: 40, seed: firstEffort.seed };
+
+/** On the night nobody waits long for a plan. */
+const nightEffort = { tries: 40, seed: firstEffort.seed };
 
 const eveningOf = (sittingPath: string, files: readonly BookFile[], quick: boolean): EveningAnswer => {
   const { sitting, cards, remarks: ofFiles, cardPaths, folder, placeOf } = readFiles(sittingPath, files);

@@ -4,6 +4,7 @@ import type {
   CardAnswer,
   EveningAnswer,
   FoodsAnswer,
+  NightAnswer,
   SheetAnswer,
   SittingAnswer,
   Told,
@@ -91,6 +92,8 @@ export const foodsLine = makeLine<Extract<Ask, { ask: "foods" }>, FoodsAnswer>()
 export const eveningLine = makeLine<Extract<Ask, { ask: "evening" }>, EveningAnswer>();
 /** Looks for what stands in the way of a plan; apart, since that takes longer than the plan. */
 export const whyLine = makeLine<Extract<Ask, { ask: "why" }>, Plan>();
+/** Plans the rest of a night anew. */
+export const nightLine = makeLine<Extract<Ask, { ask: "night" }>, NightAnswer>();
 /** Writes a card up as a document. */
 export const writeUpLine = makeLine<Extract<Ask, { ask: "write-up" }>, WriteUpAnswer>();
 /** Reads the sitting alone. */

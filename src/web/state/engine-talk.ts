@@ -1,4 +1,16 @@
-import type { Dish, Evening, Finding, Plan, Prep, Region, Risk, ScaledCard, Sitting } from "#engine/index.ts";
+import type {
+  Dish,
+  Evening,
+  Finding,
+  Plan,
+  Prep,
+  Progress,
+  Region,
+  Replanned,
+  Risk,
+  ScaledCard,
+  Sitting,
+} from "#engine/index.ts";
 import type { VariantRow } from "#wire/variant-row.ts";
 import type { Variant } from "#wire/variants.ts";
 
@@ -99,6 +111,13 @@ export type Ask =
     }
   | {
       readonly id: number;
+      readonly ask: "night";
+      readonly prep: Prep;
+      readonly plan: Plan;
+      readonly progress: Progress;
+    }
+  | {
+      readonly id: number;
       readonly ask: "why";
       readonly prep: Prep;
       readonly plan: Plan;
@@ -113,6 +132,13 @@ export type SheetAnswer = ScaledCard & { readonly findings: readonly Finding[]; 
 /** A sitting with some of its keys changed, in figures; null with what stops it. */
 export type VariantAnswer = { readonly row: VariantRow | null; readonly stops: readonly string[] };
 
+/** The rest of a night planned anew from how far it was, and what there is to say about it. */
+export type NightAnswer = {
+  readonly replanned: Replanned;
+  readonly findings: readonly Finding[];
+  readonly progress: Progress;
+};
+
 /** What the worker hands back, under the number of the question. */
 export type Told =
   | { readonly id: number; readonly told: "sitting"; readonly answer: SittingAnswer }
@@ -122,5 +148,6 @@ export type Told =
   | { readonly id: number; readonly told: "evening"; readonly answer: EveningAnswer }
   | { readonly id: number; readonly told: "sheet"; readonly answer: SheetAnswer }
   | { readonly id: number; readonly told: "variant"; readonly answer: VariantAnswer }
+  | { readonly id: number; readonly told: "night"; readonly answer: NightAnswer }
   | { readonly id: number; readonly told: "why"; readonly answer: Plan }
   | { readonly id: number; readonly told: "failed"; readonly why: string };

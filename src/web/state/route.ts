@@ -5,6 +5,7 @@ export const screens = [
   "cards",
   "sitting",
   "plan",
+  "board",
   "buying",
   "cost",
   "guests",

@@ -29,6 +29,26 @@ const timeReasons: { readonly [R in TimeReason]: (facts: TimeFacts) => string } 
   surface: ({ grams, kilowatts }) => `what boils away: ${massText(grams)} on ${numberText(kilowatts, 1)} kW`,
 };
 
+const unsafeText: { readonly [kind: string]: string } = {
+  "part-cooked": "waits half cooked for",
+  "hot-holding": "waits hot for",
+  "cold-keeping": "is kept for",
+  cooling: "waits to be cooled for",
+};
+
+const nowhereText = (why: string, what: string): string => {
+  switch (why) {
+    case "no-oven":
+      return "no oven is left that takes it";
+    case "no-equipment":
+      return `not enough is left of: ${what}`;
+    case "no-cook":
+      return "nobody is left who can do it";
+    default:
+      return "no hour was found at which cooks, ovens and equipment are free for it";
+  }
+};
+
 /** What each finding of the work and its plan says, and what to write or change. */
 export const planSentences: SentencesOf<PlanFacts> = {
   "station-missing": ({ title, station }) => ({
@@ -56,6 +76,47 @@ export const planSentences: SentencesOf<PlanFacts> = {
   "limits-clash": ({ title, tasks, minutes }) => ({
     says: `The times of ${title} cannot all be kept: ${tasks} need ${minutes} min more than they may have.`,
     write: "Let something wait longer, or shorten one of these steps.",
+  }),
+  "waits-over": ({ title, verb, minutes, limit, by, together }) =>
+    together
+      ? {
+          says: `The plates of ${title} leave ${durationText(minutes)} apart, ${durationText(by)} more than was meant.`,
+          write: "Keep what is plated warm, or let the table know.",
+        }
+      : {
+          says: `${title}: after “${verb}” it waits ${durationText(minutes)}, ${durationText(by)} more than its ${durationText(limit)}.`,
+          write:
+            "Keep it as it should be kept until then (hot and covered, or cold), and taste it before it goes.",
+        },
+  "waits-unsafe": ({ title, verb, minutes, limit, kind }) => ({
+    says: `${title}: after “${verb}” it ${unsafeText[kind] ?? "waits"} ${durationText(minutes)}; the limit is ${durationText(limit)}. Food safety hangs on that limit.`,
+    write:
+      "Measure its temperature and decide by your local code whether it may still be served. Where in doubt, it is not served.",
+  }),
+  "course-slips": ({ course, minutes }) => ({
+    says: `${course} lands ${durationText(minutes)} late.`,
+    write: "Tell whoever serves it.",
+  }),
+  "stays-on": ({ cook, minutes }) => ({
+    says: `${cook} is needed for ${durationText(minutes)} after the end of the shift.`,
+    write: "Ask now, or give the work to somebody else.",
+  }),
+  "nowhere-tonight": ({ verb, title, why, what }) => ({
+    says: `“${verb}” of ${title} has no place any more: ${nowhereText(why, what)}.`,
+    write: "Do it another way, borrow what is missing, or leave it out and say so.",
+  }),
+  "held-up": ({ verb, title }) => ({
+    says: `“${verb}” of ${title} cannot go on at once: what it needs is taken or gone.`,
+    write: "See where it now stands, and keep what is in it hot or cold until then.",
+  }),
+  "made-anew": ({ verb, title }) => ({
+    says: `“${verb}” of ${title} is done again.`,
+    write: "See that what it is made of is still there.",
+  }),
+  "left-undone": ({ verb, title }) => ({
+    says: `“${verb}” of ${title} is left out; whatever it was for, this plan does without.`,
+    write:
+      "If it was to cook, cool or reheat something, food safety may hang on it: decide by your local code.",
   }),
   "plan-broken": ({ rule, detail }) => ({
     says: `The plan breaks its own rule “${rule}”: ${detail}. Do not cook from it.`,

@@ -9,6 +9,7 @@ describe("every screen", () => {
     [soup, "Nettle soup"],
     ["sitting", "Lunch in the potting shed"],
     ["plan", "Plan"],
+    ["board", "Board"],
     ["buying", "Buying"],
     ["cost", "Cost"],
     ["guests", "Guests and allergens"],
