@@ -121,6 +121,21 @@ describe("reading any text", () => {
     );
   });
 
+  // "constructor" and its like are names that every object of JavaScript bears, and no table may take them for its own.
+  it.each(["constructor", "toString", "valueOf", "hasOwnProperty", "__proto__"])(
+    "takes the word %s for a word like any other",
+    (word) => {
+      const text = `Rice\n\nServes 2\n\n2 lemons\n200 g rice\n\nSimmer the rice for 5 ${word}. Half the ${word} of the lemons; add 2 ${word} rice to a ${word} oven, ${word} lemons and the other ${word}.`;
+      const actions = readCard(text, "card").value.steps.flatMap((s) => s.actions);
+      expect(actions.length).toBeGreaterThan(0);
+      for (const { minutes, celsius, uses } of actions) {
+        expect(Number.isFinite(minutes?.likely ?? 0)).toBe(true);
+        expect(Number.isFinite(celsius ?? 0)).toBe(true);
+        for (const use of uses) expect(Number.isFinite(use.share)).toBe(true);
+      }
+    },
+  );
+
   it("needs no order of the actions but the one it states: the graph has no cycle", () => {
     fc.assert(
       fc.property(anyText, (text) => {

@@ -38,8 +38,10 @@ for (const technique of techniques)
     }
 for (const list of readings.values()) list.sort((a, b) => b.tail.length - a.tail.length);
 
+const none: readonly VerbReading[] = [];
+
 /** What a word can mean as a verb, in lower case without accents; those with the longest tail come first. */
-export const verbReadings = (word: string): readonly VerbReading[] => readings.get(word) ?? [];
+export const verbReadings = (word: string): readonly VerbReading[] => readings.get(word) ?? none;
 
 const letting = new Set([
   "let",

@@ -4,7 +4,7 @@ import { isEveryday } from "../../larder/everyday.ts";
 import { firstOfFoodNames, foodById, foodByName } from "../../larder/foods.ts";
 import { verbReadings } from "../../larder/techniques.ts";
 import type { Action, Dish, Step } from "../../model/dish.ts";
-import type { Food } from "../../model/food.ts";
+import type { Food, FoodId } from "../../model/food.ts";
 import { isTool } from "../steps/find-details.ts";
 import { nameAt } from "../steps/find-mentions.ts";
 import { type NameIndex, nameIndexOf } from "../steps/name-index.ts";
@@ -220,17 +220,18 @@ const foodAt = (tokens: readonly Token[], i: number): Hit | null => {
   // Most words of a method begin no food's name, and need no search.
   const most = first.includes("-") ? mostWords : Math.min(mostWords, firstOfFoodNames.get(first) ?? 0);
   let key = "";
-  let best: Hit | null = null;
+  let id: FoodId | null = null;
+  let to = i;
   for (let n = 0; n < most; n += 1) {
     const token = tokens[i + n];
     if (token === undefined || token.kind !== "word") break;
     const said = token.text.includes("-") ? token.text.replaceAll("-", " ") : token.text;
     key = n === 0 ? said : `${key} ${said}`;
-    const id = foodByName.get(key);
-    const food = id === undefined ? null : foodById(id);
-    if (food !== null) best = { food, from: i, to: i + n + 1 };
+    const named = foodByName.get(key);
+    if (named !== undefined) [id, to] = [named, i + n + 1];
   }
-  return best;
+  const food = id === null ? null : foodById(id);
+  return food === null ? null : { food, from: i, to };
 };
 
 const excused = (

@@ -95,56 +95,60 @@ export const nameAt = (
 const stemHyphens = (text: string): string =>
   text.includes("-") ? text.split("-").map(stem).join(" ") : stem(text);
 
-const fractions: Readonly<Record<string, number>> = {
-  half: 1 / 2,
-  third: 1 / 3,
-  thirds: 1 / 3,
-  quarter: 1 / 4,
-  quarters: 1 / 4,
-  fifth: 1 / 5,
-  fifths: 1 / 5,
-  most: 0.75,
-};
+const fractions: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    half: 1 / 2,
+    third: 1 / 3,
+    thirds: 1 / 3,
+    quarter: 1 / 4,
+    quarters: 1 / 4,
+    fifth: 1 / 5,
+    fifths: 1 / 5,
+    most: 0.75,
+  }),
+);
 
-const unitWords: Readonly<Record<string, string>> = {
-  g: "g",
-  gram: "g",
-  grams: "g",
-  gm: "g",
-  kg: "kg",
-  kilo: "kg",
-  kilos: "kg",
-  oz: "oz",
-  ounce: "oz",
-  ounces: "oz",
-  lb: "lb",
-  lbs: "lb",
-  pound: "lb",
-  pounds: "lb",
-  ml: "ml",
-  millilitres: "ml",
-  milliliters: "ml",
-  cl: "cl",
-  dl: "dl",
-  l: "l",
-  litre: "l",
-  litres: "l",
-  liter: "l",
-  liters: "l",
-  tsp: "tsp",
-  teaspoon: "tsp",
-  teaspoons: "tsp",
-  tbsp: "tbsp",
-  tablespoon: "tbsp",
-  tablespoons: "tbsp",
-  tbs: "tbsp",
-  cup: "cup",
-  cups: "cup",
-  pint: "pint",
-  pints: "pint",
-  quart: "quart",
-  quarts: "quart",
-};
+const unitWords: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    g: "g",
+    gram: "g",
+    grams: "g",
+    gm: "g",
+    kg: "kg",
+    kilo: "kg",
+    kilos: "kg",
+    oz: "oz",
+    ounce: "oz",
+    ounces: "oz",
+    lb: "lb",
+    lbs: "lb",
+    pound: "lb",
+    pounds: "lb",
+    ml: "ml",
+    millilitres: "ml",
+    milliliters: "ml",
+    cl: "cl",
+    dl: "dl",
+    l: "l",
+    litre: "l",
+    litres: "l",
+    liter: "l",
+    liters: "l",
+    tsp: "tsp",
+    teaspoon: "tsp",
+    teaspoons: "tsp",
+    tbsp: "tbsp",
+    tablespoon: "tbsp",
+    tablespoons: "tbsp",
+    tbs: "tbsp",
+    cup: "cup",
+    cups: "cup",
+    pint: "pint",
+    pints: "pint",
+    quart: "quart",
+    quarts: "quart",
+  }),
+);
 
 const isSmall = (text: string): boolean =>
   /^(little|some|bit|splash|pinch|knob|drizzle|dash|few|touch|spoonful|handful|ladle|ladleful|ladlefuls|drop|drops|couple|sprinkle|sprinkling|dusting|spoon|bits|pinches|glug|slosh|dollop|smear)$/.test(
@@ -182,10 +186,10 @@ const portioningBefore = (
       if (here === "reserved") return { kind: "plain" };
       return { kind: "rest" };
     }
-    if (here === "other" && fractions[word(tokens, at + 1)] !== undefined) return { kind: "rest" };
+    if (here === "other" && fractions.get(word(tokens, at + 1)) !== undefined) return { kind: "rest" };
     if (/^(all|both|whole|entire)$/.test(here)) return { kind: "plain" };
     if (isSmall(here)) return { kind: "some", little: isLittle(here) };
-    const part = fractions[here];
+    const part = fractions.get(here);
     if (part !== undefined) {
       // "half the butter", "half of it": the fraction stands right before what it divides.
       if (at + 1 < from && !/^(of|the|your|this|that|these|those|its|their|each)$/.test(word(tokens, at + 1)))
@@ -195,7 +199,7 @@ const portioningBefore = (
       if (here === "half" && times !== null && times > 1) return { kind: "plain" };
       return { kind: "share", share: Math.min(1, part * (here === "half" || times === null ? 1 : times)) };
     }
-    const unit = unitWords[here];
+    const unit = unitWords.get(here);
     if (unit !== undefined) {
       const value = numberBefore(tokens, at, floor);
       if (value !== null) return { kind: "amount", value, unit };
@@ -229,38 +233,40 @@ const massPlurals =
 const portionAt = (tokens: readonly Token[], from: number, to: number): string | null => {
   const last = word(tokens, to - 1);
   const own =
-    portionWords[last] ??
-    portionWords[word(tokens, to)] ??
-    (last === "meat" ? portionWords[word(tokens, to - 2)] : undefined);
+    portionWords.get(last) ??
+    portionWords.get(word(tokens, to)) ??
+    (last === "meat" ? portionWords.get(word(tokens, to - 2)) : undefined);
   if (own !== undefined) return own;
   for (let at = from - 1; at >= Math.max(0, from - 4); at -= 1) {
     const here = word(tokens, at);
-    const portion = portionWords[here];
+    const portion = portionWords.get(here);
     if (portion !== undefined) return /^(of|from|out)$/.test(word(tokens, at + 1)) ? portion : null;
     if (!/^(of|from|out|the|a|one|half|both|your|each|other|another|remaining)$/.test(here)) return null;
   }
   return null;
 };
 
-const portionWords: Readonly<Record<string, string>> = {
-  yolk: "yolk",
-  yolks: "yolk",
-  white: "white",
-  whites: "white",
-  zest: "zest",
-  rind: "zest",
-  juice: "juice",
-  leg: "leg",
-  legs: "leg",
-  thigh: "thigh",
-  thighs: "thigh",
-  breast: "breast",
-  breasts: "breast",
-  wing: "wing",
-  wings: "wing",
-  carcass: "carcass",
-  carcasses: "carcass",
-};
+const portionWords: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    yolk: "yolk",
+    yolks: "yolk",
+    white: "white",
+    whites: "white",
+    zest: "zest",
+    rind: "zest",
+    juice: "juice",
+    leg: "leg",
+    legs: "leg",
+    thigh: "thigh",
+    thighs: "thigh",
+    breast: "breast",
+    breasts: "breast",
+    wing: "wing",
+    wings: "wing",
+    carcass: "carcass",
+    carcasses: "carcass",
+  }),
+);
 
 const potWords = /^(cooking|pasta|poaching|soaking|boiling|starchy|reserved|iced|ice|salted|blanching)$/;
 
@@ -324,11 +330,12 @@ export const findMentions = (
       /^(reserving|saving|keeping)$/.test(word(tokens, found.to)) ||
       (next === "," && /^(reserving|saving|keeping)$/.test(word(tokens, found.to + 1)));
     const kept = reserving
-      ? tokens.slice(found.to, found.to + 6).find((t) => fractions[t.text] !== undefined)
+      ? tokens.slice(found.to, found.to + 6).find((t) => fractions.get(t.text) !== undefined)
       : undefined;
     mentions.push({
       candidates: found.candidates,
-      portioning: kept === undefined ? portioning : { kind: "share", share: 1 - (fractions[kept.text] ?? 0) },
+      portioning:
+        kept === undefined ? portioning : { kind: "share", share: 1 - (fractions.get(kept.text) ?? 0) },
       from: i,
       to: found.to,
       every:

@@ -14,24 +14,26 @@ export type Product = {
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
 
-const shares: Readonly<Record<string, number>> = {
-  "one-third": 1 / 3,
-  "two-thirds": 2 / 3,
-  "one-half": 0.5,
-  "one-quarter": 0.25,
-  "three-quarters": 0.75,
-  most: 0.75,
-  half: 0.5,
-  third: 1 / 3,
-  quarter: 0.25,
-  thirds: 2 / 3,
-};
+const shares: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    "one-third": 1 / 3,
+    "two-thirds": 2 / 3,
+    "one-half": 0.5,
+    "one-quarter": 0.25,
+    "three-quarters": 0.75,
+    most: 0.75,
+    half: 0.5,
+    third: 1 / 3,
+    quarter: 0.25,
+    thirds: 2 / 3,
+  }),
+);
 
 const shareBefore = (clause: Clause, i: number): number | "rest" => {
   for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
     const here = word(clause, at);
     if (/^(rest|remaining|remainder|other)$/.test(here)) return "rest";
-    const share = shares[here];
+    const share = shares.get(here);
     if (share !== undefined) return share;
     if (/^(some|little|bit|spoonful|ladleful|few)$/.test(here)) return 0.25;
     if (!determiners.has(here) && here !== "of") break;

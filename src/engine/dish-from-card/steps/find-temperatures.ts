@@ -21,28 +21,30 @@ import type { Token } from "./tokens.ts";
 export type { TemperaturePhrase } from "./temperature-words.ts";
 
 // A setting within the range that UK oven charts (nannymcphee.co.uk, hintsandthings.co.uk) give each word.
-const ovenWords: Readonly<Record<string, number>> = {
-  "very cool": 120,
-  "very slow": 120,
-  "very low": 110,
-  cool: 145,
-  slow: 150,
-  low: 140,
-  warm: 160,
-  "moderately slow": 160,
-  moderate: 180,
-  medium: 180,
-  "moderately hot": 195,
-  "fairly hot": 200,
-  quick: 210,
-  hot: 215,
-  brisk: 215,
-  high: 220,
-  "very hot": 240,
-};
+const ovenWords: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    "very cool": 120,
+    "very slow": 120,
+    "very low": 110,
+    cool: 145,
+    slow: 150,
+    low: 140,
+    warm: 160,
+    "moderately slow": 160,
+    moderate: 180,
+    medium: 180,
+    "moderately hot": 195,
+    "fairly hot": 200,
+    quick: 210,
+    hot: 215,
+    brisk: 215,
+    high: 220,
+    "very hot": 240,
+  }),
+);
 
 /** The setting that an old heat word means for an oven ("moderate"); null when it is none. */
-export const ovenHeat = (heatWord: string): number | null => ovenWords[heatWord] ?? null;
+export const ovenHeat = (heatWord: string): number | null => ovenWords.get(heatWord) ?? null;
 
 const degreeSign = /^[°º˚]$/;
 
@@ -170,7 +172,7 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
   // "in a moderate oven", "a very hot oven"
   if (/^ovens?$/.test(word)) {
     const two = `${text(tokens, i - 2)} ${text(tokens, i - 1)}`;
-    const heat = ovenWords[two] ?? ovenWords[text(tokens, i - 1)];
+    const heat = ovenWords.get(two) ?? ovenWords.get(text(tokens, i - 1));
     if (heat !== undefined) return phrase("setting", heat, false, i, i + 1);
     return null;
   }

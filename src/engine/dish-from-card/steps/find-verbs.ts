@@ -155,6 +155,7 @@ const hitAt = (
     tokens.slice(i + 1, i + 7).some((t, k) => t.text === "room" && word(tokens, i + 2 + k) === "temperature")
   )
     return null;
+  if (readings.length === 0 && !lettingForms.has(here)) return null;
   // "Set a timer for 20 minutes" says how long what was begun goes on.
   if (
     (here === "set" || here === "start" || here === "put") &&
@@ -169,7 +170,6 @@ const hitAt = (
     )
   )
     return null;
-  if (readings.length === 0 && !lettingForms.has(here)) return null;
 
   if (readings.some(isBase) && isOrder(tokens, i, hits, cueFrom, isFood)) {
     if (lettingVerbs.has(here)) {

@@ -16,32 +16,34 @@ export const night = (next: number): Length => ({ low: 480, likely: 600, high: 7
 
 const exact = (value: number, next: number): Length => ({ low: value, likely: value, high: value, next });
 
-const unitMinutes: Readonly<Record<string, number>> = {
-  second: 1 / 60,
-  seconds: 1 / 60,
-  sec: 1 / 60,
-  secs: 1 / 60,
-  minute: 1,
-  minutes: 1,
-  min: 1,
-  mins: 1,
-  minuets: 1,
-  mn: 1,
-  hour: 60,
-  hours: 60,
-  hr: 60,
-  hrs: 60,
-  h: 60,
-  day: 1440,
-  days: 1440,
-  night: 720,
-  nights: 720,
-  fortnight: 20160,
-  week: 10080,
-  weeks: 10080,
-  month: 43200,
-  months: 43200,
-};
+const unitMinutes: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    second: 1 / 60,
+    seconds: 1 / 60,
+    sec: 1 / 60,
+    secs: 1 / 60,
+    minute: 1,
+    minutes: 1,
+    min: 1,
+    mins: 1,
+    minuets: 1,
+    mn: 1,
+    hour: 60,
+    hours: 60,
+    hr: 60,
+    hrs: 60,
+    h: 60,
+    day: 1440,
+    days: 1440,
+    night: 720,
+    nights: 720,
+    fortnight: 20160,
+    week: 10080,
+    weeks: 10080,
+    month: 43200,
+    months: 43200,
+  }),
+);
 
 /** The word at a place; empty outside of the tokens. */
 export const text = (tokens: readonly Token[], i: number): string => tokens[i]?.text ?? "";
@@ -69,18 +71,20 @@ const fillers = new Set([
 ]);
 
 // "20m", "45s", "20'": only when they stand right behind their figure.
-const tightUnits: Readonly<Record<string, number>> = { m: 1, s: 1 / 60, "'": 1, "’": 1, "′": 1 };
+const tightUnits: ReadonlyMap<string, number> = new Map(
+  Object.entries({ m: 1, s: 1 / 60, "'": 1, "’": 1, "′": 1 }),
+);
 
 /** The unit of time at a place, after "-", "." or a filler; null when there is none. */
 const unitAt = (tokens: readonly Token[], i: number): { minutes: number; next: number } | null => {
-  const tight = tightUnits[text(tokens, i)];
+  const tight = tightUnits.get(text(tokens, i));
   const figure = tokens[i - 1];
   if (tight !== undefined && figure?.kind === "number" && figure.end === tokens[i]?.at)
     return { minutes: tight, next: i + 1 };
   let at = i;
   for (let skipped = 0; skipped < 3; skipped += 1) {
     const word = text(tokens, at);
-    const unit = unitMinutes[word];
+    const unit = unitMinutes.get(word);
     // A lone "h" or "min" must stand right behind its number.
     if (unit !== undefined) return { minutes: unit, next: at + 1 };
     if (!fillers.has(word) && !isDash(word) && word !== "(" && word !== ")") return null;
@@ -89,12 +93,12 @@ const unitAt = (tokens: readonly Token[], i: number): { minutes: number; next: n
   return null;
 };
 
-const vague: Readonly<Record<string, readonly [low: number, likely: number, high: number]>> = {
-  few: [2, 3, 5],
-  couple: [2, 2, 3],
-  several: [4, 5, 8],
-  some: [2, 5, 10],
-};
+const vague: ReadonlyMap<string, readonly [low: number, likely: number, high: number]> = new Map([
+  ["few", [2, 3, 5]],
+  ["couple", [2, 2, 3]],
+  ["several", [4, 5, 8]],
+  ["some", [2, 5, 10]],
+]);
 
 /** A number with its parts: "two and a half", "1 and three-quarters", "two and one-half". */
 const mixedAt = (tokens: readonly Token[], i: number): { value: number; next: number } | null => {
@@ -161,7 +165,7 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
     if (isDash(text(tokens, next))) next += 1;
     if (text(tokens, next) === "of") next += 1;
     if (/^(an?|the)$/.test(text(tokens, next))) next += 1;
-    const unit = unitMinutes[text(tokens, next)];
+    const unit = unitMinutes.get(text(tokens, next));
     if (unit !== undefined && unit >= 1) {
       const value = (partWord === "half" ? 0.5 : 0.25) * (lead?.value ?? 1) * unit;
       return exact(value, next + 1);
@@ -171,7 +175,7 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
   if (hyphened !== null) {
     let next = i + 1;
     while (/^(of|an?)$/.test(text(tokens, next))) next += 1;
-    const unit = unitMinutes[text(tokens, next)];
+    const unit = unitMinutes.get(text(tokens, next));
     if (unit !== undefined && unit >= 1) return exact(hyphened * unit, next + 1);
   }
   if (/^half-(an-)?(hour|minute)$/.test(first)) {
@@ -180,12 +184,12 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
   }
 
   // "a few minutes", "a couple of hours", "several days"
-  const vagueWord = vague[text(tokens, at)];
+  const vagueWord = vague.get(text(tokens, at));
   if (vagueWord !== undefined) {
     let next = at + 1;
     if (text(tokens, next) === "of") next += 1;
     if (fillers.has(text(tokens, next))) next += 1;
-    const unit = unitMinutes[text(tokens, next)];
+    const unit = unitMinutes.get(text(tokens, next));
     if (unit !== undefined)
       return {
         low: vagueWord[0] * unit,
@@ -200,7 +204,7 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
   const each = /^(every|each)$/.test(text(tokens, i - 1));
   if ((single || each) && lead === null) {
     while (/^(further|extra|additional|full|good|whole|solid)$/.test(text(tokens, at))) at += 1;
-    const unit = unitMinutes[text(tokens, at)];
+    const unit = unitMinutes.get(text(tokens, at));
     if (unit === undefined || text(tokens, at) === "h" || isOrdinal(tokens, at)) return null;
     const next = at + 1;
     if (text(tokens, next) === "or" && text(tokens, next + 1) === "two")
@@ -214,7 +218,7 @@ const lengthAt = (tokens: readonly Token[], i: number): Length | null => {
     // "½ an hour", "3/4 of an hour"
     let part = lead.next;
     while (/^(of|an?)$/.test(text(tokens, part))) part += 1;
-    const of = lead.value < 1 && part > lead.next ? unitMinutes[text(tokens, part)] : undefined;
+    const of = lead.value < 1 && part > lead.next ? unitMinutes.get(text(tokens, part)) : undefined;
     return of !== undefined && of >= 1 ? exact(lead.value * of, part + 1) : null;
   }
   const value = lead.value * unit.minutes;
@@ -365,7 +369,7 @@ const spanning = (first: Length, second: Length): Length => ({
 
 // Units, and words of a time that holds no unit of its own.
 const timeWords = new Set([
-  ...Object.keys(unitMinutes),
+  ...unitMinutes.keys(),
   ..."overnight tomorrow morning half-hour half-an-hour half-minute half-an-minute m s ' ’ ′".split(" "),
 ]);
 
