@@ -76,4 +76,41 @@ Keeping
 Keeps 2 days in the fridge.
 `,
   },
+  {
+    card: `Vanilla custard
+
+Serves 6
+
+500 ml whole milk
+5 egg yolks
+80 g caster sugar
+
+Method
+
+1. Heat the milk. Whisk the yolks with the sugar and pour on the milk.
+2. Stir over a low heat for 8 minutes to 82°C. Cool over ice and chill.
+
+Keeping
+
+Keeps 8 days in the fridge.
+`,
+    says: ["8 days"],
+    fixed: `Vanilla custard
+
+Serves 6
+
+500 ml whole milk
+5 egg yolks
+80 g caster sugar
+
+Method
+
+1. Heat the milk. Whisk the yolks with the sugar and pour on the milk.
+2. Stir over a low heat for 8 minutes to 82°C. Cool over ice and chill.
+
+Keeping
+
+Keeps 5 days in the fridge.
+`,
+  },
 ];

@@ -8,6 +8,7 @@ import type { Span } from "../../model/span.ts";
 import { isPreserved, isRice, rawAnimal } from "./keeps-badly.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
+import { isFlour } from "./whole-weights.ts";
 
 /** The longest, in days in the fridge, and of what. */
 type Longest = { readonly name: string; readonly days: number };
@@ -18,6 +19,8 @@ const stockDays = 4;
 const rawDays = 2;
 /** Sauces and creams of egg that is not cooked through. Common practice, no source. */
 const eggDays = 2;
+/** Custards and creams of cooked egg. Common practice, no source; FDA Food Code 3-501.17 has seven days with the first. */
+const custardDays = 5;
 /** Cooked fish. Common practice, no source. */
 const fishDays = 3;
 /** Cooked meat where the region's sheet prints no figure: cook-chill guidance of 1989, the day of eating included; from memory. */
@@ -78,15 +81,17 @@ const longestFor = (dish: Dish, region: Region): Longest | null => {
     if (isRaw && (isFish || hazards.includes("raw-mince"))) found.push({ name: i.name, days: rawDays });
     else found.push({ name: i.name, days: isFish ? fishDays : (keepDays(region, "raw-meat") ?? meatDays) });
   }
-  const egg = dish.ingredients.find(
+  const eggs = dish.ingredients.filter(
     (i) =>
-      i.food !== null &&
-      foodById(i.food)?.hazards.includes("raw-egg") === true &&
-      !/pasteuri/i.test(i.text) &&
-      !isCookedThrough(dish, i.index),
+      i.food !== null && foodById(i.food)?.hazards.includes("raw-egg") === true && !/pasteuri/i.test(i.text),
   );
-  if (egg !== undefined && !/\b(?:cakes?|biscuits?|cookies?|bread|meringues?|tart|pie)\b/i.test(dish.title))
-    found.push({ name: egg.name, days: eggDays });
+  const raw = eggs.find((i) => !isCookedThrough(dish, i.index));
+  const baked = /\b(?:cakes?|biscuits?|cookies?|bread|meringues?|tart|pie)\b/i.test(dish.title);
+  if (raw !== undefined && !baked) found.push({ name: raw.name, days: eggDays });
+  const yolk = eggs.find((i) => /yolk/.test(i.food ?? ""));
+  const milk = dish.ingredients.some((i) => /\b(?:milk|cream)\b/.test(i.food?.replaceAll("-", " ") ?? ""));
+  const dough = dish.ingredients.some(isFlour);
+  if (yolk !== undefined && milk && !baked && !dough) found.push({ name: yolk.name, days: custardDays });
   return found.reduce<Longest | null>(
     (least, l) => (least === null || l.days < least.days ? l : least),
     null,
