@@ -21,7 +21,7 @@ export const notSaid = (
   const { current } = reader.kitchen;
   const isFat = (i: number): boolean => fats.test(reader.ingredients[i]?.name.toLowerCase() ?? "");
   // "Fry the chips in the oil", of potatoes.
-  if (fresh.length > 0 && named === 0 && livePools(reader.kitchen).length === 0 && namesDish(reader, clause))
+  if (fresh.length > 0 && named === 0 && namesDish(reader, clause) && livePools(reader.kitchen).length === 0)
     return fresh.every((f) => isFat(f.ingredient)) ? mainLine(reader) : [];
   if (/^(fry|deep-fry)$/.test(id))
     return fresh.length > 0 || current !== null ? deepFat(reader, clause, current) : [];
@@ -41,7 +41,7 @@ export const notSaid = (
   // "Work the salt into the cuts. Roast at 240": the one piece of meat of the list, though no word names it.
   if (roasts.test(id) && (current === null || onlySeasons(reader, current))) return untouchedMain(reader);
   // "Simmer the chips", of potatoes: the dish by its title, before anything was done.
-  return livePools(reader.kitchen).length === 0 && namesDish(reader, clause) ? mainLine(reader) : [];
+  return namesDish(reader, clause) && livePools(reader.kitchen).length === 0 ? mainLine(reader) : [];
 };
 
 /** "Second fry at 180": in the fat that is listed and never named. */

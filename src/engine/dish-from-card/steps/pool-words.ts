@@ -20,6 +20,8 @@ const pointers = new Set("this that these those".split(" "));
 
 const hasBarePronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
   clause.tokens.some((t, i) => {
+    const pointer = pointers.has(t.text);
+    if (pointer ? i <= clause.verbAt - 3 : i < clause.verbAt || !pronouns.has(t.text)) return false;
     // "Whisk everything for the glaze": those lines, and nothing that is in hand.
     if (fresh.some((f) => f.from === i)) return false;
     // "Clarify the butter, twenty minutes or so, and have it at 60": what was named in this breath.
@@ -31,9 +33,7 @@ const hasBarePronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
       return false;
     // "Whip the cream until it holds": the cue speaks of what was named.
     if (clause.cueAt !== null && i >= clause.cueAt.from && i < clause.cueAt.to) return false;
-    return pointers.has(t.text)
-      ? i > clause.verbAt - 3 && !isNoun(clause, i + 1)
-      : i >= clause.verbAt && pronouns.has(t.text);
+    return !pointer || !isNoun(clause, i + 1);
   });
 
 const isNoun = (clause: Clause, i: number): boolean => {
