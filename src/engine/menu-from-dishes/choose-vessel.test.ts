@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { scaleCard } from "#engine/index.ts";
 import { bareAction, nowhere } from "../../../test/help/bare.ts";
 import { dish, ingredient, sitting } from "../../../test/help/dishes.ts";
 import { count, share } from "../measure/units.ts";
@@ -105,5 +106,44 @@ describe("the vessel of an action", () => {
         },
       ),
     );
+  });
+});
+
+describe("a card in a kitchen", () => {
+  const range: Kitchen = {
+    ...sitting([], 1).kitchen,
+    pans: [
+      { name: "stockpot", litres: 16, count: count(2) },
+      { name: "large pan", litres: 8, count: count(3) },
+      { name: "saucepan", litres: 3, count: count(4) },
+      { name: "frying pan", litres: 2.5, count: count(2) },
+    ],
+    containers: [{ size: "GN 1/1 100", litres: 12.6, areaCm2: 1722, count: count(4) }],
+  };
+  const used = (text: string, covers: number, where: Kitchen = range) =>
+    (scaleCard(text, "card", covers, where).value.sheet?.steps ?? []).flatMap((s) =>
+      s.vessels.map((v) => `${v.verb}: ${v.name}`),
+    );
+  const lamb =
+    "Lamb and barley\n\nServes 8\n\n1.6 kg lamb shoulder, diced\n3 tbsp olive oil\n300 g pearl barley\n1.5 litres lamb stock\n\nMethod\n1. Brown the lamb in the oil in a large pan for 10 minutes.\n2. Add the barley and stock, bring to the boil, put the lid on and put it in the oven at 160°C for 2 hours.\n";
+
+  it("braises in the oven in the pot that it came to the boil in", () => {
+    expect(used(lamb, 8).slice(-2)).toEqual(["bring to the boil: large pan", "put: large pan"]);
+  });
+
+  it("braises in containers when the pot is too high for the oven, where there are any", () => {
+    expect(used(lamb, 24).slice(-2)).toEqual(["bring to the boil: stockpot", "put: GN 1/1 100"]);
+    expect(used(lamb, 24, { ...range, containers: [] }).slice(-2)).toEqual([
+      "bring to the boil: stockpot",
+      "put: stockpot",
+    ]);
+  });
+
+  it("heats fat in the pan that is then fried in", () => {
+    const fritters =
+      "Fritters\n\nServes 4\n\n300 g sweetcorn\n120 g plain flour\n1.5 litres sunflower oil, for deep-frying\n\nMethod\n1. Mix the sweetcorn and the flour.\n2. Heat the oil to 180°C in a deep pan. Deep-fry spoonfuls in batches for 3 minutes.\n";
+    const [heat = "", fry = ""] = used(fritters, 40);
+    expect(heat.replace(/^[^:]*/, "")).toBe(fry.replace(/^[^:]*/, ""));
+    expect(heat).toContain("stockpot");
   });
 });

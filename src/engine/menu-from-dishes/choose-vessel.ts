@@ -4,12 +4,13 @@ import { foodById } from "../larder/foods.ts";
 import { isLiquid } from "../larder/liquids.ts";
 import { normaliseName } from "../larder/normalise-name.ts";
 import { ownVessels } from "../larder/own-vessels.ts";
+import { isFryingPan } from "../larder/pans.ts";
 import { count, grams, share } from "../measure/units.ts";
 import type { Action, Dish } from "../model/dish.ts";
 import type { VesselUse } from "../model/menu.ts";
-import type { Kitchen } from "../model/sitting.ts";
+import type { Kitchen, Pan } from "../model/sitting.ts";
 import type { Work } from "./kitchen-work.ts";
-import { holdsOf, pansToUse } from "./pan-fit.ts";
+import { holdsOf, isFat, isOneLayer, pansToUse } from "./pan-fit.ts";
 import { potGroups } from "./pot-groups.ts";
 import type { Load, Loads } from "./vessel-loads.ts";
 
@@ -82,41 +83,66 @@ const inOwnVessel = (dish: Dish, action: Action): boolean =>
  * one. Actions without a vessel of that kind, and kitchens without any, give none.
  */
 export const chooseVessels = (work: Work, version: string): readonly VesselUse[] => {
-  const { dish, kitchen, loads } = work;
+  const { dish, loads, litresIn } = work;
   const together = panOfGroups(work);
   const groups = potGroups(dish);
-  return dish.steps.flatMap((step) =>
+  const chosen = dish.steps.flatMap((step) =>
     step.actions.flatMap((action): readonly VesselUse[] => {
       const load = loads.get(action.id);
       if (load === undefined || load.grams <= 0) return [];
-      const { kind, sizes, amount } = sizesFor(work, action, load);
-      const common = together.get(groups.get(action.id) ?? -1);
-      const pan = common === undefined ? undefined : kitchen.pans.find(({ name }) => name === common);
-      const chosen =
+      const pot = together.get(groups.get(action.id) ?? -1);
+      const common = pot?.actions.has(action.id) === true ? pot : undefined;
+      const inPot = action.station === "oven" && common !== undefined;
+      const { kind, sizes, amount } = inPot
+        ? { kind: "pan" as const, sizes: [], amount: litresIn(action) }
+        : sizesFor(work, action, load);
+      const pan = common?.pan;
+      const taken =
         kind === "pan" && pan !== undefined
           ? { name: pan.name, holds: holdsOf(dish, action, loads, pan) }
           : smallest(sizes, amount);
-      if (chosen === null) return [];
-      const fillings = Math.max(1, Math.ceil(amount / chosen.holds - 1e-9));
+      if (taken === null) return [];
+      const fillings = Math.max(1, Math.ceil(amount / taken.holds - 1e-9));
       return [
         {
           action: action.id,
           version,
           kind,
-          name: chosen.name,
+          name: taken.name,
           grams: grams(load.grams),
           litres: kind === "pan" ? amount : load.litres,
-          holds: chosen.holds,
+          holds: taken.holds,
           fillings: count(fillings),
-          fill: share(amount / fillings / chosen.holds),
+          fill: share(amount / fillings / taken.holds),
         },
       ];
     }),
   );
+  return inPanOfNext(work, chosen);
+};
+
+const warmsFat: ReadonlySet<string> = new Set(["heat", "melt", "warm"]);
+
+/** Fat is heated in the pan in which the next thing is done with it. */
+const inPanOfNext = ({ dish, kitchen, loads }: Work, uses: readonly VesselUse[]): readonly VesselUse[] => {
+  const actions = dish.steps.flatMap((step) => step.actions);
+  const byAction = new Map(uses.map((use) => [use.action, use]));
+  return uses.map((use) => {
+    const action = actions.find(({ id }) => id === use.action);
+    if (action?.station !== "burner" || !warmsFat.has(action.technique ?? "")) return use;
+    const inside = [...(loads.get(action.id)?.contents.values() ?? [])];
+    if (!inside.every((c) => isFat(dish, c.ingredient))) return use;
+    const next = actions.find((a) => a.uses.some((u) => u.product === action.id));
+    const taken = next?.station === "burner" ? byAction.get(next.id) : undefined;
+    const pan = kitchen.pans.find(({ name }) => taken?.kind === "pan" && name === taken.name);
+    const holds = pan === undefined ? 0 : holdsOf(dish, action, loads, pan);
+    if (pan === undefined || use.litres > holds) return use;
+    return { ...use, name: pan.name, holds, fillings: count(1), fill: share(use.litres / holds) };
+  });
 };
 
 /** The pan that holds all that goes on in it, by the place of the group; none where it goes in turns. */
-const panOfGroups = ({ dish, kitchen, loads, litresIn }: Work): ReadonlyMap<number, string> => {
+const panOfGroups = ({ dish, kitchen, loads, litresIn }: Work): ReadonlyMap<number, Common> => {
   const groups = potGroups(dish);
   const members = new Map<number, Action[]>();
   for (const action of dish.steps.flatMap((step) => step.actions)) {
@@ -124,21 +150,38 @@ const panOfGroups = ({ dish, kitchen, loads, litresIn }: Work): ReadonlyMap<numb
     if (group === undefined || (loads.get(action.id)?.grams ?? 0) <= 0) continue;
     members.set(group, [...(members.get(group) ?? []), action]);
   }
-  const found = new Map<number, string>();
-  for (const [group, actions] of members) {
-    if (actions.length < 2) continue;
+  const found = new Map<number, Common>();
+  // A kitchen without containers has nothing else for what cooks deep in the oven.
+  const goesIn = (pan: Pan): boolean =>
+    !isFryingPan(pan.name) && (pan.litres <= potInOven || kitchen.containers.length === 0);
+  const fitting = (actions: readonly Action[]): Pan | undefined => {
     const named = actions.flatMap((a) => namedPan(kitchen, a.vessel)?.litres ?? []);
     const pans = actions
       .map((a) => pansToUse(dish, a, loads, kitchen))
       .reduce((a, b) => a.filter((pan) => b.includes(pan)));
-    const fits = pans
+    return pans
       .filter((pan) => pan.litres >= Math.max(0, ...named))
+      .filter((pan) => actions.every((a) => a.station === "burner" || goesIn(pan)))
       .filter((pan) => actions.every((a) => holdsOf(dish, a, loads, pan) >= litresIn(a) - 1e-9))
       .toSorted((a, b) => a.litres - b.litres)[0];
-    if (fits !== undefined) found.set(group, fits.name);
+  };
+  for (const [group, actions] of members) {
+    const onStove = actions.filter((a) => a.station === "burner");
+    const wet = actions.filter((a) => !isOneLayer(dish, a, loads));
+    for (const some of [actions, wet, onStove]) {
+      const pan = some.length < 2 ? undefined : fitting(some);
+      if (pan === undefined) continue;
+      found.set(group, { pan, actions: new Set(some.map(({ id }) => id)) });
+      break;
+    }
   }
   return found;
 };
+
+type Common = { readonly pan: Pan; readonly actions: ReadonlySet<string> };
+
+/** A larger pot than this is too high for an oven with its shelves in, litres. Common practice, no source. */
+const potInOven = 10;
 
 type Sizes = {
   readonly kind: VesselUse["kind"];

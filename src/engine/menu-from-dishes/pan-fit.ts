@@ -11,7 +11,8 @@ const dry: ReadonlySet<string> = new Set(
   "fry stir-fry brown sear sweat griddle toast char-skin deglaze flambe caramelise reduce glaze".split(" "),
 );
 
-const isFat = (dish: Dish, place: number): boolean => {
+/** True for a line that is fat or oil. */
+export const isFat = (dish: Dish, place: number): boolean => {
   const id = dish.ingredients[place]?.food;
   const food = id == null ? null : foodById(id);
   return food !== null && (food.shelf === "oils" || (food.nutrients.fat ?? 0) > 60);

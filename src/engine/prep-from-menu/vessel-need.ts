@@ -63,6 +63,12 @@ const inOven = (unit: Unit, uses: readonly VesselUse[], vessels: Vessels): Vesse
     const each = Math.ceil(fillings / unit.loads.length);
     return size < 0 ? null : { kind: "containers", size, amounts: unit.loads.map(() => each) };
   }
+  // A braise stands in the oven in its own pot.
+  const pot = uses.find((use) => use.kind === "pan");
+  if (pot !== undefined) {
+    const size = vessels.pots.findIndex(({ pans }) => pans.some((pan) => pan.name === pot.name));
+    return size < 0 ? null : { kind: "pots", size, amounts: unit.loads.map(() => 1) };
+  }
   return kinds.has("tray") && vessels.trays.length > 0
     ? { kind: "trays", size: 0, amounts: unit.loads }
     : null;
