@@ -95,3 +95,13 @@ describe("the tins of a kitchen in the plan", () => {
     expect(shelves(24)).toBe(2);
   });
 });
+
+it("pastry is bound by the bowl, and meat by the piece", () => {
+  const hands = (text: string, covers: number): number =>
+    scaleCard(text, "card", covers, null).value.sheet?.steps[0]?.handsMinutes ?? 0;
+  const pastry =
+    "Pastry\n\nServes 8\n\n200 g plain flour\n100 g butter\n1 egg\n\nMethod\n1. Bind the flour and butter with the egg.\n";
+  const joints = "Rolled pork\n\nServes 8\n\n2 kg pork loin\n\nMethod\n1. Bind the pork with string.\n";
+  expect(hands(pastry, 120)).toBeLessThan(30);
+  expect(hands(joints, 120)).toBeGreaterThan(30);
+});

@@ -1,7 +1,9 @@
 import { tinsOf } from "../heat/card-tins.ts";
+import type { Content } from "../heat/composition.ts";
 import { tinsTaken } from "../heat/tins-taken.ts";
 import { bigPiecesAmong } from "../larder/big-pieces.ts";
 import { type Contents, contentsOf } from "../larder/contents.ts";
+import { foodById } from "../larder/foods.ts";
 import { afterDraining } from "../larder/left-behind.ts";
 import { techniqueById } from "../larder/techniques.ts";
 import { unlistedWater } from "../larder/unlisted-water.ts";
@@ -56,10 +58,10 @@ export const unitsOf = (work: Work, kitchen: Kitchen): Units => {
         const id = use.product;
         return sum + use.share * alike.reduce((g, v) => g + (grams.get(v)?.get(id) ?? 0), 0);
       }, 0);
-      const technique = atScale(named, action, kilos / factor, hotGrams > 0);
       const coldKilos = kilos - ((1 - stillHot) * hotGrams) / 1000;
       const inside = made.get(action.id) ?? new Map();
       const contents = alike.flatMap((v) => contentsFoods(inside, v, outOf.get(v) ?? new Set()));
+      const technique = atScale(named, action, kilos / factor, hotGrams > 0, contents);
       const lines = [...inside.values()].map(({ ingredient }) => ingredient);
       const inTins = named !== null && baked.has(named.id) ? tins : null;
       const lot: Lot = {
@@ -125,9 +127,14 @@ const atScale = (
   action: Action,
   onCard: number,
   hot: boolean,
+  contents: readonly Content[],
 ): Technique | null => {
   if (technique?.id === "crush" && onCard > pounded) return techniqueById("mash");
   if (technique?.id === "slice" && hot) return { ...technique, minutes: carving };
+  // A dough or a stuffing that is bound is mixed; only meat is bound with string, piece by piece.
+  if (technique?.id === "truss" && action.verb.startsWith("bind") && !contents.some(isMeat)) {
+    return techniqueById("mix");
+  }
   // What was soaked or salted is wrung out by the handful; only fruit is squeezed one by one.
   if (technique?.id === "squeeze" && action.uses.every((use) => use.ingredient === null)) {
     return { ...technique, law: "per-kilo", minutes: wringing };
@@ -155,6 +162,11 @@ const ovenInAll = (
     const same = station === "oven" && food !== null && mostOf(dish, made.get(id) ?? new Map()) === food;
     return sum + (same && minutes?.assumed === false ? minutes.likely : 0);
   }, 0);
+};
+
+const isMeat = ({ food }: Content): boolean => {
+  const shelf = food === null ? null : (foodById(food)?.shelf ?? null);
+  return shelf === "meat" || shelf === "poultry" || shelf === "fish";
 };
 
 /** Actions that take one of these lines, or anything made from them, or go on from there. */
