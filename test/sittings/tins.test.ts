@@ -105,3 +105,18 @@ it("pastry is bound by the bowl, and meat by the piece", () => {
   expect(hands(pastry, 120)).toBeLessThan(30);
   expect(hands(joints, 120)).toBeGreaterThan(30);
 });
+
+it("pastry by the kilo is rubbed in by the mixer, bowl by bowl, and never in less time for more", () => {
+  const card =
+    "Pastry\n\nServes 8\n\n200 g plain flour\n100 g butter\n\nMethod\n1. Rub the butter into the flour.\n";
+  const mixer: Kitchen = { ...plain, machines: [{ name: "mixer", count: count(1) }] };
+  const hands = (covers: number, where: Kitchen): number =>
+    scaleCard(card, "card", covers, where).value.sheet?.steps[0]?.handsMinutes ?? 0;
+  expect(hands(8, mixer)).toBe(hands(8, plain));
+  expect(hands(600, mixer)).toBeLessThan(hands(600, plain) / 3);
+  let before = 0;
+  for (let covers = 1; covers < 600; covers += 7) {
+    expect(hands(covers, mixer)).toBeGreaterThanOrEqual(before);
+    before = hands(covers, mixer);
+  }
+});

@@ -2,11 +2,26 @@ import { type OwnVessel, ownVessels } from "../larder/own-vessels.ts";
 import { smallNumbers, tenNumbers } from "../measure/number-words.ts";
 import { count } from "../measure/units.ts";
 import type { Dish, Step } from "../model/dish.ts";
+import type { VesselUse } from "../model/menu.ts";
 import type { SheetCount } from "../model/sheet.ts";
 
 /** So many of a vessel at another size, whole; never none. */
 export const vesselsHere = (vessel: OwnVessel, factor: number): number =>
   Math.max(1, Math.ceil(vessel.count * factor - 1e-9));
+
+const inKitchens: ReadonlySet<string> = new Set(["dish", "casserole"]);
+
+/**
+ * The vessels that the card counts and that are used here: where the kitchen's own trays, containers or pots do for its
+ * dishes, those are told instead.
+ */
+export const ownVesselsHere = (dish: Dish, uses: readonly VesselUse[]): readonly OwnVessel[] => {
+  const ovens = new Set(
+    dish.steps.flatMap(({ actions }) => actions.flatMap((a) => (a.station === "oven" ? a.id : []))),
+  );
+  const instead = uses.some(({ action }) => ovens.has(action));
+  return ownVessels(dish).filter(({ noun }) => !(instead && inKitchens.has(noun)));
+};
 
 const numbers = [...smallNumbers.keys(), ...tenNumbers.keys()].join("|");
 /** "cut it in 30", "pipe 24 buns": a verb that makes pieces, and the number soon after it. */
@@ -20,9 +35,14 @@ const numberOf = (word: string): number =>
   smallNumbers.get(word.toLowerCase()) ?? tenNumbers.get(word.toLowerCase()) ?? Number(word);
 
 /** The numbers in the words of a step that are others at this size: of pieces that the card makes, and of its own vessels. */
-export const countsOf = (dish: Dish, step: Step, factor: number): readonly SheetCount[] => {
+export const countsOf = (
+  dish: Dish,
+  step: Step,
+  factor: number,
+  own: readonly OwnVessel[],
+): readonly SheetCount[] => {
   if (Math.abs(factor - 1) < 1e-9) return [];
-  const vessels = ownVessels(dish)
+  const vessels = own
     .filter((v) => v.step === step.index)
     .map((v) => ({ words: v.words, here: count(vesselsHere(v, factor)), card: v.count }));
   const makes =

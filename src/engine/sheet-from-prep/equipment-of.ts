@@ -1,6 +1,6 @@
 import { type CardTins, tinsOf } from "../heat/card-tins.ts";
 import { tinsTaken } from "../heat/tins-taken.ts";
-import { ownVessels } from "../larder/own-vessels.ts";
+import type { OwnVessel } from "../larder/own-vessels.ts";
 import { count } from "../measure/units.ts";
 import type { Dish } from "../model/dish.ts";
 import type { VesselUse } from "../model/menu.ts";
@@ -15,6 +15,7 @@ import { vesselsHere } from "./counts-of.ts";
 export const equipmentOf = (
   dish: Dish,
   steps: readonly SheetStep[],
+  own: readonly OwnVessel[],
   factor: number,
   kitchen: Kitchen,
 ): readonly SheetEquipment[] => {
@@ -46,7 +47,7 @@ export const equipmentOf = (
     for (const { kind, name, fillings } of vessels) need(kind, name, fillings, hasOf(kind, name, kitchen));
   const tins = tinsOf(dish);
   if (tins !== null) needTins(tins);
-  for (const vessel of ownVessels(dish))
+  for (const vessel of own)
     if (vessel.noun !== "tray" && (tins === null || vessel.noun !== "tin"))
       need("own", vessel.name, vesselsHere(vessel, factor), null);
   const inPans = new Set(

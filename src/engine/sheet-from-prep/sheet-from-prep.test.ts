@@ -102,3 +102,18 @@ it("pours what a card tells by the bottle or the fruit, once there is a jug of i
   expect(units(6)).toEqual(["g", "ml", "g"]);
   expect(units(120)).toEqual(["g", "ml", "ml"]);
 });
+
+it("tells no dishes of the card's where the kitchen's own trays do for them", () => {
+  const plums =
+    "Baked plums\n\nServes 12\n\n1.5 kg plums\n150 g light brown sugar\n\nMethod\n1. Lay the plums in two dishes with the sugar. Bake at 170°C for 35 minutes.\n";
+  const own = (where: Kitchen | null) => {
+    const { sheet } = scaleCard(plums, "card", 120, where).value;
+    return [
+      sheet?.equipment.some((e) => e.kind === "own"),
+      sheet?.steps.some((s) => s.counts.length > 0),
+      sheet?.equipment.some((e) => e.kind === "tray"),
+    ];
+  };
+  expect(own(kitchen)).toEqual([false, false, true]);
+  expect(own(null)).toEqual([true, true, false]);
+});

@@ -4,7 +4,7 @@ import type { Dish, Step } from "../model/dish.ts";
 import type { Menu, MenuDish, Version } from "../model/menu.ts";
 import type { Prep, Task } from "../model/prep.ts";
 import type { Sheet, SheetStep } from "../model/sheet.ts";
-import { countsOf } from "./counts-of.ts";
+import { countsOf, ownVesselsHere } from "./counts-of.ts";
 import { equipmentOf } from "./equipment-of.ts";
 import { lineOf } from "./line-of.ts";
 import { waterOf } from "./water-of.ts";
@@ -21,9 +21,13 @@ const sheetOf = (onMenu: MenuDish, version: Version, menu: Menu, prep: Prep): Sh
   const lines = version.ingredients.filter((m) => m.card === null).map((m) => lineOf(m, dish));
   const weights = version.ingredients.map((m) => m.edible?.likely ?? null);
   const water = waterOf(dish, version);
+  const own = ownVesselsHere(
+    dish,
+    onMenu.vessels.filter((use) => use.version === version.id),
+  );
   const steps = dish.steps.map((step) => ({
     ...stepOf(step, onMenu, version, tasksOf(prep, dish)),
-    counts: countsOf(dish, step, version.factor),
+    counts: countsOf(dish, step, version.factor, own),
     water: water.get(step.index) ?? null,
   }));
   return {
@@ -35,7 +39,7 @@ const sheetOf = (onMenu: MenuDish, version: Version, menu: Menu, prep: Prep): Sh
     factor: version.factor,
     lines,
     steps,
-    equipment: equipmentOf(dish, steps, version.factor, menu.sitting.kitchen),
+    equipment: equipmentOf(dish, steps, own, version.factor, menu.sitting.kitchen),
     grams: grams(weights.reduce<number>((sum, weight) => sum + (weight ?? 0), 0)),
     known: share(
       weights.length === 0 ? 1 : weights.filter((weight) => weight !== null).length / weights.length,

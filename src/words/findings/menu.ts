@@ -25,6 +25,9 @@ export const adjustmentTexts: { readonly [R in Exclude<AdjustmentReason, "whole-
   tins: "each tin is greased whole, however full it is",
 };
 
+/** From more batches than this on a caterer finds another way. Common practice, no source. */
+const manyBatches = 20;
+
 /** What is said about the menu, the purchase and the prices. */
 export const menuSentences: SentencesOf<MenuFacts> = {
   "dish-unknown": ({ dish, near }) => ({
@@ -71,7 +74,10 @@ export const menuSentences: SentencesOf<MenuFacts> = {
   }),
   "batches-needed": ({ verb, batches, because }) => ({
     says: `${quoted(verb)} takes ${countText(batches, "batch", "batches")}: ${batchReasons[because]}.`,
-    write: null,
+    write:
+      batches > manyBatches
+        ? "So many are no way to work: do it on trays in the oven or in a larger pan, or hire one."
+        : null,
   }),
   "card-unknown": ({ name }) => ({
     says: `A line uses ${quoted(name)}, and no card goes by that title.`,
