@@ -16,6 +16,7 @@ await build({
   bundle: true,
   platform: "node",
   format: "esm",
+  external: ["better-sqlite3", "playwright-core"],
   logLevel: "warning",
   banner: {
     js: 'import { createRequire as tamisRequire } from "node:module"; const require = tamisRequire(import.meta.url);',
