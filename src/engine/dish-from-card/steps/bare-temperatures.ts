@@ -35,7 +35,7 @@ const sorts: readonly (readonly [words: string, sort: Sort])[] = [
   ["grill barbecue bbq griddle plancha", { low: 120, high: 350, fives: true, dial: true }],
   ["oil fat fryer lard dripping deep-fry deep-fried fry fries fried frying tallow", { low: 40, high: 210 }],
   [
-    "sugar syrup caramel glaze toffee fudge jam marmalade nougat honeycomb jelly ball crack setting",
+    "sugar syrup caramel glaze toffee fudge jam marmalade nougat honeycomb jelly ball crack setting sets",
     { low: 40, high: 185 },
   ],
   [
@@ -75,7 +75,7 @@ const places = new Set(
 /** Behind a bare figure that is a temperature: the end, a joint, a cue; never a unit or a food. */
 const closes = new Set(
   (
-    "for and until till or then fan so with before after as in inside at while to all if when once on a stirring turning again from " +
+    "for and until till or then within fan so with before after as in inside at while to all if when once on a stirring turning again from " +
     "throughout through right it over core between max minimum means should by now not no never plus overnight but ordinary " +
     "conventional it'll it's they he she you because"
   ).split(" "),
@@ -267,6 +267,8 @@ const bareCore = (tokens: readonly Token[], figure: Figure, region: Region): num
   const fahrenheit = value >= 105 && value <= 212 && (region === "us" || value % 5 === 0 || value > 130);
   const degrees = fahrenheit ? toCelsius(value, "F") : value;
   if (degrees < 40 || degrees > 100) return null;
+  // Nothing is done at 105 °F; it is a figure in °C, and of a liquid.
+  if (fahrenheit && degrees < 48) return null;
   if (isToldCore(tokens, from, to)) return degrees;
   if (fahrenheit || degrees < 45 || degrees > 85) return null;
   const prev = text(tokens, lead);

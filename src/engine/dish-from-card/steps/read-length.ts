@@ -42,6 +42,8 @@ const unitMinutes: ReadonlyMap<string, number> = new Map(
     weeks: 10080,
     month: 43200,
     months: 43200,
+    year: 525600,
+    years: 525600,
   }),
 );
 

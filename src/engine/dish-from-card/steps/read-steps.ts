@@ -164,13 +164,15 @@ const actionsOf = (reader: StepReader, line: Line, step: number, lent: Action[])
       return;
     }
     // "Check with a probe: 75 or more": what is checked is what was cooked.
-    if (chosen.technique.id === "taste" && clause.core !== null) lendHeat(clause, open);
+    if (chosen.technique.id === "taste" && (clause.core !== null || clause.settings.length > 0))
+      lendHeat(clause, open);
     const waited = clause.times.find((t) => t.kind === "wait" && !t.long);
     let leastWait = true;
     if (waited !== undefined) {
-      const last = actions.at(-1);
+      // "Boil fast. After 12 minutes, test it": so long it boiled, though it was told a step before.
+      const last = open.at(-1);
       if (last?.minutes?.assumed === true && last.attention !== "hands") {
-        actions[actions.length - 1] = { ...last, minutes: { ...waited.minutes, assumed: false } };
+        open[open.length - 1] = { ...last, minutes: { ...waited.minutes, assumed: false } };
         leastWait = false;
       }
     }
