@@ -217,7 +217,9 @@ export const replan = (
     const own = asNeeded(rest, rest.pushed);
     const pushed = priced(rest, own, planOfPlaces(own, rest.pushed).value);
     if (noTrouble(pushed.price)) return pushed;
-    const around = [rest.pushed, rest.asBefore].map((places) => {
+    // Where a course is asked for at another time, the best is often that little else moves.
+    const moved = (progress.asked ?? []).length > 0;
+    const around = (moved ? [rest.pushed, rest.asBefore] : [rest.pushed]).map((places) => {
       const { value } = followPlan(rest.prep, places, { ...effort, tries: 0 });
       return priced(rest, asNeeded(rest, value.placed), value);
     });

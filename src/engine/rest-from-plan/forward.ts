@@ -14,7 +14,7 @@ import {
 } from "./taken.ts";
 
 /** Passes over the work before what is still broken is left to be told. */
-const mostPasses = 60;
+const mostPasses = 40;
 /** Steps from one thing in the way to the next, for one task. */
 const mostSteps = 400;
 
