@@ -1,5 +1,5 @@
 import { findFood } from "../larder/foods.ts";
-import { findUnit } from "../larder/measures.ts";
+import { findUnit, measureKind } from "../larder/measures.ts";
 import { verbReadings } from "../larder/techniques.ts";
 import { readRange } from "../measure/read-number.ts";
 import { tokensOf } from "../measure/tokens.ts";
@@ -42,7 +42,7 @@ const isAmount = (piece: string): boolean => {
     amount !== null &&
     !amount.article &&
     tokens.length === amount.next + 1 &&
-    findUnit(tokens[amount.next]?.text ?? "") !== null
+    /^(mass|volume)$/.test(measureKind(findUnit(tokens[amount.next]?.text ?? "") ?? "") ?? "")
   );
 };
 

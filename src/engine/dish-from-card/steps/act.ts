@@ -299,7 +299,8 @@ const potInOven = (chosen: Chosen, main: Pool | null): string | null =>
 
 // "Transfer to a 200 °C oven", "turn down to 150 °C": what is baked next has that heat.
 const setsOven = (clause: Clause, said: Chosen): boolean =>
-  said.station === "oven" ||
+  (said.station === "oven" &&
+    (said.technique.id !== "keep-warm" || clause.tokens.some((t) => t.text === "oven"))) ||
   said.technique.id === "adjust-heat" ||
   clause.tokens.some((t) => t.text === "oven");
 

@@ -97,15 +97,25 @@ const leadOf = (tokens: readonly Token[], i: number): Bare["kind"] | undefined =
         ? "wait"
         : undefined;
     default:
-      return given(tokens, at) || standsAlone(tokens, i, at) ? null : undefined;
+      return given(tokens, at) || standsAlone(tokens, i, at) || closesCue(tokens, i, at) ? null : undefined;
   }
 };
+
+/** "Cook it down till the fat comes out, about ten." */
+const closesCue = (tokens: readonly Token[], i: number, at: number): boolean =>
+  tokens[i]?.kind === "word" &&
+  at < i - 1 &&
+  text(tokens, at) === "," &&
+  tokens[numberAt(tokens, i)?.next ?? i] === undefined &&
+  tokens.slice(0, at).some((t) => /^(till|until|'til|til)$/.test(t.text));
 
 const goesOnAlone = /^(rest|knead|prove|simmer|stand|boil|lid|covered|steep|soak|infuse)$/;
 
 /** "Knead ten minutes, rest five, knead five", "off the heat, lid on, ten": a number in words that closes what goes on by itself. */
 const standsAlone = (tokens: readonly Token[], i: number, lead: number): boolean => {
-  if (tokens[i]?.kind !== "word" || lead !== i - 1) return false;
+  // "Simmer 15, cool to 80 °C."
+  const terse = lead === 0 && goesOnAlone.test(text(tokens, lead)) && text(tokens, lead) !== "boil";
+  if ((tokens[i]?.kind !== "word" && !terse) || lead !== i - 1) return false;
   const end = tokens[numberAt(tokens, i)?.next ?? i];
   if (end !== undefined && !/^[,.;]$/.test(end.text)) return false;
   const comma = text(tokens, lead) === "," ? lead - 1 : lead;

@@ -185,6 +185,9 @@ const settingOf = (tokens: readonly Token[], figure: Figure, region: Region): nu
   if (found !== null) return found;
   const other = nearest(tokens, from, to, (sort) => withinFahrenheit(sort, value));
   if (other !== null) return other;
+  // "Back up to 85."
+  if (prev === "to" && /^(up|down)$/.test(text(tokens, lead - 1)) && value >= 30 && value <= 105)
+    return value;
   // "Stir until thick, no hotter than 85."
   if (bounds.test(prev) && value >= 20 && value <= 260) return value;
   // "Serve at 70 plus"; "serve to 70" are people.
@@ -235,6 +238,15 @@ const openFigure = (tokens: readonly Token[], figure: Figure, region: Region): n
   // "Keep it at a bare simmer, 90ish."
   if (value >= 40 && value <= 100 && prev === "," && text(tokens, to - 1) === "ish")
     return nearest(tokens, from, to, (sort) => (sort.dial === true ? null : within(sort, value, region)));
+  // "Keep it just under a simmer, 90 or so."
+  if (
+    value >= 60 &&
+    value < 100 &&
+    prev === "," &&
+    text(tokens, to) === "or" &&
+    text(tokens, to + 1) === "so"
+  )
+    return tokens.some((t) => /^(simmer|simmering|boil|boiling|warm|hot)$/.test(t.text)) ? value : null;
   if (value < 100 || value > 500 || !(lead < 0 || /^(,|then|and|;|by|:|\()$/.test(prev))) return null;
   const before = tokens.slice(0, from);
   const next = text(tokens, to);

@@ -5,7 +5,6 @@ import { isOnHeat } from "./find-details.ts";
 import {
   has,
   hasLength,
-  inBoilingWater,
   inColdWater,
   isWaterBath,
   keepsWarm,
@@ -14,6 +13,7 @@ import {
   toSimmer,
 } from "./heat-words.ts";
 import { isPreheat } from "./is-preheat.ts";
+import { meantOtherwise } from "./meant-otherwise.ts";
 import { stationOf } from "./station-of.ts";
 
 /** A technique with the station and attention that the words give it. */
@@ -78,6 +78,15 @@ const placeTechnique = (clause: Clause): Technique | null => {
   }
 };
 
+/** "In a hot pan", "dry in a skillet": and no pan that is only turned in the oven. */
+const inDryPan = (clause: Clause): boolean =>
+  clause.tokens.some(
+    (t, i) =>
+      t.text === "dry" ||
+      (/^(pan|skillet)$/.test(t.text) &&
+        clause.tokens.slice(Math.max(0, i - 4), i).some((w) => /^(in|a)$/.test(w.text))),
+  );
+
 const fireWords = new Set("temperature heat oven flame".split(" "));
 
 const byPlace = (clause: Clause, base: Technique, following: Clause | null): Technique => {
@@ -98,102 +107,8 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     return named("sterilise", base);
   const steered = toFigure(clause, id);
   if (steered !== null) return named(steered, base);
-  // "Get the grill on high."
-  if (
-    /^(use|put|run-machine|cook|make)$/.test(id) &&
-    has(clause, /^(grill|broiler|barbecue)$/) &&
-    has(clause, /^on$/) &&
-    clause.mentions.length === 0 &&
-    !has(clause, /^(under|it|them|pan|tray|rack)$/)
-  )
-    return named("preheat", base);
-  // "Pat it all over the fat", "pat the crumbs on to the fish"
-  if (
-    id === "pat-dry" &&
-    clause.hit?.verb === "pat" &&
-    has(clause, /^(over|onto|on)$/) &&
-    !has(clause, /^dry$/)
-  )
-    return named("press", base);
-  // "Toss in the cinnamon sugar while warm"
-  if (
-    id === "add" &&
-    clause.hit?.verb === "toss in" &&
-    clause.tokens
-      .slice(clause.verbTo, clause.verbTo + 4)
-      .some((t) => /^(sugar|flour|crumbs|breadcrumbs|seasoning|dressing|marinade|cornflour)$/.test(t.text))
-  )
-    return named("toss", base);
-  // "Pull it off", "pull the pan off the heat"
-  if (
-    id === "shred" &&
-    /^pull/.test(clause.hit?.verb ?? "") &&
-    has(clause, /^off$/) &&
-    !has(clause, /^bones?$/)
-  )
-    return named("remove-from-heat", base);
-  // "Brush the tins with the rest of the butter"
-  if (
-    /^(brush|rub)$/.test(id) &&
-    /^(tins?|tray|trays|moulds?|basins?|dish|dishes|ramekins|griddle|pan)$/.test(
-      clause.tokens[clause.verbTo + 1]?.text ?? "",
-    ) &&
-    /^(the|your|a)$/.test(clause.tokens[clause.verbTo]?.text ?? "")
-  )
-    return named("grease", base);
-  // "Pull it at 52 °C."
-  if (
-    id === "shred" &&
-    clause.hit?.verb === "pull" &&
-    (has(clause, /^(from|out)$/) ||
-      (has(clause, /^(it|them|that)$/) &&
-        (clause.core !== null || clause.settings.length > 0 || has(clause, /^when$/))))
-  )
-    return named("take-out", base);
-  // "Have the chicken out of the fridge an hour before."
-  if (
-    /^(use|put)$/.test(id) &&
-    /^(have|get)$/.test(clause.hit?.verb ?? "") &&
-    has(clause, /^(fridge|refrigerator)$/)
-  )
-    if (has(clause, /^out$/)) return named("take-out", base);
-  // "Seal the other side": on the fire.
-  if (clause.hit?.verb === "seal" && id !== "sear" && has(clause, /^(sides?|meat|breasts?|steaks?|chops?)$/))
-    return named("sear", base);
-  if (id === "brown" && has(clause, /^(blowtorch|torch)$/)) return named("blowtorch", base);
-  if (/^(put|cook|add|stand)$/.test(id) && isWaterBath(clause)) return named("sous-vide", base);
-  if (/^(put|add|dip|blanch)$/.test(id) && inBoilingWater(clause)) {
-    const most = Math.max(0, ...clause.times.filter((t) => t.kind === "length").map((t) => t.minutes.likely));
-    if (most > 0 || /^(plunge|drop|dunk)/.test(clause.hit?.verb ?? ""))
-      return named(most > 6 ? "boil" : "blanch", base);
-  }
-  if (id === "pat-dry" && clause.times.some((t) => t.kind === "length" && t.minutes.likely >= 60))
-    return named("dehydrate", base);
-  if (id === "dip" && clause.hit?.verb === "dredge" && clause.tokens[clause.verbTo]?.text === "in")
-    return named("sprinkle", base);
-  // "Turn to coat" turns the food.
-  if (
-    id === "adjust-heat" &&
-    clause.hit?.verb === "turn to" &&
-    !has(clause, /^(heat|oven|gas|low|medium|high|mark)$/) &&
-    clause.settings.length === 0
-  )
-    return named("turn", base);
-  // "Cover with fresh water"
-  if (
-    id === "top" &&
-    clause.hit?.verb === "cover with" &&
-    clause.mentions.length === 0 &&
-    has(clause, /^water$/)
-  )
-    return named("cover", base);
-  // "Cover with pleated foil"
-  if (
-    id === "top" &&
-    clause.hit?.verb === "cover with" &&
-    has(clause, /^(foil|lid|paper|film|clingfilm|cloth|towel|plate|parchment)$/)
-  )
-    return named("cover", base);
+  const other = meantOtherwise(clause, base);
+  if (other !== null) return other;
   // "Put the chicken on a board to rest", "on a rack to cool".
   if (/^(put|take-out|arrange|spread|unmould|set-aside|stand)$/.test(id) && place === null) {
     const purpose = clause.tokens.findIndex(
@@ -311,7 +226,7 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
       return named("deep-fry", base);
     if (
       id === "roast" &&
-      has(clause, /^(pan|skillet|dry)$/) &&
+      inDryPan(clause) &&
       !has(clause, /^(roasting|oven)$/) &&
       clause.settings.length === 0
     )
@@ -334,8 +249,9 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
         return named("bake", base);
       return base;
     case "fridge":
+      // "Soften 10 min in the fridge before service": an ice.
       if (
-        /^(cool|put|store|use|cook)$/.test(id) ||
+        /^(cool|put|store|use|cook|sweat)$/.test(id) ||
         (id !== "prove" &&
           id !== "rest" &&
           placing.has(id) &&

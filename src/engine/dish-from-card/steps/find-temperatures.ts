@@ -188,6 +188,12 @@ const boilsBelow = (tokens: readonly Token[]): boolean =>
 const isCore = (tokens: readonly Token[], i: number, to: number, value: number): boolean => {
   if (/^(oven|preheat)$/.test(text(tokens, i - 2))) return false;
   if (isToldCore(tokens, i, to)) return true;
+  // "Or 70C if you have a probe."
+  if (
+    /^(if|with|on)$/.test(text(tokens, to)) &&
+    tokens.slice(to, to + 6).some((t) => /^(probe|thermometer)$/.test(t.text))
+  )
+    return true;
   if (value >= 45 && value <= 85 && isReadyAt(tokens, i) && !tokens.some((t) => liquids.test(t.text)))
     return true;
   // "Until it hits 74", where no liquid is spoken of.

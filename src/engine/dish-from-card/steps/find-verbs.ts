@@ -6,6 +6,7 @@ import { terseAt } from "./terse-verbs.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
 import { before, isBase, negations, placeFollows, readingAt, word } from "./verb-reading.ts";
+import { talkAt } from "./verbless-talk.ts";
 import { wishedAt } from "./wished-for.ts";
 import {
   beings,
@@ -136,6 +137,8 @@ const hitAt = (
   const here = word(tokens, i);
   const terse = cueFrom < 0 ? terseAt(tokens, i, hits, isFood) : null;
   if (terse !== null) return terse;
+  const talk = cueFrom < 0 ? talkAt(tokens, i, hits, isFood) : null;
+  if (talk !== null) return talk;
   const wished = cueFrom < 0 ? wishedAt(tokens, i, hits, isFood) : null;
   if (wished !== null) return wished;
   if (saysHowItIs(tokens, i)) return null;
@@ -280,10 +283,25 @@ const leavesOn = (tokens: readonly Token[], i: number): boolean => {
   return false;
 };
 
-/** "Core temperature 98 °C", "it's set at 75", "let the steam off": how it is, and no work on the food. */
+/** "Core temperature 98 °C", "it's set at 75", "let the steam off", "a quarter of an hour": no work on the food. */
 const saysHowItIs = (tokens: readonly Token[], i: number): boolean => {
   const here = word(tokens, i);
   const next = word(tokens, i + 1);
+  if (/^(quarter|half)$/.test(here) && next === "of") return true;
+  if (here === "hang" && /^(on|onto)$/.test(next)) return true;
+  // "It wants to keep its crunch."
+  if (/^(keep|lose)$/.test(here) && /^(its|their|the)$/.test(next) && word(tokens, i - 1) === "to")
+    return true;
+  // "Wet veg makes a runny pickle."
+  if (here === "wet" && tokens.slice(i + 2, i + 4).some((t) => /^(makes?|is|are|means)$/.test(t.text)))
+    return true;
+  // "… while you do the sauce": that is told elsewhere.
+  if (
+    /^(do|make)$/.test(here) &&
+    word(tokens, i - 1) === "you" &&
+    /^(while|whilst|as)$/.test(word(tokens, i - 2))
+  )
+    return true;
   if (here === "core")
     return /^(temperature|temp|at|of|should|reads?|about)$/.test(next) || tokens[i + 1]?.kind === "number";
   if (/^(set|done|cooked)$/.test(here) && /^(it's|they're|is|are)$/.test(word(tokens, i - 1)))

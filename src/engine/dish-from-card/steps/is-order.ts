@@ -35,6 +35,8 @@ export const isOrder = (
     /^(fry|prove|proof|rise|bake|fold|boil|cook|cooking)$/.test(here)
   )
     return true;
+  // "Roll into balls and chill."
+  if (at < 0 && /^(roll|shape|form|press|cut)$/.test(here) && next === "into") return true;
   // "Mince back in", "mince into the dish, mash on top": the food, and no order.
   if (noun && at < 0 && /^(back|in|into)$/.test(next) && isFood(i)) return false;
   if (here === "mash" && /^(on|over)$/.test(next) && /^(top|the|it)$/.test(word(tokens, i + 2))) return false;

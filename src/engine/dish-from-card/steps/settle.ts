@@ -251,8 +251,15 @@ export const settle = (
     (technique.id === "stir" && chosen.station === "hands") ||
     (/^(take-out|discard)$/.test(technique.id) &&
       clause.tokens.some((t) => /^(beans|paper|foil|parchment|weights)$/.test(t.text)));
-  main.inOven = chosen.station === "oven" || clause.station?.station === "oven" || (main.inOven && goesOn);
-  main.onHeat = burners.has(chosen.station) || (main.onHeat && goesOn);
+  // "Put the tin on the hob": out of the oven, and on the fire.
+  const onHob = clause.tokens.some(
+    (t, i) =>
+      /^(hob|stove|stovetop|burners?)$/.test(t.text) &&
+      clause.tokens.slice(Math.max(0, i - 3), i).some((w) => /^(on|over)$/.test(w.text)),
+  );
+  main.inOven =
+    chosen.station === "oven" || clause.station?.station === "oven" || (main.inOven && goesOn && !onHob);
+  main.onHeat = burners.has(chosen.station) || onHob || (main.onHeat && goesOn);
   if (technique.id === "blind-bake" || (technique.id === "line" && main.contents.size > 0))
     callPool(kitchen, main, "case");
   main.part ??= place.part;

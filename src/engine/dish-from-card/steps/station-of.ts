@@ -66,6 +66,12 @@ export const stationOf = (
     !clause.tokens.some((t) => t.text === "oven")
   )
     station = "grill";
+  if (
+    technique.id === "keep-warm" &&
+    words === null &&
+    clause.tokens.some((t) => /^simmer(ing)?$/.test(t.text))
+  )
+    return { station: "burner", attention: "mind" };
   if (technique.id === "keep-warm" && words === null) {
     if (isOnHeat(clause.tokens)) station = "burner";
     else if (keptWrapped(clause)) station = "bench";

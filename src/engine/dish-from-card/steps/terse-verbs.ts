@@ -114,7 +114,7 @@ export const terseAt = (
     for (let at = object; at < object + 4; at += 1) {
       if (isTimeWord(word(tokens, at))) return make("cook", "give", i + 1, false);
       const noun = verbReadings(word(tokens, at)).find((r) => r.form === "base" && r.tail.length === 0);
-      if (noun !== undefined && word(tokens, at) !== "go")
+      if (noun !== undefined && !/^(go|quarter|half)$/.test(word(tokens, at)))
         return make(noun.technique.id, noun.verb, at + 1, false);
     }
     const time = numberAt(tokens, object);

@@ -1,0 +1,152 @@
+import { techniqueById } from "../../larder/techniques.ts";
+import { figureAt } from "./figure-at.ts";
+import { isTimeWord } from "./read-length.ts";
+import type { Token } from "./tokens.ts";
+import type { VerbHit } from "./verb-hit.ts";
+import { word } from "./verb-reading.ts";
+import { beings, joints, modals, prepositions } from "./word-sets.ts";
+
+/** A place in a sentence at which talk may order something without a verb. */
+type Place = {
+  readonly tokens: readonly Token[];
+  readonly i: number;
+  readonly hits: readonly VerbHit[];
+  readonly isFood: (i: number) => boolean;
+};
+
+const make = ({ i }: Place, id: string, verb: string, to: number): VerbHit | null => {
+  const technique = techniqueById(id);
+  return technique === null
+    ? null
+    : { at: i, to, technique, verb, letting: false, passive: false, unsaid: true };
+};
+
+const opened = ({ tokens, i }: Place): boolean =>
+  i === 0 || joints.has(word(tokens, i - 1)) || word(tokens, i - 1) === "then";
+
+const measures =
+  /^(squeeze|pinch|splash|knob|grating|handful|drizzle|glug|slosh|dash|grind|scatter|spoonful|scraping)$/;
+
+/** "…, squeeze of lemon, check the salt": what is measured by hand goes in. */
+const handful = (place: Place): VerbHit | null => {
+  const { tokens, i, hits, isFood } = place;
+  const at = word(tokens, i) === "a" ? i + 1 : i;
+  return hits.length > 0 &&
+    opened(place) &&
+    word(tokens, i - 1) !== "but" &&
+    measures.test(word(tokens, at)) &&
+    word(tokens, at + 1) === "of" &&
+    (isFood(at + 2) || isFood(at + 3))
+    ? make(place, "add", "add", at + 1)
+    : null;
+};
+
+/** "…, then the ale": nothing but a food behind the joint, and the sentence or its clause ends there. */
+const thenFood = (place: Place): VerbHit | null => {
+  const { tokens, i, hits, isFood } = place;
+  if (word(tokens, i) !== "then" || hits.length === 0 || !/^(the|your|some|half)$/.test(word(tokens, i + 1)))
+    return null;
+  for (let at = i + 2; at < i + 6; at += 1) {
+    const here = word(tokens, at);
+    if (beings.has(here) || modals.has(here) || prepositions.has(here) || isTimeWord(here)) return null;
+    if (isFood(at) && /^(|,|and|[.;])$/.test(word(tokens, at + 1))) return make(place, "add", "add", i + 1);
+  }
+  return null;
+};
+
+/** "Back up to 85", "back up to a simmer on top": what stands on the fire is brought there. */
+const backUp = (place: Place): VerbHit | null => {
+  const { tokens, i } = place;
+  if (
+    word(tokens, i) !== "back" ||
+    word(tokens, i + 1) !== "up" ||
+    word(tokens, i + 2) !== "to" ||
+    !opened(place)
+  )
+    return null;
+  const to = tokens.slice(i + 3, i + 6).map((t) => t.text);
+  if (to.some((w) => /^simmer(ing)?$/.test(w))) return make(place, "bring-to-simmer", "bring back up", i + 2);
+  if (to.some((w) => /^boil(ing)?$/.test(w))) return make(place, "bring-to-boil", "bring back up", i + 2);
+  const figure = figureAt(tokens, i + 3);
+  return figure !== null && figure.value >= 30 && figure.value <= 105
+    ? make(place, "heat", "heat", i + 2)
+    : null;
+};
+
+/** "Cumin seeds in with the onions", "lime juice in at the end": a food, and that it goes in. */
+const foodIn = (place: Place): VerbHit | null => {
+  const { tokens, i, hits, isFood } = place;
+  if (word(tokens, i) !== "in" || i === 0 || i > 6 || hits.length > 0) return null;
+  const next = word(tokens, i + 1);
+  const last = next === "at" && word(tokens, i + 2) === "the" && word(tokens, i + 3) === "end";
+  if (!last && !(next === "with" && /^(the|your|it|them)$/.test(word(tokens, i + 2)))) return null;
+  let food = false;
+  for (let at = i - 1; at >= 0; at -= 1) {
+    const here = word(tokens, at);
+    if (prepositions.has(here) || beings.has(here) || modals.has(here)) return null;
+    food ||= isFood(at);
+  }
+  return food ? make(place, "add", "add", i + 1) : null;
+};
+
+/** "Get the oil good and hot", "get the stock hot in a pan". */
+const getHot = (place: Place): VerbHit | null => {
+  const { tokens, i, isFood } = place;
+  if (word(tokens, i) !== "get") return null;
+  let food = false;
+  for (let at = i + 1; at < i + 12; at += 1) {
+    const here = word(tokens, at);
+    if (here === "" || /^[,;:]$/.test(here)) return null;
+    food ||= isFood(at);
+    if (here === "good" && word(tokens, at + 1) === "and" && word(tokens, at + 2) === "hot")
+      return food ? make(place, "heat", "get hot", at + 3) : null;
+  }
+  return null;
+};
+
+/** "Off heat", "lids on": short for "off the heat" and "put the lids on". */
+const shortened = (place: Place): VerbHit | null => {
+  const { tokens, i } = place;
+  if (!opened(place)) return null;
+  const next = word(tokens, i + 1);
+  if (word(tokens, i) === "off" && next === "heat")
+    return make(place, "remove-from-heat", "take off the heat", i + 2);
+  return word(tokens, i) === "lids" && next === "on" ? make(place, "cover", "cover", i + 2) : null;
+};
+
+/** "Oven on at 170, and line the trays": it is made hot; where a length stands too, something bakes in it. */
+const ovenOn = (place: Place): VerbHit | null => {
+  const { tokens, i } = place;
+  if (i !== 0 || tokens.some((t) => isTimeWord(t.text))) return null;
+  const at = [1, 2, 3].find((k) => figureAt(tokens, k) !== null);
+  return at !== undefined && tokens.slice(1, at).every((t) => /^(on|at|to|up)$/.test(t.text))
+    ? make(place, "preheat", "preheat", 1)
+    : null;
+};
+
+/** Orders of talk that have no verb, or only "get": a food and where it goes, the heat and where it goes. */
+export const talkAt = (
+  tokens: readonly Token[],
+  i: number,
+  hits: readonly VerbHit[],
+  isFood: (i: number) => boolean,
+): VerbHit | null => {
+  const place: Place = { tokens, i, hits, isFood };
+  switch (word(tokens, i)) {
+    case "then":
+      return thenFood(place);
+    case "back":
+      return backUp(place);
+    case "in":
+      return foodIn(place);
+    case "get":
+      return getHot(place);
+    case "oven":
+      return ovenOn(place);
+    case "off":
+    case "lids":
+      return shortened(place);
+    default:
+      return handful(place);
+  }
+};
