@@ -125,7 +125,7 @@ describe("a clash of demands", () => {
           const prep = ovenPrep(items, due, hours);
           const model = compile(prep);
           const mostLate = model.goals.map(() => null);
-          const found = findClash(prep, model, { tasks: null, mostLate }, purse());
+          const found = findClash(prep, [model], { tasks: null, mostLate }, purse());
           fc.pre(found !== null);
           if (!found) return;
           expect(found.sure).toBe(true);

@@ -2,6 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkFromPlan } from "#engine/check-from-plan/check-from-plan.ts";
 import type { Prep, Segment } from "#engine/index.ts";
+import { demandOf } from "#engine/plan-from-prep/exact/clash-demands.ts";
+import { modelsOf } from "#engine/plan-from-prep/exact/clash-models.ts";
+import { oracleFor } from "#engine/plan-from-prep/exact/clash-oracle.ts";
+import { explainPlan } from "#engine/plan-from-prep/explain-plan.ts";
 import { planFromPrep } from "#engine/plan-from-prep/plan-from-prep.ts";
 import { smallProblem } from "../help/small-problems.ts";
 import { optimumByProgramme } from "../help/time-indexed.ts";
@@ -119,4 +123,44 @@ describe("a plan that may choose among ways", () => {
       { numRuns: 10, seed: 23 },
     );
   }, 60_000);
+});
+
+describe("a problem with several ways and no plan", () => {
+  it("names demands that clash in every way, of which each is needed", () => {
+    let told = 0;
+    fc.assert(
+      fc.property(problem, (prep) => {
+        const plan = planFromPrep(prep, { tries: 20, proof: 20_000, seed: 1 }).value;
+        if (plan.impossible !== true) return;
+        const { clashes = [], waysOut } = explainPlan(prep, plan, { conflicts: 40_000, tries: 0, seed: 1 });
+        expect(waysOut).toEqual([]);
+        expect(clashes.length).toBeGreaterThan(0);
+        for (const clash of clashes) {
+          told += 1;
+          const { models } = modelsOf(prep);
+          const tasks = new Set(prep.tasks.flatMap((task, t) => (clash.tasks.includes(task.id) ? [t] : [])));
+          const mostLate = prep.courses.map(() => null);
+          const purse = () => ({ each: 40_000, left: 40_000, keepGoing: () => true });
+          const answers = models.map((model) => {
+            const oracle = oracleFor(model, { tasks, mostLate }, purse());
+            const named = oracle.groups.filter((group) =>
+              clash.demands.some(
+                (d) => JSON.stringify(d) === JSON.stringify(demandOf(prep, model, mostLate, group)),
+              ),
+            );
+            const without = named.map((one) => oracle.ask(named.filter((group) => group !== one)));
+            return { all: oracle.ask(named), without, count: named.length };
+          });
+          expect(answers.map(({ all }) => all)).toEqual(models.map(() => "clash"));
+          // Without any one of them it can be done in some way.
+          const most = Math.max(0, ...answers.map(({ count }) => count));
+          if (clash.smallest && answers.every(({ count }) => count === most))
+            for (let d = 0; d < most; d += 1)
+              expect(answers.some(({ without }) => without[d] === "fits")).toBe(true);
+        }
+      }),
+      { numRuns: 150, seed: 4 },
+    );
+    expect(told).toBeGreaterThanOrEqual(3);
+  }, 120_000);
 });

@@ -42,10 +42,8 @@ export const solveKitchen = (
       bestAt = taken();
     },
   });
-  // What clashes is asked of one way of doing things; where there are several, it would prove nothing of the others.
-  const several = prep.tasks.some((task) => (task.ways ?? []).length > 0);
   const plan =
-    value.unplaced.length > 0 && !several
+    value.unplaced.length > 0
       ? whyPlan({ prep, plan: value }, { conflicts: 40_000, tries: 0, seed, keepGoing })
       : value;
   return { solution: solutionJson(prep, plan, { firstAt, bestAt, seconds: taken() }), problems };

@@ -122,8 +122,9 @@ const planTidily = (given: Prep, effort: PlanEffort, tidy: boolean): Outcome<Wor
     if (!proof.impossible) better(effort.proof === undefined ? tries : some * 4);
   }
   const isProved = (): boolean => levelsOf(schedule, proof.bounds).every((level) => level.proved);
-  // A proof that takes long takes turns with the search, and each turn is twice as long as the one before.
-  let conflicts = effort.proof ?? 0;
+  // A proof that takes long takes turns with the search, and each turn is twice as long as the one before. What was not found
+  // with so many conflicts is not looked for with as many again.
+  let conflicts = (effort.proof ?? 0) - (whole() ? 0 : rescue.most);
   for (let turn = firstTurn; conflicts > 0 && !proof.impossible && !isProved() && keepGoing(); turn *= 2) {
     const { bounds, impossible } = proved(Math.min(turn, conflicts));
     proof = { bounds: bounds.map((bound, l) => Math.max(bound, proof.bounds[l] ?? 0)), impossible };

@@ -1,6 +1,6 @@
 import type { Prep } from "../../model/prep.ts";
 import type { Model } from "../model.ts";
-import { type Asked, type Oracle, oracleFor, type Purse } from "./clash-oracle.ts";
+import { type Asked, type Oracle, oracleForAll, type Purse } from "./clash-oracle.ts";
 import { isSafety } from "./clash-safety.ts";
 import { type Answer, smallestClash } from "./clash-smallest.ts";
 import { type Group, keyOf } from "./encode-groups.ts";
@@ -36,11 +36,13 @@ const readiness = (prep: Prep, group: Group): number => {
 };
 
 /**
- * A smallest clash among some tasks. Demands are made few first, since one solver answers all of those questions and
+ * A smallest clash among some tasks, whichever way they are done in. Demands are made few first, since one solver answers all of those questions and
  * learns from each; then the tasks; then the demands once more, of those tasks. Null when no clash was proved.
  */
-export const findClash = (prep: Prep, model: Model, asked: Asked, purse: Purse): Found | null => {
-  const full = oracleFor(model, asked, purse);
+export const findClash = (prep: Prep, models: readonly Model[], asked: Asked, purse: Purse): Found | null => {
+  const [model] = models;
+  if (model === undefined) return null;
+  const full = oracleForAll(models, asked, purse);
   if (full.ask(full.groups) !== "clash") return null;
   const rank = new Map(full.groups.map((group) => [keyOf(group), readiness(prep, group)]));
   const ordered = (groups: readonly Group[]): readonly Group[] =>
@@ -50,7 +52,7 @@ export const findClash = (prep: Prep, model: Model, asked: Asked, purse: Purse):
   const core = ordered(full.core());
   const all = [...(asked.tasks ?? Array.from({ length: model.taskCount }, (_, n) => n))];
   const oracleOf = (some: readonly number[]): Oracle =>
-    oracleFor(model, { ...asked, tasks: new Set(some) }, purse);
+    oracleForAll(models, { ...asked, tasks: new Set(some) }, purse);
   // Most often the tasks that the lags of the core name are enough, and questions about few tasks cost little.
   const named = namedBy(model, all, core);
   const small = named.length > 0 && named.length < all.length ? oracleOf(named) : null;
@@ -63,7 +65,7 @@ export const findClash = (prep: Prep, model: Model, asked: Asked, purse: Purse):
     nearIsEnough ? near : [...near, ...left.filter((n) => !near.includes(n))],
     (some): Answer => oracleOf(some).ask(few.members),
   );
-  const oracle = oracleFor(model, { ...asked, tasks: new Set(fewer.members) }, purse);
+  const oracle = oracleForAll(models, { ...asked, tasks: new Set(fewer.members) }, purse);
   const fewest = smallestClash(few.members, oracle.ask);
   return { tasks: fewer.members, groups: fewest.members, sure: fewer.sure && fewest.sure };
 };

@@ -86,6 +86,35 @@ export const oracleFor = (model: Model, asked: Asked, purse: Purse): Oracle => {
   };
 };
 
+/** The questions asked of several models at once, which differ in how some tasks are done: what clashes clashes in each. */
+export const oracleForAll = (models: readonly Model[], asked: Asked, purse: Purse): Oracle => {
+  const oracles = models.map((model) => oracleFor(model, asked, purse));
+  const [one = mute] = oracles;
+  if (oracles.length <= 1) return one;
+  let fitting: Oracle | null = null;
+  return {
+    groups: onceEach(oracles.flatMap(({ groups }) => groups)),
+    core: () => onceEach(oracles.flatMap((oracle) => oracle.core())),
+    spots: () => fitting?.spots() ?? [],
+    ask: (groups) => {
+      fitting = null;
+      let sure = true;
+      for (const oracle of oracles) {
+        const answer = oracle.ask(groups);
+        if (answer === "unknown") sure = false;
+        if (answer !== "fits") continue;
+        fitting = oracle;
+        return "fits";
+      }
+      return sure ? "clash" : "unknown";
+    },
+  };
+};
+
+const onceEach = (groups: readonly Group[]): readonly Group[] => [
+  ...new Map(groups.map((group) => [keyOf(group), group])).values(),
+];
+
 /** What is left to ask when nothing may be spent any more: setting a question up takes time too. */
 const mute: Oracle = { groups: [], core: () => [], spots: () => [], ask: () => "unknown" };
 

@@ -3,12 +3,12 @@ import type { Clash, Easing, WayOut } from "../../model/clash.ts";
 import type { Plan } from "../../model/plan.ts";
 import type { Prep } from "../../model/prep.ts";
 import { mostSlip } from "../build.ts";
-import { compile } from "../compile.ts";
 import { longestPaths } from "../longest-paths.ts";
 import type { Model } from "../model.ts";
 import { courseChange, ovenChangeOf, resourceChange, type Sized, shiftChanges } from "./clash-changes.ts";
 import { demandOf } from "./clash-demands.ts";
 import { type Found, findClash } from "./clash-find.ts";
+import { type Asking, modelsOf } from "./clash-models.ts";
 import type { Purse } from "./clash-oracle.ts";
 import { type Replan, type Search, tryOut, waysForAll, waysOf } from "./clash-ways.ts";
 
@@ -31,9 +31,22 @@ export const troubleOf = (
   purse: { readonly find: Purse; readonly free: Purse },
 ): Trouble => {
   if (plan.status === "on-time") return { clashes: [], waysOut: [] };
-  const model = compile(prep);
+  const asking = modelsOf(prep);
+  const [model] = asking.models;
+  if (model === undefined) return { clashes: [], waysOut: [] };
   const seen: Seen[] =
-    plan.unplaced.length > 0 ? cannot(prep, model, plan, purse.find) : late(prep, model, plan, purse.find);
+    plan.unplaced.length > 0
+      ? cannot(prep, model, asking, plan, purse.find)
+      : late(prep, model, asking, plan, purse.find);
+  if (prep.tasks.some((task) => (task.ways ?? []).length > 0)) {
+    // What would free it is not looked for where each change would have to be tried in every way.
+    const clashes = seen.map(({ found, lateCourse, mostLate }): Clash => {
+      const demands = found.groups.map((group) => demandOf(prep, model, mostLate, group));
+      const tasks = found.tasks.map((n) => prep.tasks[n]?.id ?? "");
+      return { lateCourse, demands, tasks, smallest: found.sure, leastChange: demands.map(() => null) };
+    });
+    return { clashes, waysOut: [] };
+  }
   const lateAnyway = Math.min(
     plan.objective.lateMinutes,
     plan.unplaced.length > 0 ? Number.POSITIVE_INFINITY : replan(prep, plan.placed).objective.lateMinutes,
@@ -94,28 +107,32 @@ type Seen = {
  * Clashes that leave tasks without a place, one after the other, apart from each other: first those that no lateness
  * would cure, then those that the most lateness that is planned does not.
  */
-const cannot = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
+const cannot = (prep: Prep, model: Model, { models, open }: Asking, plan: Plan, purse: Purse): Seen[] => {
   const seen: Seen[] = [];
   const gone = new Set<number>();
-  const find = (node: number): Seen | null => {
-    for (const most of [null, mostSlip]) {
-      const mostLate = model.goals.map(() => most);
-      for (const tasks of scopes(model, node)) {
-        for (const n of gone) tasks.delete(n);
-        const found = findClash(prep, model, { tasks, mostLate }, purse);
-        if (found) return { found, lateCourse: null, mostLate };
+  const widths = scopesIn(model);
+  const nodes = plan.unplaced
+    .map((id) => prep.tasks.findIndex((task) => task.id === id))
+    .filter((node) => node >= 0)
+    .map((node) => ({ node, scopes: widths(node) }));
+  const find = (tasks: ReadonlySet<number>, most: number | null): Seen | null => {
+    const mostLate = model.goals.map(() => most);
+    const left = new Set([...tasks].filter((n) => !gone.has(n) && !open.has(n)));
+    const found = findClash(prep, models, { tasks: left, mostLate }, purse);
+    return found && { found, lateCourse: null, mostLate };
+  };
+  // Little work is asked about first, around each task: most often that is enough, and it costs little.
+  for (const most of [null, mostSlip]) {
+    for (let width = 0; width < mostScopes; width++) {
+      for (const { node, scopes } of nodes) {
+        const tasks = scopes[width];
+        if (seen.length >= mostClashes) return seen;
+        const one = tasks === undefined || gone.has(node) ? null : find(tasks, most);
+        if (one === null) continue;
+        seen.push(one);
+        for (const n of one.found.tasks) gone.add(n);
       }
     }
-    return null;
-  };
-  for (const id of plan.unplaced) {
-    if (seen.length >= mostClashes) break;
-    const node = prep.tasks.findIndex((task) => task.id === id);
-    if (node < 0 || gone.has(node)) continue;
-    const one = find(node);
-    if (!one) continue;
-    seen.push(one);
-    for (const n of one.found.tasks) gone.add(n);
   }
   return seen;
 };
@@ -124,15 +141,16 @@ const cannot = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
  * Why not every course can be on time; where that was not proved, for each late course why it cannot be while the others
  * land as they do.
  */
-const late = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
+const late = (prep: Prep, model: Model, { models, open }: Asking, plan: Plan, purse: Purse): Seen[] => {
   const lateness = model.goals.map(
     (goal) => plan.courses.find((course) => course.course === goal.course)?.lateMinutes ?? 0,
   );
   const goals = model.goals.map((_, g) => g).filter((g) => (lateness[g] ?? 0) > 0);
   const seenWith = (g: number, mostLate: readonly number[]): Seen | null => {
     const node = model.nodes.findIndex((n, i) => i < model.taskCount && n.course === g);
-    for (const tasks of node < 0 ? [] : scopes(model, node)) {
-      const found = findClash(prep, model, { tasks, mostLate }, purse);
+    for (const tasks of node < 0 ? [] : scopesIn(model)(node)) {
+      for (const n of open) tasks.delete(n);
+      const found = findClash(prep, models, { tasks, mostLate }, purse);
       if (!found) continue;
       const named = found.groups.flatMap((group) => (group.kind === "due" && group.most ? [group.goal] : []));
       const at = goals.find((l) => named.includes(l)) ?? g;
@@ -159,21 +177,25 @@ const late = (prep: Prep, model: Model, plan: Plan, purse: Purse): Seen[] => {
 };
 
 /** Parts of the work around a task, each wider than the one before: what lags tie to it, its course, its day, all. */
-const scopes = (model: Model, node: number): readonly Set<number>[] => {
+const scopesIn = (model: Model): ((node: number) => readonly Set<number>[]) => {
   const all = Array.from({ length: model.taskCount }, (_, n) => n);
   const paths = longestPaths(
     model.nodes.length,
     model.arcs.filter((arc) => arc.lag >= 0),
   );
-  const course = model.nodes[node]?.course ?? 0;
-  const kin = paths.kin(node).filter((n) => n < model.taskCount);
-  const own = all.filter((n) => model.nodes[n]?.course === course);
-  const before = all.filter((n) => (model.nodes[n]?.course ?? 0) <= course);
-  const wider = [kin, [...new Set([...kin, ...own])], before, all];
-  return wider
-    .filter((list, i) => i === 0 || list.length > (wider[i - 1]?.length ?? 0))
-    .map((list) => new Set(list));
+  return (node) => {
+    const course = model.nodes[node]?.course ?? 0;
+    const kin = paths.kin(node).filter((n) => n < model.taskCount);
+    const own = all.filter((n) => model.nodes[n]?.course === course);
+    const before = all.filter((n) => (model.nodes[n]?.course ?? 0) <= course);
+    const wider = [kin, [...new Set([...kin, ...own])], before, all];
+    return wider
+      .filter((list, i) => i === 0 || list.length > (wider[i - 1]?.length ?? 0))
+      .map((list) => new Set(list));
+  };
 };
+
+const mostScopes = 4;
 
 /** What cooks try when nothing is proved: a burner, an oven, a helper, an earlier start, a later course; what helps is kept. */
 const usual = (
