@@ -165,7 +165,8 @@ const temperatureAt = (tokens: readonly Token[], i: number, region: Region): Tem
     if (text(tokens, to) === "fan") to += 1;
     const own = value;
     if (fan && value >= 80) value += fanDifference;
-    const core = value >= 40 && value <= 100 && isCore(tokens, i, to, value);
+    const core =
+      text(tokens, i - 1) === "core" || (value >= 40 && value <= 100 && isCore(tokens, i, to, value));
     const read = phrase(core ? "core" : "setting", value, scaled.scale === null, i, to);
     return value === own ? read : { ...read, fan: own };
   }

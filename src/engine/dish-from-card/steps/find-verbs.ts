@@ -1,5 +1,6 @@
 import { techniqueById, type VerbReading, verbReadings } from "../../larder/techniques.ts";
 import { isOrder } from "./is-order.ts";
+import { feeds, leavesOn, saysHowItIs, takesTime } from "./no-order.ts";
 import { numberAt } from "./number-at.ts";
 import { isTimeWord } from "./read-length.ts";
 import { terseAt } from "./terse-verbs.ts";
@@ -83,6 +84,9 @@ export const findVerbs = (tokens: readonly Token[], isFood: (i: number) => boole
       hits.length > 0 &&
       /^(you|we|i)$/.test(word(tokens, i + 1))
     )
+      continue;
+    // "Peel while hot and slice" closes with its own word.
+    if (here === "while" && /^(hot|warm|cold)$/.test(word(tokens, i + 1)) && joints.has(word(tokens, i + 2)))
       continue;
     if (subordinators.has(here) && !(here === "that" && isPronoun(tokens, i))) {
       cueFrom = i;
@@ -189,7 +193,9 @@ const hitAt = (
           ? inner
           : null;
       if (second !== null) {
-        const id = letMeaning[second.reading.technique.id];
+        // "Let it drop to 58."
+        const falls = /^(drop|fall)$/.test(second.reading.verb);
+        const id = falls ? "cool" : letMeaning[second.reading.technique.id];
         const technique = (id === undefined ? null : techniqueById(id)) ?? second.reading.technique;
         return { at: i, to: second.to, technique, verb: second.reading.verb, letting: true, passive: false };
       }
@@ -270,50 +276,6 @@ const hitAt = (
   return null;
 };
 
-/** "Leave the stalks on", "leave a bit of the skin on". */
-const leavesOn = (tokens: readonly Token[], i: number): boolean => {
-  for (let at = i + 2; at < i + 7; at += 1) {
-    const here = word(tokens, at);
-    if (here === "" || joints.has(here)) return false;
-    if (/^(on|attached|intact|whole)$/.test(here)) {
-      const next = word(tokens, at + 1);
-      return next === "" || joints.has(next);
-    }
-  }
-  return false;
-};
-
-/** "Core temperature 98 °C", "it's set at 75", "let the steam off", "a quarter of an hour": no work on the food. */
-const saysHowItIs = (tokens: readonly Token[], i: number): boolean => {
-  const here = word(tokens, i);
-  const next = word(tokens, i + 1);
-  if (/^(quarter|half)$/.test(here) && next === "of") return true;
-  if (here === "hang" && /^(on|onto)$/.test(next)) return true;
-  // "It wants to keep its crunch."
-  if (/^(keep|lose)$/.test(here) && /^(its|their|the)$/.test(next) && word(tokens, i - 1) === "to")
-    return true;
-  // "Wet veg makes a runny pickle."
-  if (here === "wet" && tokens.slice(i + 2, i + 4).some((t) => /^(makes?|is|are|means)$/.test(t.text)))
-    return true;
-  // "… while you do the sauce": that is told elsewhere.
-  if (
-    /^(do|make)$/.test(here) &&
-    word(tokens, i - 1) === "you" &&
-    /^(while|whilst|as)$/.test(word(tokens, i - 2))
-  )
-    return true;
-  if (here === "core")
-    return /^(temperature|temp|at|of|should|reads?|about)$/.test(next) || tokens[i + 1]?.kind === "number";
-  if (/^(set|done|cooked)$/.test(here) && /^(it's|they're|is|are)$/.test(word(tokens, i - 1)))
-    return /^(at|when|once|by)$/.test(next);
-  return (
-    here === "let" &&
-    tokens
-      .slice(i + 1, i + 4)
-      .some((t, k) => t.text === "steam" && /^(off|out)$/.test(word(tokens, i + 2 + k)))
-  );
-};
-
 /** "Keep it boiling", "leave that ticking away": the second verb, a short object between them. */
 const goingOn = (
   tokens: readonly Token[],
@@ -344,30 +306,6 @@ const said = (
   { reading, to }: { readonly reading: VerbReading; readonly to: number },
   passive: boolean,
 ): VerbHit => ({ at, to, technique: reading.technique, verb: reading.verb, letting: false, passive });
-
-// "It'll do six of us", "this does eight" says for how many.
-const feeds = (tokens: readonly Token[], i: number): boolean => {
-  if (!/^(it|this|that|they|it'll|that'll|this'll|they'll|will|should)$/.test(word(tokens, i - 1)))
-    return false;
-  const at = /^(about|around|roughly|for)$/.test(word(tokens, i + 1)) ? i + 2 : i + 1;
-  const number = numberAt(tokens, at);
-  return number !== null && /^(|of|people|or|to|-|[.,;!)])$/.test(word(tokens, number.next));
-};
-
-// "This should take about 20 minutes" says how long and orders nothing.
-const takesTime = (tokens: readonly Token[], i: number): boolean => {
-  const next = word(tokens, i + 1);
-  return /^(about|around|longer|some|up|between|a|an|at|approximately|roughly|from|only|quite|time|care)$/.test(
-    next,
-  )
-    ? tokens
-        .slice(i + 1, i + 7)
-        .some((t) => /^(min|mins|minutes?|hours?|hrs?|seconds?|time|longer|while|days?|care)$/.test(t.text))
-    : numberAt(tokens, i + 1) !== null &&
-        tokens
-          .slice(i + 1, i + 6)
-          .some((t) => /^(min|mins|minutes?|hours?|hrs?|seconds?|days?)$/.test(t.text));
-};
 
 // "The onions are fried for 10 minutes" is work; "the cake is cooked" is a state.
 const passiveIsWork = (tokens: readonly Token[], i: number): boolean =>

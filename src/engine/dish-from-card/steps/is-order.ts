@@ -122,7 +122,10 @@ export const isOrder = (
     withParticle(here, next)
   )
     return true;
-  if (joints.has(prev) && next === "for" && cueFrom < 0 && numberAt(tokens, i + 2) !== null) return true;
+  // "Beat the sugar and oil for 2 minutes": the food, and no tin that is oiled.
+  const onlyFood = /^(oil|butter|flour|salt|bread|water|sugar|juice|ice|spice|pepper)$/.test(here);
+  if (joints.has(prev) && next === "for" && cueFrom < 0 && !onlyFood && numberAt(tokens, i + 2) !== null)
+    return true;
   const then = tokens.slice(at + 1, i).some((t) => t.text === "then");
   if (joints.has(prev) || (then && cueFrom < 0 && !determiners.has(prev))) {
     if (!noun) return true;

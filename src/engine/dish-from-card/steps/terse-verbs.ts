@@ -32,7 +32,11 @@ export const terseAt = (
   if (here === "go" && /^(in|into)$/.test(word(tokens, i + 1)) && foodBefore())
     return make("add", "go in", i + 2, false);
   // "In go the lentils and the stock."
-  if (here === "in" && i <= 2 && /^(go|goes)$/.test(word(tokens, i + 1)) && hits.length === 0)
+  if (
+    here === "in" &&
+    /^(go|goes)$/.test(word(tokens, i + 1)) &&
+    ((i <= 2 && hits.length === 0) || word(tokens, i - 1) === "then")
+  )
     if (isFood(i + 2) || isFood(i + 3) || isFood(i + 4)) return make("add", "go in", i + 2, false);
   // "…, then the garlic for another minute"
   if (here === "then" && hits.length > 0 && /^(the|your|half|some)$/.test(word(tokens, i + 1))) {

@@ -114,14 +114,19 @@ const shortened = (place: Place): VerbHit | null => {
   return word(tokens, i) === "lids" && next === "on" ? make(place, "cover", "cover", i + 2) : null;
 };
 
+const ovenIs =
+  /^(on|at|to|up|wants|needs|be|is|set|low|hot|really|very|nice|and|,|about|around|say|as|it'll|will|go|goes|call|it|flat|out)$/;
+
 /** "Oven on at 170, and line the trays": it is made hot; where a length stands too, something bakes in it. */
 const ovenOn = (place: Place): VerbHit | null => {
-  const { tokens, i } = place;
-  if (i !== 0 || tokens.some((t) => isTimeWord(t.text))) return null;
-  const at = [1, 2, 3].find((k) => figureAt(tokens, k) !== null);
-  return at !== undefined && tokens.slice(1, at).every((t) => /^(on|at|to|up)$/.test(t.text))
-    ? make(place, "preheat", "preheat", 1)
-    : null;
+  const { tokens, i, hits } = place;
+  if (i > 2 || hits.length > 0 || tokens.some((t) => isTimeWord(t.text))) return null;
+  if (!tokens.slice(0, i).every((t) => /^(now|the|your|so|right|first|meanwhile)$/.test(t.text))) return null;
+  for (let at = i + 1; at < i + 9; at += 1) {
+    if (figureAt(tokens, at) !== null) return make(place, "preheat", "preheat", i + 1);
+    if (!ovenIs.test(word(tokens, at))) return null;
+  }
+  return null;
 };
 
 /** Orders of talk that have no verb, or only "get": a food and where it goes, the heat and where it goes. */

@@ -25,7 +25,10 @@ export const wishedAt = (
   if (!verbReadings(here).some((r) => r.form === "past")) return null;
   const last = hits.at(-1);
   const goesOn = last?.wished === true && /^(and|then|,)$/.test(word(tokens, i - 1));
-  if (!goesOn && !(hits.length === 0 && isWish(tokens, i, isFood))) return null;
+  // "Salt, sugar, half the dill, all mixed up and packed over the fish."
+  const all =
+    hits.length === 0 && word(tokens, i - 1) === "all" && tokens.slice(0, i).some((_, k) => isFood(k));
+  if (!goesOn && !all && !(hits.length === 0 && isWish(tokens, i, isFood))) return null;
   const found = readingAt(tokens, i, (r) => r.form === "past");
   return found === null
     ? null
