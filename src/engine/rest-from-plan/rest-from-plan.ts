@@ -86,7 +86,7 @@ export const restFromPlan = (prep: Prep, plan: Plan, progress: Progress, allow: 
     ...(present.stays === undefined ? {} : { stays: staysLeft(present.stays, (task) => done.has(task)) }),
     ...(present.sameCook === undefined ? {} : { sameCook: groupsThere(present, progress) }),
     span: { from: now, to: moment(staysOn ? latest + longestOvertime : latest) },
-    ovens: settingsAt(present, plan, now),
+    ovens: settingsAt(present, plan, now).map((oven) => asInUse(oven, goingOn)),
     ovensCold: "once",
   };
   const order = new Map(placed);
@@ -136,6 +136,15 @@ const dueAs = (goal: CourseGoal, goingOn: GoingOn, now: Moment): CourseGoal => {
 
 /** When something began, and ended; null while it goes on. */
 type Begun = { readonly start: Moment; readonly end: Moment | null };
+
+/** An oven in which something goes on stands at its heat, whatever the plan had in it by now. */
+const asInUse = (oven: Prep["ovens"][number], goingOn: GoingOn): Prep["ovens"][number] => {
+  for (const { task, place } of goingOn.values()) {
+    const use = place?.oven === oven.id ? task.segments[0]?.uses.find((u) => u.celsius !== null) : undefined;
+    if (use !== undefined && use.celsius !== null) return { ...oven, cold: use.celsius };
+  }
+  return oven;
+};
 
 /** Later than any night. */
 const farAway = moment(100_000);
