@@ -193,9 +193,14 @@ describe("the work of a menu", () => {
     ).toBe(30);
   });
 
-  it("takes an ice out just before its plate", () => {
+  it("keeps a slowly cooked joint hot longer than a quick roast, and takes an ice out just before its plate", () => {
     const plated = (told: Told[]): number | null =>
       worked([cooked("d", 4, [1500], told)]).prep.lags.find((l) => l.after === "d/plate")?.most ?? null;
+    const roast = (length: number): Told[] => [
+      { id: "a", technique: "roast", minutes: length, celsius: 150, takes: [0] },
+    ];
+    expect(plated(roast(240))).toBe(90);
+    expect(plated(roast(40))).toBe(30);
     const ice = (length: number): Told[] => [
       { id: "a", technique: "freeze", minutes: 240, takes: [0] },
       { id: "b", technique: "chill", minutes: length, takes: ["a"] },

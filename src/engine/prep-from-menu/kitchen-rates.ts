@@ -56,8 +56,9 @@ export const waits = {
   /** What soaks for so long by itself is not hurried to the hour, and stands no longer than this in all. */
   longRest: 6 * 60,
   restInAll: 24 * 60,
-  /** What simmered for so long keeps hot in its pot, under the lid, for this long. */
+  /** What simmered for so long, or cooked slowly in the oven, keeps hot in its pot, under the lid, for this long. */
   longCooking: 30,
+  slowCooking: 120,
   inItsPot: 90,
   /** Fried and grilled things lose their crispness: a pass window of minutes. */
   fried: 10,

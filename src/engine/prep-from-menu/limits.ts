@@ -1,3 +1,6 @@
+import type { Content } from "../heat/composition.ts";
+import { foodById } from "../larder/foods.ts";
+import { isLiquid } from "../larder/liquids.ts";
 import type { Keeping } from "../model/dish.ts";
 import type { LagReason } from "../model/prep.ts";
 import type { Draft } from "./drafts.ts";
@@ -71,18 +74,36 @@ const afterLongRest = (before: Draft, limit: Limit): Limit => {
   return length < waits.longRest ? limit : { ...limit, most: Math.max(limit.most, waits.restInAll - length) };
 };
 
-/** A stew and a soup wait longer in their own pot than a steak: they keep hot under the lid. */
+/** A stew, a slow-cooked joint and a sauce wait longer in their own pot than a steak: they keep hot under the lid. */
 const inItsPot = (before: Draft, limit: Limit): Limit => {
-  const cooked = before.units.findLast((u) => u.action.station === "burner");
+  const cooked = before.units.findLast((u) => u.action.station === "burner" || u.action.station === "oven");
   return limit.where === "hot" && cooked !== undefined && keepsHot(cooked)
     ? { ...limit, most: Math.max(limit.most, waits.inItsPot) }
     : limit;
 };
 
-const keepsHot = ({ action, technique }: Unit): boolean =>
-  longSimmered.has(technique?.id ?? "") && (action.minutes?.likely ?? 0) >= waits.longCooking;
+const keepsHot = ({ action, technique, lot }: Unit): boolean => {
+  const length = action.minutes?.likely ?? 0;
+  const id = technique?.id ?? "";
+  if (action.station === "oven") return slowInOven.has(id) && length >= waits.slowCooking;
+  return (longSimmered.has(id) && length >= waits.longCooking) || pours(lot.contents);
+};
 
 const longSimmered: ReadonlySet<string> = new Set(["simmer", "stew", "braise"]);
+const slowInOven: ReadonlySet<string> = new Set(["bake", "roast", "braise", "stew"]);
+
+/** Most of what is in the pot is liquid: a sauce, a soup. */
+const pours = (contents: readonly Content[]): boolean => {
+  let [liquid, all] = [0, 0];
+  for (const { food, grams } of contents) {
+    const row = food === null ? null : foodById(food);
+    all += grams;
+    if (row !== null && isLiquid(row)) liquid += grams;
+  }
+  return all > 0 && liquid >= all * mostlyLiquid;
+};
+
+const mostlyLiquid = 0.6;
 
 const aloneFor = (unit: Unit): number =>
   unit.segments.reduce((sum, s) => sum + (s.attention === "none" ? s.minutes.likely : 0), 0);
