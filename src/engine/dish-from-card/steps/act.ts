@@ -19,7 +19,7 @@ import { takeImplied } from "./take-classes.ts";
 import type { Again, Fresh } from "./taken.ts";
 import { sameVessel } from "./vessel-words.ts";
 import { finishing, type Place, poolsOf } from "./which-pools.ts";
-import { pans, steeringTechniques } from "./word-sets.ts";
+import { pans, seasoning, steeringTechniques } from "./word-sets.ts";
 
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
 
@@ -75,9 +75,13 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
     again.length === 0 &&
     livePools(kitchen).every((p) => place.part !== null && p.part !== place.part)
   ) {
+    // "Cut everything small": what a knife cuts.
+    const { wet, dry } = reader.classes;
+    const cut = technique.miseEnPlace && clause.hit?.technique.id !== "weigh";
     const members = reader.ingredients
       .filter((i) => !i.equipment && i.purpose === null && (place.part === null || i.part === place.part))
-      .map((i) => i.index);
+      .map((i) => i.index)
+      .filter((i) => !cut || !(wet.includes(i) || dry.includes(i)));
     fresh.push(
       ...takeImplied(reader, members, everything, everything + 1).map((f) => ({ ...f, implied: false })),
     );
@@ -112,8 +116,7 @@ export const act = (reader: StepReader, clause: Clause, said: Chosen, place: Pla
         ),
       );
   }
-  if (technique.id === "season" && fresh.length === 0 && again.length === 0)
-    fresh.push(...takeImplied(reader, seasonings(reader), clause.verbAt, clause.verbTo));
+  if (technique.id === "season") fresh.push(...seasonedWith(reader, clause, fresh, again));
 
   const unsaid =
     isOven || jars || clause.again
@@ -343,6 +346,23 @@ const seasonings = (reader: StepReader): readonly number[] =>
         !/\b(bell|red|green|chilli|sweet|salted)\b/.test(i.name.toLowerCase()),
     )
     .map((i) => i.index);
+
+/** "Season", "season the beef well": with the salt and the pepper that are listed, where no word says with what. */
+const seasonedWith = (
+  reader: StepReader,
+  clause: Clause,
+  fresh: readonly Fresh[],
+  again: readonly Again[],
+): readonly Fresh[] => {
+  const bare = fresh.length === 0 && again.length === 0;
+  const salts = seasonings(reader);
+  const says =
+    clause.tokens.some((t) => t.text === "with") ||
+    fresh.some((f) => seasoning.test(reader.ingredients[f.ingredient]?.name.toLowerCase() ?? ""));
+  if (!bare && says) return [];
+  const members = bare ? salts : salts.filter((i) => (reader.toCome[i] ?? 0) <= 0);
+  return takeImplied(reader, members, clause.verbAt, clause.verbTo);
+};
 
 const loadOf = (reader: StepReader, fresh: readonly Fresh[], joined: readonly Pool[]): Load => {
   let grams = 0;

@@ -6,8 +6,32 @@ import { newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
 import { enough, exceptAt, poolOf, takeClasses, takeImplied } from "./take-classes.ts";
 import type { Again, Fresh } from "./taken.ts";
+import { determiners } from "./word-sets.ts";
 
 type Taken = { readonly fresh: readonly Fresh[]; readonly again: readonly Again[] };
+
+const isSweetPepper = (reader: StepReader, ingredient: number): boolean =>
+  /\bpeppers\b|\b(bell|sweet|romano) pepper/i.test(reader.ingredients[ingredient]?.name ?? "");
+
+const isSpice = (reader: StepReader, ingredient: number): boolean =>
+  /\b(black|white|ground) pepper$/i.test(reader.ingredients[ingredient]?.name ?? "");
+
+/** The part that all other foods of a clause are listed in, which no other part lists; null when there is none. */
+const partBeside = (reader: StepReader, clause: Clause, mention: Mention): string | null => {
+  if (!reader.hasParts) return null;
+  const parts = new Set<string>();
+  for (const other of clause.mentions) {
+    const top = other.candidates[0]?.strength ?? 0;
+    const own = new Set(
+      other.candidates
+        .filter((c) => c.strength >= top - 0.05)
+        .map((c) => reader.ingredients[c.ingredient]?.part ?? ""),
+    );
+    if (other !== mention && own.size === 1) for (const part of own) parts.add(part);
+  }
+  const [only] = parts;
+  return parts.size === 1 && only !== "" ? (only ?? null) : null;
+};
 
 /**
  * Which ingredients a mention means, of those its words fit. `part` is the part of the dish that the method stands
@@ -15,6 +39,7 @@ type Taken = { readonly fresh: readonly Fresh[]; readonly again: readonly Again[
  */
 const choose = (
   reader: StepReader,
+  clause: Clause,
   mention: Mention,
   part: string | null,
   hint: string | null,
@@ -48,11 +73,19 @@ const choose = (
     const there = own.some((c) => isLeft(c.ingredient) || poolOf(reader, c.ingredient) !== null);
     if (own.length > 0 && own.length < best.length && there) best = own;
   }
+  // "The tomatoes, peppers, onion" is never the spice.
+  if (!mention.isPepper && best.some((c) => isSpice(reader, c.ingredient))) {
+    const others = mention.candidates.filter((c) => isSweetPepper(reader, c.ingredient));
+    if (mention.plural && others.length > 0) best = others;
+  }
+  // "The oil, eggs and sugar", of two parts that both list a sugar: of the part that the others are of.
+  if (wanted === null && best.length > 1) {
+    const beside = partBeside(reader, clause, mention);
+    const inPart = best.filter((c) => reader.ingredients[c.ingredient]?.part === beside);
+    if (beside !== null && inPart.some((c) => isLeft(c.ingredient))) best = inPart;
+  }
   // "Salt and pepper" is never the vegetable.
-  if (mention.isPepper)
-    best = best.filter(
-      (c) => !/\bpeppers\b|\b(bell|sweet|romano) pepper/i.test(reader.ingredients[c.ingredient]?.name ?? ""),
-    );
+  if (mention.isPepper) best = best.filter((c) => !isSweetPepper(reader, c.ingredient));
   const left = best.filter((c) => isLeft(c.ingredient));
   const pool = left.length > 0 ? left : best;
   const loose = top <= 0.6;
@@ -133,6 +166,15 @@ const preparedPool = (
   );
 };
 
+const onlySeasons = /^(?:\w+ )?(salt|pepper|salt and pepper)$/;
+
+/** "The onions you kept": what stands by. */
+const keptPool = (reader: StepReader, clause: Clause, mention: Mention, ingredient: number): Pool | null =>
+  /^(reserved|kept|saved)$/.test(clause.tokens[mention.from - 1]?.text ?? "") ||
+  /^(reserved|kept|saved)$/.test(clause.tokens[mention.to + 1]?.text ?? "")
+    ? newestPool(reader.kitchen, (p) => p.aside && p.contents.has(ingredient))
+    : null;
+
 /** How much of a line a mention takes; `left` is what is still there. */
 const shareTaken = (
   reader: StepReader,
@@ -181,7 +223,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
   if (but !== null) {
     for (const mention of clause.mentions)
       if (mention.from > but.at)
-        for (const i of choose(reader, mention, part, clause.partHint)) seen.add(`${i}`);
+        for (const i of choose(reader, clause, mention, part, clause.partHint)) seen.add(`${i}`);
     if (but.everything) {
       const others = reader.ingredients.filter(
         (i) =>
@@ -197,7 +239,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
     const ofMixture = /^(mixture|mix|batter|dough|puree|paste|sauce)$/.test(
       clause.tokens[mention.to]?.text ?? "",
     );
-    for (const ingredient of choose(reader, mention, part, clause.partHint)) {
+    for (const ingredient of choose(reader, clause, mention, part, clause.partHint)) {
       reader.toCome[ingredient] = (reader.toCome[ingredient] ?? 0) - 1;
       const said = portionOf(reader, mention, ingredient);
       // "Take the legs off the pheasant": the rest of it stays as it is.
@@ -237,6 +279,7 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
         continue;
       }
       const lying =
+        keptPool(reader, clause, mention, ingredient) ??
         preparedPool(reader, clause, mention, ingredient) ??
         poolOf(reader, ingredient, mention.portioning.kind === "rest");
       const explicit = mention.portioning.kind === "share" || mention.portioning.kind === "amount";
@@ -248,6 +291,17 @@ export const takeIngredients = (reader: StepReader, clause: Clause, part: string
       if (left <= enough && mention.from === clause.verbAt && clause.lent === null) continue;
       // "Grease a dish with butter" after all of it went into the mash: a little more, and not out of the pot.
       if (left <= enough && clause.hit?.technique.id === "grease") continue;
+      // "Lemon, cayenne, salt", of salt that went into another pot: a little more of it, and not that pot.
+      if (left <= enough && lying !== null && lying !== reader.kitchen.current && lying.contents.size > 1) {
+        const name = reader.ingredients[ingredient]?.name.toLowerCase() ?? "";
+        if (/^(add|season|salt|sprinkle)$/.test(clause.hit?.technique.id ?? "") && onlySeasons.test(name)) {
+          fresh.push({ ingredient, share: 0.1, implied: false, ...place });
+          continue;
+        }
+        // "Pour in water": from the tap, and not the syrup.
+        const bare = !determiners.has(clause.tokens[mention.from - 1]?.text ?? "");
+        if (clause.hit?.technique.id === "pour" && name === "water" && bare) continue;
+      }
       if (lying !== null && (left <= enough || ofMixture || (back && left < 0.6))) {
         const share = mention.portioning.kind === "share" ? mention.portioning.share : 1;
         if (left <= enough && mention.portioning.kind === "amount" && !ofMixture) {

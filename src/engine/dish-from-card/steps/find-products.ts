@@ -61,6 +61,8 @@ export const findProducts = (
     const noun = clause.tokens[i]?.stem ?? "";
     // "Fold the lot together" is all that stands ready.
     if (noun === "lot" && clause.tokens.some((t) => t.text === "together")) continue;
+    // "Brown it in three lots": how often, and not what.
+    if (clause.tokens[i]?.text === "lots") continue;
     const other = partOfIt(reader, clause, i) ?? onTheMeat(reader, clause, i);
     if (other !== null) {
       products.push(other);
@@ -88,14 +90,17 @@ export const findProducts = (
     if (
       terse &&
       partMembers.length === 0 &&
-      !(bare.has(noun) && /^(|with|into|over|onto|in|to|and|,)$/.test(word(clause, i - 1)))
+      !(bare.has(noun) && /^(|with|into|over|onto|in|to|and|,|of)$/.test(word(clause, i - 1)))
     )
       continue;
     if (
       /^(pan|tin|dish|tray|bowl|processor|board|brush|cutter|cloth)$/.test(clause.tokens[i + 1]?.stem ?? "")
     )
       continue;
-    const product = firstMixture(reader, clause, i) ?? resolve(reader, noun, partMembers, held, terse);
+    const product =
+      firstMixture(reader, clause, i) ??
+      mixedSauce(reader, clause, noun) ??
+      resolve(reader, noun, partMembers, held, terse);
     if (product === null) continue;
     const share = shareBefore(clause, i);
     products.push({
@@ -158,7 +163,10 @@ const behindDeterminer = (clause: Clause, i: number): boolean => {
     const here = word(clause, at);
     if (here === "a" || here === "an") return false;
     if (determiners.has(here) || /^(first|enough|plenty)$/.test(here)) return true;
-    if (clause.tokens[at]?.kind !== "word" || /^(in|into|to|and|with|of|on|over|for|from)$/.test(here))
+    if (
+      clause.tokens[at]?.kind !== "word" ||
+      /^(in|into|to|and|with|of|on|over|for|from|making|without)$/.test(here)
+    )
       return false;
   }
   return i === clause.verbAt + 1;
@@ -174,6 +182,29 @@ const firstMixture = (
   const pool = livePools(reader.kitchen).find((p) => p !== reader.kitchen.current && p.contents.size > 0);
   return pool === undefined ? null : { pool, members: [] };
 };
+
+/** "Pour in the sauce", over a hot pan: the one that was stirred together in a bowl before. */
+const mixedSauce = (
+  { kitchen, ingredients }: StepReader,
+  clause: Clause,
+  noun: string,
+): { pool: Pool | null; members: readonly number[] } | null => {
+  if (noun !== "sauce" || kitchen.current?.onHeat !== true) return null;
+  if (!/^(pour|add|deglaze)$/.test(clause.hit?.technique.id ?? "")) return null;
+  const pool = newestPool(
+    kitchen,
+    (p) =>
+      p !== kitchen.current &&
+      p.contents.size > 1 &&
+      !p.onHeat &&
+      p.did.size === 1 &&
+      /^(mix|stir|whisk)$/.test([...p.did][0] ?? "") &&
+      [...p.contents].some((i) => sauces.test(ingredients[i]?.name.toLowerCase() ?? "")),
+  );
+  return pool === null ? null : { pool, members: [] };
+};
+
+const sauces = /\b(soy|sauce|stock|vinegar|mirin|wine|ketchup|honey|juice)\b/;
 
 // Words of a title that name nothing on the stove.
 const titleFillers = new Set(

@@ -80,6 +80,66 @@ describe("what lies in which pot", () => {
       "Boil the vinegar and the shallots. Clarify the butter, twenty minutes, and have it at 60.",
       ["vinegar, shallots", "butter"],
     ],
+    [
+      "beef, salt, pepper, flour",
+      "Season the beef well and flour it.",
+      ["beef, salt, pepper", "flour, s1a1"],
+    ],
+    [
+      "mutton, lard, salt",
+      "Heat the lard. Salt the mutton. Brown the mutton in two lots.",
+      ["lard", "salt, mutton", "s1a2, s1a1"],
+    ],
+    [
+      "quail, lime, butter, sage",
+      "Take the quail out of the fridge. Grate the zest of the lime into the butter, strip in the sage, season and mash together with a fork.",
+      ["quail", "lime×0.06, butter", "sage, s1a2", "s1a3", "s1a4"],
+    ],
+    [
+      "veal, oil, mangetout, soy sauce, chicken stock, ginger",
+      "Blanch the mangetout. Stir the soy sauce and the stock together. Get a wok hot, add the oil and fry the veal, then tip it out. Fry the ginger. Return the veal, pour in the sauce.",
+      [
+        "mangetout",
+        "soy sauce, chicken stock",
+        "",
+        "oil, s1a3",
+        "veal, s1a4",
+        "s1a5",
+        "ginger",
+        "s1a7, s1a6",
+        "s1a8, s1a2",
+      ],
+    ],
+    [
+      "turnips, green beans, salt, vinegar",
+      "Cut everything small. Toss the veg with the salt.",
+      ["turnips, green beans", "salt, s1a1"],
+    ],
+    [
+      "oil, ceps, butter",
+      "Slice the ceps. Get the oil hot in a big pan and fry them.",
+      ["ceps", "oil", "s1a2, s1a1"],
+    ],
+    [
+      "red peppers, black pepper, courgettes",
+      "Lay the courgettes and peppers on a tray. Sprinkle with the black pepper.",
+      ["courgettes, red peppers", "black pepper, s1a1"],
+    ],
+    [
+      "sponge/eggs, sponge/muscovado sugar, icing/butter, icing/icing sugar",
+      "Whisk the eggs and sugar. Beat the butter, then sift in the icing sugar.",
+      ["eggs, muscovado sugar", "butter", "icing sugar, s1a2"],
+    ],
+    [
+      "cod, water, salt, yolks, lemon",
+      "Boil the water with the salt. Poach the cod in the water. Whisk the yolks. Add the lemon, salt.",
+      ["water, salt", "cod, s1a1", "yolks", "lemon, salt×0.1, s1a3"],
+    ],
+    [
+      "parsley, tuna, beans",
+      "Drain the beans. Chop the parsley, flake the tuna, fold both through the beans.",
+      ["beans", "parsley", "tuna", "s1a1, s1a3, s1a2"],
+    ],
     ["lamb neck, rapeseed oil", "Colour hard in the oil. Out.", ["rapeseed oil, lamb neck", "s1a1"]],
     [
       "potatoes, lettuce, vinaigrette",

@@ -6,6 +6,7 @@ import { callPool, newPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
 import type { Again, Fresh } from "./taken.ts";
+import { isTarget } from "./where-it-goes.ts";
 import type { Place } from "./which-pools.ts";
 import { burners, pans } from "./word-sets.ts";
 
@@ -60,7 +61,7 @@ export const liftedOut = (
   if (/^(wash|wipe|brush|pat-dry|turn)$/.test(id) && clause.tokens[clause.verbTo]?.text === "off")
     return null;
   const keptAt = clause.tokens.findIndex((t) => /^(reserving|keeping|saving|leaving)$/.test(t.text));
-  const goes = keptAt < 0 ? again : again.filter((a) => a.from < keptAt);
+  const goes = again.filter((a) => (keptAt < 0 || a.from < keptAt) && !isLeft(clause, id, a.from));
   // "Lift them out": what is solid goes, the liquor and what flavours it stay.
   if (
     (id === "take-out" &&
@@ -113,6 +114,13 @@ export const liftedOut = (
   if (byHand && others.every((i) => coatings.test(reader.ingredients[i]?.name.toLowerCase() ?? "")))
     return null;
   return others.length > 0 ? named : null;
+};
+
+/** "Take the moulds out of the water", "strain, pressing on the vegetables": what is named does not leave. */
+const isLeft = (clause: Clause, id: string, from: number): boolean => {
+  const lead = clause.tokens.slice(clause.verbTo, from).map((t) => t.text);
+  if (id === "take-out") return /\b(out of|from)( the| its| their)?$/.test(lead.join(" "));
+  return id === "sieve" && lead.some((w) => /^(pressing|pushing|squeezing|rubbing|discarding)$/.test(w));
 };
 
 /** Roast meat goes on a plate to rest. */
@@ -174,6 +182,8 @@ export const settle = (
   // "Set aside", "lift them out of the pan": all leaves, and the pan can be used again.
   const leaves =
     (technique.id === "set-aside" ||
+      // "Fry the beef, then tip it out"
+      (technique.id === "unmould" && only?.onHeat === true) ||
       (technique.id === "take-out" &&
         // "Take it off" means off the heat, pan and all.
         !/ off$/.test(clause.hit?.verb ?? "") &&
@@ -282,7 +292,12 @@ export const settle = (
   } else if (main.vessel === null && burners.has(chosen.station)) main.vessel = "pan";
   // "Crack an egg into a bowl, add the milk": what stands in a bowl of its own waits there.
   const bowl = fresh.length > 0 && vessel !== undefined && /^(bowl|jug|basin)s?$/.test(vessel);
-  if (!technique.miseEnPlace || bowl) main.raw = false;
+  // "Grate the zest into the butter": what is mixed is no longer only got ready.
+  const mixed =
+    fresh.length > 1 &&
+    fresh.some((f) => isTarget(clause, f.from)) &&
+    fresh.some((f) => !isTarget(clause, f.from));
+  if (!technique.miseEnPlace || bowl || mixed) main.raw = false;
   const wasPrimed = main.primed;
   main.primed =
     (primers.has(technique.id) ||

@@ -3,6 +3,7 @@ import type { Chosen } from "./choose-technique.ts";
 import type { Clause } from "./clauses.ts";
 import { comesBack, potFor } from "./comes-back.ts";
 import type { Product } from "./find-products.ts";
+import { intoTheFat } from "./into-the-fat.ts";
 import { joinsCurrent } from "./joins-current.ts";
 import {
   gotReadyFor,
@@ -32,7 +33,6 @@ import {
   allOfThem,
   burners,
   carriers,
-  gotReady,
   joiningTechniques,
   mixes,
   onObject,
@@ -60,6 +60,9 @@ export const finishing: ReadonlySet<string> = new Set(["serve", "plate"]);
 
 const unique = (pools: readonly (Pool | null | undefined)[]): readonly Pool[] =>
   [...new Set(pools)].filter((p): p is Pool => p != null && p.left > 0.001);
+
+/** "Take the chicken out an hour before": nothing else was done to it. */
+const onlyOut = (pool: Pool): boolean => [...pool.did].every((id) => /^(take-out|stand)$/.test(id));
 
 /** The pools that an action works on; the one it goes on in comes first. */
 export const poolsOf = (
@@ -116,7 +119,8 @@ export const poolsOf = (
   }
   // "Peel the carrots, slice the onions and fry them": all that was got ready in this sentence.
   const ready =
-    place.before !== null && clause.tokens.some((t, i) => i >= clause.verbAt && several.has(t.text))
+    place.before !== null &&
+    clause.tokens.some((t, i) => i >= clause.verbAt && (several.has(t.text) || t.text === "both"))
       ? kitchen.pools.filter(
           (p) => p.sentence === place.sentence && p.raw && p.left > 0.001 && p.last !== null,
         )
@@ -138,7 +142,10 @@ export const poolsOf = (
     (products.length === 0 || clause.tokens.some((t) => /^(mixtures|both)$/.test(t.text)));
   if (together) {
     const all = livePools(kitchen).filter(
-      (p) => p.contents.size > 0 && (place.part === null || p.part === place.part || p.part === null),
+      (p) =>
+        p.contents.size > 0 &&
+        (place.part === null || p.part === place.part || p.part === null) &&
+        !(onlyOut(p) && clause.tokens.some((t) => t.text === "together")),
     );
     if (all.length > 0) return unique([current, ...all]);
   }
@@ -158,8 +165,19 @@ export const poolsOf = (
       target.pool,
       ...named.map((n) => n.pool),
       pronoun || (joining && !others) ? current : null,
+      ...(ready.length > 1 ? ready : []),
     ]);
   }
+  // "Stir the oyster sauce, the stock and the soy together": a bowl of their own.
+  if (
+    /^(stir|toss)$/.test(technique.id) &&
+    place.before === null &&
+    named.length === 0 &&
+    !pronoun &&
+    fresh.filter((f) => f.from > clause.verbAt).length > 1 &&
+    clause.tokens.some((t, i) => t.text === "together" && i >= clause.verbTo)
+  )
+    return [];
   const stood = named.length === 0 ? stirredInto(reader, clause, current, place.sentence) : null;
   if (stood !== null) return unique([stood, current]);
   // "Wash the rice, add to water with salt": what is in hand goes in.
@@ -308,6 +326,15 @@ export const poolsOf = (
   const base = named.map((n) => n.pool);
   if (named.length > 0 && !(onlyFat && /^(fry|deep-fry)$/.test(technique.id))) {
     if (vesselPool !== null && burners.has(chosen.station)) return unique([...base, vesselPool]);
+    // "Heat the fat. Salt the mutton. Brown the mutton": into the fat that waits.
+    const waits =
+      /^(fry|deep-fry|stir-fry|brown|sear)$/.test(technique.id) &&
+      fresh.length === 0 &&
+      current?.primed !== true &&
+      base.every((p) => p !== null && !p.onHeat)
+        ? newestPool(kitchen, (p) => p.primed && p.contents.size > 0)
+        : null;
+    if (waits !== null) return unique([...base, waits]);
     if (pronoun && current !== null && clause.tokens.some((t) => t.text === "it" || t.text === "them"))
       return unique([current, ...base]);
     return joinsCurrent(reader, clause, chosen, place, current, fresh) && burners.has(chosen.station)
@@ -326,43 +353,8 @@ export const poolsOf = (
   }
   if (technique.id === "line" && fresh.length === 0 && pronoun) return unique([current]);
   if (fresh.length === 0 && heatsEmptyVessel(clause, chosen, fresh, 0)) return [];
-  // "Heat the oil. Fry in batches": what was shaped, cut or coated goes in.
-  if (
-    fresh.length === 0 &&
-    (!pronoun || onlyFat) &&
-    current?.primed === true &&
-    /^(fry|deep-fry|stir-fry)$/.test(technique.id)
-  ) {
-    const prepared = newestPool(
-      kitchen,
-      (p) =>
-        p !== current && p.contents.size > 0 && !p.primed && !p.onHeat && gotReady.some((t) => p.did.has(t)),
-    );
-    if (prepared !== null) return unique([current, prepared]);
-  }
-  // "Heat the fat and brown the bird", "griddle the koftas": a word for what was got ready, into the hot pan.
-  if (
-    fresh.length === 0 &&
-    burners.has(chosen.station) &&
-    current?.primed === true &&
-    namesSomething(clause)
-  ) {
-    const other = (p: Pool): boolean => p !== current && p.contents.size > 0 && !p.primed && !p.onHeat;
-    const prepared =
-      newestPool(kitchen, (p) => other(p) && gotReady.some((t) => p.did.has(t))) ??
-      newestPool(kitchen, other);
-    if (prepared !== null) return unique([current, prepared]);
-  }
-  // "Heat the oil. Dip the fish in batter. Fry for 3 minutes": into the fat that waits.
-  if (
-    fresh.length === 0 &&
-    /^(fry|deep-fry|stir-fry|brown|sear)$/.test(technique.id) &&
-    current !== null &&
-    !current.onHeat
-  ) {
-    const fat = newestPool(kitchen, (p) => p !== current && p.primed && p.contents.size > 0);
-    if (fat !== null) return unique([fat, current, ...ready]);
-  }
+  const fried = fresh.length === 0 ? intoTheFat(reader, clause, chosen, current, pronoun && !onlyFat) : null;
+  if (fried !== null) return unique([...fried, ...ready]);
   // "Slice the onions and fry them in the ghee": what the pronoun means goes where the new food is.
   if (
     fresh.length > 0 &&
