@@ -142,8 +142,12 @@ const withinFahrenheit = (sort: Sort, value: number): number | null => {
 /** "bake at 350", "oven to 180", "turn it down to 150", "till it hits 74", "oil to 180": a figure without degrees. */
 export const bareFigure = (tokens: readonly Token[], i: number, region: Region): TemperaturePhrase | null => {
   const figure = figureAt(tokens, i);
-  if (figure === null || figure.value > 550 || !endsFigure(tokens, figure.from, figure.next)) return null;
+  if (figure === null || figure.value > 550) return null;
   const { value, next: to, from } = figure;
+  // "Into a 150 oven".
+  if (/^ovens?$/.test(text(tokens, to)) && value >= 80 && value % 5 === 0)
+    return phrase("setting", toCelsius(value, guessScale(value, region)), true, from, to);
+  if (!endsFigure(tokens, from, to)) return null;
   let lead = from - 1;
   // "Oven as hot as it'll go, call it 240."
   if (text(tokens, lead) === "it" && text(tokens, lead - 1) === "call") lead -= 2;

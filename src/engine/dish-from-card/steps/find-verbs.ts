@@ -36,6 +36,8 @@ const letWhat = (tokens: readonly Token[], i: number): { reading: VerbReading; t
     if (prev === "the" || prev === "a" || prev === "your" || prepositions.has(prev)) {
       if (prev !== "to") continue;
     }
+    // "Leave somewhere warm": a place, and nobody warms it.
+    if (here === "warm" && /^(somewhere|place|spot|nice|nicely|it|the)$/.test(prev)) continue;
     const hit = readingAt(tokens, at, isBase);
     if (hit === null) continue;
     if (hit.reading.technique.id === "use" || here === "it" || here === "all") continue;

@@ -20,7 +20,10 @@ export const goesOnCooking = (
   const cook = techniqueById("cook");
   const length = clause.times.find((t) => t.kind === "length" && t.minutes.likely >= 3);
   if (clause.hit !== null || cook === null || length === undefined || last === undefined) return null;
-  if (clause.station !== null || speaksOfBefore(clause) || !thenCooks.has(last.technique ?? "")) return null;
+  if (clause.station !== null || speaksOfBefore(clause)) return null;
+  // "Lined 2 lb tin, 50 minutes": into the tin, whatever was done last.
+  const inTin = reader.preheat !== null && clause.tokens.some((t) => ovenDish.test(t.text));
+  if (!thenCooks.has(last.technique ?? "") && !inTin) return null;
   if ((last.station !== "hands" && last.technique !== "preheat") || last.minutes?.assumed === false)
     return null;
   const { current } = reader.kitchen;
@@ -29,6 +32,7 @@ export const goesOnCooking = (
   if (!wentIn && (current === null || current.aside)) return null;
   const oven =
     wentIn ||
+    (inTin && current?.onHeat !== true) ||
     current?.inOven === true ||
     (last.technique === "adjust-heat" && last.celsius !== null) ||
     (current?.onHeat !== true && reader.preheat !== null && ovenDish.test(current?.called ?? ""));

@@ -35,6 +35,9 @@ export const isOrder = (
     /^(fry|prove|proof|rise|bake|fold|boil|cook|cooking)$/.test(here)
   )
     return true;
+  // "Ice while still warm."
+  if (at < 0 && /^(ice|glaze|salt|dress|oil|dust)$/.test(here) && /^(while|when|once)$/.test(next))
+    return true;
   // "Roll into balls and chill."
   if (at < 0 && /^(roll|shape|form|press|cut)$/.test(here) && next === "into") return true;
   // "Mince back in", "mince into the dish, mash on top": the food, and no order.

@@ -35,6 +35,9 @@ export const meantOtherwise = (clause: Clause, base: Technique): Technique | nul
       .some((t) => /^(sugar|flour|crumbs|breadcrumbs|seasoning|dressing|marinade|cornflour)$/.test(t.text))
   )
     return named("toss", base);
+  // "Leave somewhere warm until doubled"
+  if (id === "stand" && /\b(doubl|ris(e|en)|puffy|puffed)/.test(clause.cue ?? ""))
+    return named("prove", base);
   // "Do the onions on a medium heat for 20 minutes"
   if (
     id === "make" &&

@@ -8,6 +8,8 @@ export const saysHowItIs = (tokens: readonly Token[], i: number): boolean => {
   const here = word(tokens, i);
   const next = word(tokens, i + 1);
   if (/^(quarter|half)$/.test(here) && next === "of") return true;
+  // "50 minutes, skewer clean", "until a skewer comes out clean".
+  if (here === "skewer" && /^(clean|comes?|should|inserted|poked|pushed|out)$/.test(next)) return true;
   if (here === "hang" && /^(on|onto)$/.test(next)) return true;
   // "It wants to keep its crunch."
   if (/^(keep|lose)$/.test(here) && /^(its|their|the)$/.test(next) && word(tokens, i - 1) === "to")

@@ -21,6 +21,13 @@ export const shareObjects = (clauses: readonly Clause[]): readonly Clause[] => {
     if (k > 0 && /^(salt|season)$/.test(clause.hit.technique.id)) continue;
     // "Stir, salt it": the salt is the second order's own.
     if (lender.mentions.some((m) => m.from === lender.verbAt && lender === next)) continue;
+    // "Drain, and crush with the butter", "rinse, then blanch in the oil": the butter and the oil are the second order's own.
+    const first = lender.mentions[0];
+    const lead = first === undefined ? "" : (lender.tokens[first.from - 1]?.text ?? "");
+    const led = /^(the|your|some|a|an)$/.test(lead)
+      ? (lender.tokens[(first?.from ?? 0) - 2]?.text ?? "")
+      : lead;
+    if (/^(with|in|into|to|over|on|through)$/.test(led)) continue;
     // The places of the mentions lie in the lender; the verb alone stands for them here.
     shared[k] = {
       ...clause,

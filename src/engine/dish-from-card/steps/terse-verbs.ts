@@ -31,6 +31,17 @@ export const terseAt = (
   };
   if (here === "go" && /^(in|into)$/.test(word(tokens, i + 1)) && foodBefore())
     return make("add", "go in", i + 2, false);
+  // "Chips go back in for 3 minutes": in where they were, and cook there.
+  if (
+    /^(go|goes)$/.test(here) &&
+    hits.length === 0 &&
+    i >= 1 &&
+    i <= 3 &&
+    word(tokens, i + 1) === "back" &&
+    /^(in|into)$/.test(word(tokens, i + 2)) &&
+    tokens.some((t, k) => k > i && isTimeWord(t.text))
+  )
+    return make("cook", "go back in", i + 3, false);
   // "In go the lentils and the stock."
   if (
     here === "in" &&

@@ -78,7 +78,10 @@ const foodIn = (place: Place): VerbHit | null => {
   const { tokens, i, hits, isFood } = place;
   if (word(tokens, i) !== "in" || i === 0 || i > 6 || hits.length > 0) return null;
   const next = word(tokens, i + 1);
-  const last = next === "at" && word(tokens, i + 2) === "the" && word(tokens, i + 3) === "end";
+  const last =
+    (next === "at" && word(tokens, i + 2) === "the" && word(tokens, i + 3) === "end") ||
+    (/^(one|two|a|by)$/.test(next) &&
+      tokens.slice(i + 2, i + 6).some((t) => /^(time|one|bit)$/.test(t.text)));
   if (!last && !(next === "with" && /^(the|your|it|them)$/.test(word(tokens, i + 2)))) return null;
   let food = false;
   for (let at = i - 1; at >= 0; at -= 1) {

@@ -63,6 +63,8 @@ const hasLength = (tokens: readonly Token[], from: number): boolean => {
 
 /** A sentence of foods alone: "lemon, salt, a touch of cayenne". */
 const onlyFoods = ({ tokens, isFood }: Asked): boolean => {
+  // "Cream butter and sugar 5 min": with a length it is an order.
+  if (word(tokens, 0) === "cream" && hasLength(tokens, 0)) return false;
   const ordered = tokens.some(
     (t, k) => !isFood(k) && !nounVerbs.has(t.text) && verbReadings(t.text).some((r) => r.form === "base"),
   );
