@@ -67,6 +67,8 @@ describe("lengths and heat as cooks say them", () => {
     ["Water bath at 52 for 25 minutes.", "sous-vide 25 c52"],
     ["Bake 25 mins @ 180.", "bake 25 c180"],
     ["Leave it to rest for half an hour under the foil.", "rest 30"],
+    ["Sear for a minute and a half on the first side and 30 seconds on the other.", "sear 2"],
+    ["Boil the stock and reduce by half. Onions 2 min.", "boil; reduce; cook 2"],
     [
       "Oven 170. Fold in the flour. Lined 2 lb tin, 50-55 min, skewer clean.",
       "preheat c170; fold; bake 50-55 c170",

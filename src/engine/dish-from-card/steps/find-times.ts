@@ -244,8 +244,11 @@ const kindOf = (tokens: readonly Token[], from: number, next: number): TimeKind 
       sides.test(b) ||
       (/^(each|every|either|both)$/.test(b) && sides.test(c)) ||
       (b === "the" && c === "first" && d === "side")
-    )
-      return a === "on" && b === "one" ? "length" : "side";
+    ) {
+      // "A minute and a half on the first side and 30 seconds on the other": each side has its own.
+      const own = b === "the" && tokens.slice(next + 3).some((t) => /^(other|second)$/.test(t.text));
+      return (a === "on" && b === "one") || own ? "length" : "side";
+    }
     if (/^batch(es)?$/.test(b) || (/^(each|every)$/.test(b) && /^batch$/.test(c))) return "batch";
     if (/^(lb|lbs|pound|kg|kilo|kilogram|kilos)$/.test(b) || (a === "per" && /^\d/.test(b))) return "rate";
   }

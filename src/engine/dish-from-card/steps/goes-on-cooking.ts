@@ -1,5 +1,6 @@
 import { techniqueById } from "../../larder/techniques.ts";
 import type { Action } from "../../model/dish.ts";
+import type { Technique } from "../../model/food.ts";
 import type { Clause } from "./clauses.ts";
 import type { StepReader } from "./step-reader.ts";
 
@@ -18,11 +19,16 @@ export const goesOnCooking = (
   last: Action | undefined,
 ): Clause | null => {
   const cook = techniqueById("cook");
-  const length = clause.times.find((t) => t.kind === "length" && t.minutes.likely >= 3);
+  const short = clause.mentions.length > 0 ? 0.5 : 3;
+  const length = clause.times.find((t) => t.kind === "length" && t.minutes.likely >= short);
   if (clause.hit !== null || cook === null || length === undefined || last === undefined) return null;
   if (clause.station !== null || speaksOfBefore(clause)) return null;
   // "Lined 2 lb tin, 50 minutes": into the tin, whatever was done last.
   const inTin = reader.preheat !== null && clause.tokens.some((t) => ovenDish.test(t.text));
+  // "Cherries 2 min." into the sauce that stands on the fire.
+  const joins =
+    reader.kitchen.current?.onHeat === true && clause.mentions.length > 0 && clause.tokens.length <= 6;
+  if (joins) return cooking(clause, cook);
   if (!thenCooks.has(last.technique ?? "") && !inTin) return null;
   if ((last.station !== "hands" && last.technique !== "preheat") || last.minutes?.assumed === false)
     return null;
@@ -38,21 +44,24 @@ export const goesOnCooking = (
     (current?.onHeat !== true && reader.preheat !== null && ovenDish.test(current?.called ?? ""));
   if (!oven && current?.onHeat !== true) return null;
   const technique = oven ? (techniqueById("bake") ?? cook) : cook;
-  return {
-    ...clause,
-    hit: {
-      at: 0,
-      to: 0,
-      technique,
-      verb: technique.verbs[0] ?? "cook",
-      letting: true,
-      passive: false,
-      unsaid: true,
-    },
-    verbAt: 0,
-    verbTo: 0,
-  };
+  return cooking(clause, technique);
 };
+
+/** The clause, as if its words had begun with the work. */
+const cooking = (clause: Clause, technique: Technique): Clause => ({
+  ...clause,
+  hit: {
+    at: 0,
+    to: 0,
+    technique,
+    verb: technique.verbs[0] ?? "cook",
+    letting: true,
+    passive: false,
+    unsaid: true,
+  },
+  verbAt: 0,
+  verbTo: 0,
+});
 
 /** "It takes an hour", "about 20 minutes": the words speak of what was done before. */
 export const speaksOfBefore = (clause: Clause): boolean =>
