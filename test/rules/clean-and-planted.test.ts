@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { readCard } from "#engine/index.ts";
 import { planted as first, type Planted } from "./planted.ts";
+import { plantedFourth } from "./planted-fourth.ts";
 import { plantedHeldOut } from "./planted-held-out.ts";
 import { plantedMore } from "./planted-more.ts";
 import { plantedThird } from "./planted-third.ts";
@@ -20,8 +21,8 @@ const sets: readonly {
   {
     name: "that the rules were worked on",
     folder: "clean",
-    planted: [...first, ...plantedMore, ...plantedThird],
-    cards: 45,
+    planted: [...first, ...plantedMore, ...plantedThird, ...plantedFourth],
+    cards: 63,
     mostFalse: 0.2,
     leastFound: 0.95,
   },

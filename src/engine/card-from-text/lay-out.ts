@@ -7,7 +7,8 @@ import type { HeadingRead } from "./headings.ts";
 import { isKeepingLine, isSwapLine, startsWithVerb } from "./likeness.ts";
 import { type Line, wordsAt } from "./lines-of-text.ts";
 import { sentences } from "./sentences.ts";
-import { isBareMade, isYield, readFacts, sizesIn, yieldInside } from "./yield-words.ts";
+import { factsBehind, titleFrom, unmarkedTitle } from "./title-facts.ts";
+import { isBareMade, isYield, yieldInside } from "./yield-words.ts";
 
 /** A block while it grows. */
 export type OpenBlock = {
@@ -72,66 +73,6 @@ const namesPart = (lines: readonly Line[], at: number, parted = false): boolean 
   return seen >= 2 && counted * 2 > seen;
 };
 
-const titleEnd = /\s*[([,\u2013\u2014-]\s*$/;
-
-type TitleRead = {
-  readonly title: Words;
-  readonly yields: readonly Words[];
-  readonly times: readonly Words[];
-};
-
-/** "Pea soup (4 people, 50 min)": where all that stands behind a mark is a yield or a time. Null otherwise. */
-const factsBehind = (words: Words): TitleRead | null => {
-  for (const mark of words.text.matchAll(/\s*[([|:,]\s*|\s+[-\u2013\u2014\u00b7]\s+|\.\s+/g)) {
-    const from = mark.index + mark[0].length;
-    const behind = words.text.slice(from).replace(/[)\]]\s*$/, "");
-    const bracket = /[([]/.test(mark[0]);
-    const facts = mark.index < 3 ? null : (readFacts(behind) ?? (bracket ? sizesIn(behind) : null));
-    if (facts === null) continue;
-    const inner = wordsAt(words, { start: from, end: from + behind.length });
-    return {
-      title: wordsAt(words, { start: 0, end: mark.index }),
-      yields: facts.yields.map((s) => wordsAt(inner, s)),
-      times: facts.times.map((s) => wordsAt(inner, s)),
-    };
-  }
-  return null;
-};
-
-/** The title without the yield and the time that stand behind it. */
-const titleFrom = (words: Words): TitleRead => {
-  const behind = factsBehind(words);
-  if (behind !== null) return behind;
-  const found =
-    yieldInside(words.text) ??
-    (() => {
-      const people =
-        /\bfor \w+ (?:people|persons|guests)\b|(?<=\()for \d+(?=\))|\bfor (?:\d+|two|three|four|five|six|eight|ten|twelve)$|(?<=\()[1-9]\d?(?=\)$)/i.exec(
-          words.text,
-        );
-      return people === null ? null : { start: people.index, end: people.index + people[0].length };
-    })();
-  if (found === null || found.start < 3) return { title: words, yields: [], times: [] };
-  const end = words.text.slice(0, found.start).replace(titleEnd, "").trimEnd().length;
-  return { title: wordsAt(words, { start: 0, end }), yields: [wordsAt(words, found)], times: [] };
-};
-
-const unmarkedTitle = (line: Line): Words => {
-  const { heading, words } = line;
-  const text = words.text;
-  const label = /^(?:title|recipe|name|dish)\s*:\s*(?=\S)/i.exec(text);
-  if (label !== null) return wordsAt(words, { start: label[0].length, end: text.length });
-  if (heading === null || heading.rest !== null)
-    return wordsAt(words, { start: 0, end: text.replace(/(?<=\p{L})\.$/u, "").length });
-  const before = words.span.start;
-  const lead = /^(?:#{1,6}\s*|\*{1,3}|_{1,3})+/.exec(text)?.[0].length ?? 0;
-  const tail = /(?:\s*#{1,6}|\*{1,3}|_{1,3}|\s*:|(?<=\p{L})\.)+$/u.exec(text.slice(lead))?.[0].length ?? 0;
-  return {
-    text: text.slice(lead, text.length - tail),
-    span: { start: before + lead, end: before + text.length - tail },
-  };
-};
-
 /** The name of a dish that opens a paragraph: a short sentence that orders nothing. Null when the line has none. */
 const firstSentence = (line: Line): Words | null => {
   if (line.heading !== null || line.number !== null || line.bullet || line.words.text.length < 80)
@@ -142,15 +83,17 @@ const firstSentence = (line: Line): Words | null => {
   return wordsAt(line.words, { start: 0, end: found.length });
 };
 
+const mostInTitle = 14;
+
 const canBeTitle = (line: Line): boolean => {
   const { heading, words, facts } = line;
   if (facts !== null || line.number !== null) return false;
   if (heading !== null && heading.role !== null) return false;
-  if (words.text.length > 120 || words.text.split(/\s+/).length > 14) return false;
   if (/^(?:\d|[\u00bc-\u00be\u2150-\u215e])/.test(words.text) && line.ingredient >= 4) return false;
   if (line.bullet && line.ingredient >= 3) return false;
   const capitals = words.text === words.text.toUpperCase() && /\p{Lu}{3}/u.test(words.text);
   const name = factsBehind(words)?.title.text ?? words.text;
+  if (words.text.length > 120 || titleFrom(words).title.text.split(/\s+/).length > mostInTitle) return false;
   return (capitals || !(line.step >= 4 && /[.!?]$/.test(words.text))) && !/[.!?]\s+\p{Lu}/u.test(name);
 };
 

@@ -50,6 +50,17 @@ const endsInAmount = (tokens: readonly Token[]): boolean => {
   return number?.kind === "number" && last?.kind === "word" && findUnit(last.text) !== null;
 };
 
+const behindName =
+  /^(\p{L}[\p{L}' -]{1,40}?)\s+(?:about |approx\.? )?[\d\u00bc-\u00be][\d./\u00bc-\u00be]*(?:\s*(?:x|\u00d7|-|\u2013|to)\s*\d+)?\s?(\p{L}+)?\s*(?:[,(].*)?$/u;
+
+/** "Onions 4, sliced", "cannellini beans 2 tins, drained": a food, how much of it, and what is done to it. */
+const hasAmountBehind = (line: string): boolean => {
+  const found = behindName.exec(line);
+  if (found === null) return false;
+  const unit = found[2];
+  return (unit === undefined || findUnit(unit) !== null) && findFood((found[1] ?? "").trim()) !== null;
+};
+
 const vagueStart =
   /^(?:a |an |some |the )?(?:good |generous |big |small |little |large )?(?:pinch|handful|bunch|knob|dash|splash|slosh|glug|drizzle|dollop|squeeze|sprig|few|couple|clove|slice|tin|can|jar|packet|thumb|bit|little|juice|zest|salt|pepper|oil|butter)\b/i;
 
@@ -71,6 +82,7 @@ export const ingredientLikeness = (line: string, said: readonly Token[], bullet:
   if (/[.!]$/.test(line) && words > 5) score -= 2;
   if (/[.!?]\s+[A-Z]/.test(line)) score -= 2;
   if (endsInAmount(tokens) && words <= 8) score += 2;
+  if (words <= 12 && hasAmountBehind(line)) score += 3;
   if (isRunOn(line)) score += 8;
   if (words <= 4 && findFood(line.replace(/\(.*?\)|,.*$/g, "").trim()) !== null) score += 3;
   if (

@@ -7,6 +7,15 @@ it.each([
   ["Flapjacks [24 squares]", "Flapjacks", ["24 squares"]],
   ["Plum cake (a 20 cm round tin)", "Plum cake", ["a 20 cm round tin"]],
   ["Lamb. Serves 4", "Lamb", ["Serves 4"]],
+  ["Lemon curd, about 3 jars", "Lemon curd", ["about 3 jars"]],
+  ["Choux buns, about 30 of them", "Choux buns", ["about 30 of them"]],
+  ["Sticky thighs, does 12, two each", "Sticky thighs", ["does 12, two each"]],
+  ["Confit duck for 8, two parts salt to one of sugar", "Confit duck", ["for 8"]],
+  [
+    "Braised lentils the way we like them, two of stock to one of lentils, does 8 as a side",
+    "Braised lentils the way we like them, two of stock to one of lentils",
+    ["does 8 as a side"],
+  ],
   ["Trifle (my aunt's)", "Trifle (my aunt's)", []],
   ["Tart (23cm tin, no soggy base)", "Tart (23cm tin, no soggy base)", []],
 ])("a title without what stands behind it: %s", (line, title, yields) => {
@@ -24,4 +33,13 @@ it.each([
 ])("a yield on the line below the title: %s", (line, yields) => {
   const card = cardFromText(`Pea tart\n${line}\n\n2 eggs\n200 g peas\n\nBeat the eggs.\n`, "c").value;
   expect(card.yields.map((y) => y.text)).toEqual(yields);
+});
+
+it("amounts behind the names, with what is done to them, are a list", () => {
+  const card = cardFromText(
+    "Sausage pot, feeds 10\n\nPork sausages 20\nOnions 4, sliced\nHaricot beans 2 tins, drained\n\nBrown the sausages for 10 minutes.\n",
+    "c",
+  ).value;
+  expect(card.blocks[0]?.role).toBe("ingredients");
+  expect(card.blocks[0]?.lines.length).toBe(3);
 });

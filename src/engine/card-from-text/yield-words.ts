@@ -30,9 +30,15 @@ const forSome = new RegExp(
   "i",
 );
 
+// "About 30 of them", behind the name of what is made.
+const ofThem = new RegExp(
+  `^(?:about |around |roughly )?${figure} of (?:them|these)(?:,\\s*(?:${figure}|an?|one) each)?[.!]?$`,
+  "i",
+);
+
 // "Does four as a starter", "does 12 slices", "cuts into 8", alone on its line.
 const doesSome = new RegExp(
-  `^(?:will )?(?:do(?:es)?|(?:cuts?|slices?|divides?) into)\\s+(?:about |around |roughly |up to )?${figure}(?:\\s*(?:-|\u2013|to|or)\\s*${figure})?(?:\\s+(?!(?:min|hour|day|thing)\\p{L}*\\b)\\p{L}[\\p{L} -]{1,40})?[.!]?$`,
+  `^(?:will )?(?:do(?:es)?|(?:cuts?|slices?|divides?) into)\\s+(?:about |around |roughly |up to )?${figure}(?:\\s*(?:-|\u2013|to|or)\\s*${figure})?(?:\\s+(?!(?:min|hour|day|thing)\\p{L}*\\b)\\p{L}[\\p{L} -]{1,40})?(?:,\\s*(?:${figure}|an?|one) each)?[.!]?$`,
   "iu",
 );
 
@@ -76,7 +82,7 @@ const countFirst = new RegExp(
 export const isYield = (written: string): boolean => {
   if (written.length > 120) return false;
   const words = plain(written);
-  if (spoken.test(words) || forSome.test(words) || doesSome.test(words)) return true;
+  if (spoken.test(words) || forSome.test(words) || ofThem.test(words) || doesSome.test(words)) return true;
   if (forPeople.test(words) || bareCount.test(words)) return hasNumber(words);
   const found = opening.exec(words);
   if (found === null) return false;

@@ -34,11 +34,14 @@ const unitOf = (word: string): string => {
   if (/^tea/.test(w)) return "tsp";
   if (/^table/.test(w)) return "tbsp";
   if (/^pound/.test(w)) return "lb";
+  if (/^kilo/.test(w)) return "kg";
   return /^ounce/.test(w) ? "oz" : w;
 };
 
 const amount =
-  /(?<![\d/⁄.,])((?:\d+\s+)?\d+[/⁄]\d+|\d*\s*[½¼¾⅓⅔⅛]|\d+(?:[.,]\d+)?)\s*(kg|g|ml|litres?|liters?|l|tbsps?|tsps?|tablespoons?|teaspoons?|cups?|ounces?|oz|pounds?|lbs?)\b(?:\s+(?:of\s+)?(?:the\s+)?([\p{L} -]{0,40}))?/giu;
+  /(?<![\d/⁄.,])((?:\d+\s+)?\d+[/⁄]\d+|\d*\s*[½¼¾⅓⅔⅛]|\d+(?:[.,]\d+)?|(?<!\b(?:of|half|quarters?) )\b(?:half an?|an?|one|two|three|four|five|six)(?=\s))\s*(kilos?|kg|g|ml|litres?|liters?|l|tbsps?|tsps?|tablespoons?|teaspoons?|cups?|ounces?|oz|pounds?|lbs?)\b(?:\s+(?:of\s+)?(?:the\s+)?([\p{L} -]{0,40}))?/giu;
+
+const inBracket = /\bthe\s+([\p{L} -]{2,30}?)\s*\(\s*(?:all |about )?$/iu;
 
 /** More than this above the list is no rounding. Common practice, no source. */
 const tolerance = 1.05;
@@ -53,7 +56,9 @@ export const amountBeyondList: Rule = {
     ...dish.steps.flatMap((step) =>
       [...step.text.matchAll(amount)].flatMap((found) => {
         const size = sizes[unitOf(found[2] ?? "")];
-        const lines = linesOf(dish, (found[3] ?? "").toLowerCase());
+        // "The butter (250 g)": the food stands before the bracket.
+        const named = inBracket.exec(step.text.slice(Math.max(0, found.index - 40), found.index))?.[1];
+        const lines = linesOf(dish, (named ?? found[3] ?? "").toLowerCase());
         const line = lines[0] ?? null;
         const listed = line === null || size === undefined ? null : mostOfAll(lines, size.kind);
         if (line === null || size === undefined || listed === null) return [];
@@ -150,8 +155,21 @@ const fractions: Readonly<Record<string, number>> = {
   "⅛": 1 / 8,
 };
 
-/** "1 1/2", "½", "2,5" as a number. */
+const inWords: Readonly<Record<string, number>> = {
+  half: 1 / 2,
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+};
+
+/** "1 1/2", "½", "2,5", "two", "half a" as a number. */
 const numberOf = (words: string): number =>
+  inWords[words.toLowerCase().split(/\s/)[0] ?? ""] ??
   words
     .trim()
     .split(/\s+|(?=[½¼¾⅓⅔⅛])/)

@@ -40,8 +40,30 @@ const mostSpice = 15;
 const isSaltOrPepper = /salt|pepper|seasoning|msg/i;
 const ofSpices = /spice mix|rub\b|seasoning|paste|masala|curry powder|dukkah|za.?atar|brine|pickl|cure/i;
 
+/** Condiments a guest, grams: more is the dish itself. Common practice, no source. */
+const condiments: readonly (readonly [food: RegExp, most: number])[] = [
+  [/\bmustard\b(?! (?:greens|leaves|cress))/i, 50],
+  [
+    /\b(?:soy sauce|soya sauce|tamari|fish sauce|worcester(?:shire)?(?: sauce)?|oyster sauce|anchovy (?:paste|essence))\b/i,
+    70,
+  ],
+  [/\b(?:tabasco|hot sauce|chilli sauce|harissa|wasabi|horseradish|sriracha)\b/i, 60],
+  [/\b(?:tomato (?:pur[eé]e|paste)|miso(?: paste)?|curry paste|tahini)\b/i, 300],
+  [/\bvinegar\b/i, 150],
+  [/\b(?:honey|golden syrup|treacle|maple syrup)\b/i, 250],
+  [/\b(?:brandy|rum|whisky|vodka|liqueur|kirsch|calvados)\b/i, 120],
+];
+const ofCondiments =
+  /pickl|chutney|relish|sauce|dressing|vinaigrette|marinade|glaze|honey|syrup|brine|cure|jar|preserv|punch|cocktail|cordial|shrub|hummus|mustard|horseradish|harissa|tahini/i;
+/** Less of a condiment than this is never too much, grams. Common practice, no source. */
+const aLittle = 150;
+
 /** A quarter of a teaspoon, ml. */
 const quarterSpoon = 1.25;
+/** A tablespoon of sauce, grams. */
+const tablespoon = 15;
+/** Litres of water to all else, by weight: beyond it millilitres were meant. Common practice, no source. */
+const drowned = 25;
 
 /** An amount that no cook means: kilos for grams, grams for kilos, litres for millilitres, pieces by the hundred, spoons mixed up. */
 export const amountUnlikely: Rule = {
@@ -84,6 +106,8 @@ const meantBy = (dish: Dish, i: Ingredient): string | null => {
     !/\boil|fat/i.test(i.name)
   )
     return `${value} ${unit === "kg" ? "g" : "ml"}`;
+  if (unit === "l" && isWater && gramsOf(i) >= heavy && others() > 0 && gramsOf(i) > drowned * others())
+    return `${value} ml`;
   const main = food !== null && /^(?:meat|poultry|fish|vegetables|fruit)$/.test(food.shelf);
   const strongFood =
     /garlic|ginger|chilli|horseradish|truffle|shallot|zest|rind|dried|mushroom|caviar|roe|anchov|seaweed|nori|lemon|lime/i;
@@ -106,7 +130,14 @@ const meantBy = (dish: Dish, i: Ingredient): string | null => {
       return String(Math.round(value / 100));
     if (unit === "clove" && value > mostPieces && value / guests > mostEach)
       return String(Math.round(value / 100) || 1);
-    if (unit === "piece" && value >= barePieces && loose.test(i.name) && isBare(dish, i)) return `${value} g`;
+    if (
+      unit === "piece" &&
+      value >= barePieces &&
+      loose.test(i.name) &&
+      !/sheets?\b/i.test(i.name) &&
+      isBare(dish, i)
+    )
+      return `${value} g`;
   }
   if (unit === "tbsp" || unit === "tsp" || unit === "cup") {
     const ml = value * (unit === "tbsp" ? 15 : unit === "tsp" ? 5 : 240);
@@ -114,6 +145,15 @@ const meantBy = (dish: Dish, i: Ingredient): string | null => {
     if (limit !== undefined && dish.portions !== null && ml / guests > limit && !ofSpices.test(dish.title))
       return `${Math.max(1, Math.round((limit * guests) / 2 / quarterSpoon)) / 4} tsp`;
   }
+  const mostOfIt = condiments.find(([name]) => name.test(i.name))?.[1];
+  if (
+    mostOfIt !== undefined &&
+    dish.yield !== null &&
+    gramsOf(i) > aLittle &&
+    gramsOf(i) / guests > mostOfIt &&
+    !ofCondiments.test(dish.title)
+  )
+    return `${Math.max(1, Math.round((mostOfIt * guests) / 2 / tablespoon))} tbsp`;
   if (
     food?.shelf === "spices" &&
     gramsOf(i) / guests > mostSpice &&

@@ -50,9 +50,14 @@ export const coreTemperatureMissing: Rule = {
       const last =
         cooking.findLast(({ action }) =>
           action.uses.some((u) => u.ingredient === i.index || u.named === i.index),
-        ) ?? cooking.at(-1);
-      if (last === undefined || touched.some((p) => isShownDone(p)) || simmersLong(cooking)) return [];
-      if (hazard === "raw-mince" && isBrokenUp(dish, touched)) return [];
+        ) ??
+        cooking.at(-1) ??
+        touched.findLast(coloursOnly);
+      if (last === undefined) return [];
+      if (!touched.some((p) => leftPink.test(p.step.text))) {
+        if (touched.some((p) => isShownDone(p)) || simmersLong(cooking)) return [];
+        if (hazard === "raw-mince" && isBrokenUp(dish, touched)) return [];
+      }
       const figure = figureFor(region, hazard);
       if (figure <= 0) return [];
       const end = last.action.span.end;
@@ -85,6 +90,14 @@ const figureFor = (region: Region, hazard: HazardKind): number => {
 
 const cooks = ({ action }: Placed): boolean =>
   action.technique !== null && techniqueById(action.technique)?.kills === true;
+
+/** Browned or warmed: hot outside, and not for long enough to be done in the middle. */
+const coloursOnly = ({ action }: Placed): boolean =>
+  /^(?:brown|sear|warm|reheat)$/.test(action.technique ?? "");
+
+/** Words that want it pink or bloody in the middle. */
+const leftPink =
+  /\b(?:keep|leav|still|stay|want|serv|nice|lovely|bit|little|just|pale|a touch)\w*\b[^.;]{0,30}\b(?:pink|rare|bloody|blushing)\b(?! ?(?:salt|pepper|grapefruit|lady))|\b(?:pink|rare|raw|bloody) (?:in|inside|at) ?(?:the|its)? ?(?:middle|cent(?:re|er)|inside|bone)|\bpink inside\b/i;
 
 const isDryHeat = ({ action }: Placed): boolean =>
   /^(?:fry|deep-fry|grill|griddle|barbecue|roast|bake)$/.test(action.technique ?? "");

@@ -1,5 +1,6 @@
-import type { Dish } from "../../model/dish.ts";
-import { type Placed, worksOn } from "./dish-graph.ts";
+import { worksOn } from "./dish-graph.ts";
+import type { OrderCase } from "./order-case.ts";
+import { moreOrderCases } from "./order-cases-more.ts";
 import { cooks, hasMeat, heats, is, isLastOfSentence, namesFood, sentenceOf } from "./order-words.ts";
 
 const meatWords = /\b(?:meat|chicken|bird|turkey|duck|beef|pork|lamb|joint|steak|roast|chops?|goose)\b/i;
@@ -37,22 +38,6 @@ const soaksGelatine = /\b(?:soak|soften|bloom)\w*\b.*\bgelatine?\b|\bgelatine?\b
 
 // A freeze that ends a dish, minutes. Common practice, no source.
 const freezesHard = 60;
-
-/** Work that is done too early, and how it is known. */
-export type OrderCase = {
-  /** What a card must speak of for this to be looked for at all. */
-  readonly where?: RegExp;
-  /** Only where it is done once; a card of several dishes serves each. */
-  readonly once?: true;
-  /** The two may stand in one step, in this order. */
-  readonly sameStep?: true;
-  /** What is done too early. */
-  readonly late: (p: Placed, dish: Dish) => boolean;
-  /** What must stand before it. */
-  readonly early: (p: Placed, late: Placed, dish: Dish) => boolean;
-  /** True when something before it is enough after all. */
-  readonly enough: (p: Placed, dish: Dish) => boolean;
-};
 
 /** Every kind of work that is told by its order alone. */
 export const orderCases: readonly OrderCase[] = [
@@ -137,7 +122,9 @@ export const orderCases: readonly OrderCase[] = [
     late: (p) => fries(p),
     early: (p, late, dish) =>
       coats.test(sentenceOf(p)) &&
-      dish.ingredients.some((i) => worksOn(dish, p, i.index) && worksOn(dish, late, i.index)),
+      // "Roll in the flour, dip and coat": what is coated has no name there, and is what was fried.
+      (dish.ingredients.some((i) => worksOn(dish, p, i.index) && worksOn(dish, late, i.index)) ||
+        /^(?:\d+\W+)?(?:then )?(?:coat|dip|roll|dredge)\b/i.test(sentenceOf(p).trim())),
     enough: (p) => coats.test(sentenceOf(p)),
   },
   // The case is filled before it is baked blind.
@@ -191,4 +178,5 @@ export const orderCases: readonly OrderCase[] = [
       ),
     enough: () => false,
   },
+  ...moreOrderCases,
 ];

@@ -2,6 +2,7 @@ import type { Finding } from "../../findings/finding.ts";
 import { makeFinding } from "../../findings/make-finding.ts";
 import type { Dish } from "../../model/dish.ts";
 import { type Placed, placedActions, worksOn } from "./dish-graph.ts";
+import { madeTooLate } from "./order-made-late.ts";
 import { outOfOrder } from "./out-of-order.ts";
 import type { Rule } from "./rule.ts";
 import { replaceWords } from "./sentence-edits.ts";
@@ -41,7 +42,7 @@ export const orderDoubtful: Rule = {
       const early = firsts.at(-1);
       return early !== undefined && late.step.index < early.step.index ? [{ firsts, lasts, unless }] : [];
     });
-    const told = outOfOrder(dish);
+    const told = [...outOfOrder(dish), ...madeTooLate(dish)];
     if (open.length === 0 && told.length === 0) return [];
     const said = new Set<string>(told.map(({ late }) => late.action.id));
     const steps = new Set(told.map(({ late }) => late.step));

@@ -16,11 +16,22 @@ type Term = { readonly value: number; readonly ingredient: number; readonly to: 
 export const ratioBroken: Rule = {
   code: "ratio-broken",
   check: (dish) => {
-    const names = nameIndexOf(dish.ingredients);
+    const all = nameIndexOf(dish.ingredients);
     return linesWithRatio(dish.text).flatMap(({ line, start }) => {
       const tokens = tokenise(line);
+      // A line that states the ratio alone may have been read as one of the list.
+      const isSaid = (i: Ingredient): boolean =>
+        i.amounts.some((a) => a.unit === "part") &&
+        i.span.start >= start &&
+        i.span.end <= start + line.length;
+      const own = dish.ingredients.filter(isSaid);
+      const names = own.length === 0 ? all : nameIndexOf(dish.ingredients.filter((i) => !isSaid(i)));
       return tokens.flatMap((token, i) => {
-        const pair = partsAt(tokens, i, names) ?? muchAt(tokens, i, names) ?? equalAt(tokens, i, names, dish);
+        const pair =
+          partsAt(tokens, i, names) ??
+          toAt(tokens, i, names) ??
+          muchAt(tokens, i, names) ??
+          equalAt(tokens, i, names, dish);
         const pairs = pair === null ? colonsAt(tokens, i, names) : [pair];
         return pairs.flatMap(([first, second]) => {
           if (second.ingredient === first.ingredient || second.value <= 0) return [];
@@ -55,6 +66,8 @@ const comparing = /\bas much\b|\b(?:equal|same) (?:weights?|parts?|amounts?|quan
 const swapping = /\b(?:instead|replace|swap|substitute|without)\b/i;
 const ratioWords = /\b(?:of|parts?|measures?|volumes?|times)\b/i;
 
+const toOne = /\b(?:\d+|one|two|three|four|five|six|ten) to (?:\d+|one|two|three)\b[^.]*\b(?:to|and)\b/i;
+
 /** The lines that might state a ratio, wherever they stand on the card. */
 const linesWithRatio = (text: string): readonly { readonly line: string; readonly start: number }[] => {
   let start = 0;
@@ -68,7 +81,7 @@ const linesWithRatio = (text: string): readonly { readonly line: string; readonl
     })
     .filter(
       ({ line }) =>
-        ((line.includes(" to ") && ratioWords.test(line)) ||
+        ((line.includes(" to ") && (ratioWords.test(line) || toOne.test(line))) ||
           comparing.test(line) ||
           /\d\s*:\s*\d/.test(line)) &&
         !swapping.test(line),
@@ -89,6 +102,21 @@ const partsAt = (tokens: readonly Token[], i: number, names: NameIndex): Pair | 
     /^(?:parts?|measures?|volumes?)$/.test(tokens[numberAt(tokens, i)?.next ?? i]?.text ?? "");
   if (first === null || (between !== "to" && !inParts)) return null;
   const second = termAt(tokens, first.to + 1, names);
+  return second === null ? null : [first, second];
+};
+
+/** "Two to one wine to water", "3 to 1 oil and vinegar". */
+const toAt = (tokens: readonly Token[], i: number, names: NameIndex): Pair | null => {
+  const text = (k: number): string => tokens[k]?.text ?? "";
+  const a = numberAt(tokens, i);
+  if (a === null || text(a.next) !== "to") return null;
+  const b = numberAt(tokens, a.next + 1);
+  if (b === null || a.value > 20 || b.value > 20) return null;
+  let at = b.next;
+  while (/^(?:ratio|mix|of|by|weight|volume|in|[(),:–-])$/.test(text(at))) at += 1;
+  const first = named(tokens, at, a.value, names);
+  if (first === null || !/^(?:to|and|:)$/.test(text(first.to))) return null;
+  const second = named(tokens, first.to + 1, b.value, names);
   return second === null ? null : [first, second];
 };
 

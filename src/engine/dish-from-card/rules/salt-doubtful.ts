@@ -1,6 +1,7 @@
 import { makeFinding } from "../../findings/make-finding.ts";
 import type { Dish } from "../../model/dish.ts";
 import { type AgentShare, overdosed } from "./agent-share.ts";
+import { isRice } from "./keeps-badly.ts";
 import { withGrams } from "./line-rewrite.ts";
 import type { Rule } from "./rule.ts";
 import { gramsOf, gramsWhere, isFlour, isFood } from "./whole-weights.ts";
@@ -25,16 +26,25 @@ const buried =
 const evenSo = 0.08;
 /** What goes into water that no line lists. Common practice, no source. */
 const inWater = 0.2;
+/** Salt in water that the list measures and the dish takes up. Common practice, no source. */
+const takenUp = 0.04;
 
 const isRub = /\brub\b/i;
 const isSugar = isFood(/\bsugar\b/i);
 const isYeast = isFood(/\byeast\b/i);
 
+const isWater = (dish: Dish): boolean => dish.ingredients.some((i) => i.food === "water" && gramsOf(i) > 0);
+
 /** What the dish is decides how much salt is too much. */
 const shareFor = (dish: Dish): AgentShare => {
-  const isWater = dish.ingredients.some((i) => i.food === "water" && gramsOf(i) > 0);
+  const isTakenUp =
+    isWater(dish) &&
+    dish.ingredients.some(isRice) &&
+    !isRub.test(dish.text) &&
+    !/\bsalted water\b/i.test(dish.text);
+  if (isTakenUp) return { ...salt, most: takenUp };
   if (onPurpose.test(dish.text))
-    return { ...salt, most: isWater || isRub.test(dish.text) ? evenSo : inWater };
+    return { ...salt, most: isWater(dish) || isRub.test(dish.text) ? evenSo : inWater };
   const whole = gramsWhere(dish, () => true);
   const flour = gramsWhere(dish, isFlour);
   if (flour > 0 && dish.ingredients.some(isYeast)) return inDough;

@@ -3,9 +3,10 @@ import { makeFinding } from "../../findings/make-finding.ts";
 import { type Celsius, celsius } from "../../measure/units.ts";
 import type { Dish, Step } from "../../model/dish.ts";
 import type { Span } from "../../model/span.ts";
-import { placedActions } from "./dish-graph.ts";
+import { type Placed, placedActions, worksOn } from "./dish-graph.ts";
 import type { Rule } from "./rule.ts";
 import { findIn, replaceWords } from "./sentence-edits.ts";
+import { toldCore } from "./told-core.ts";
 import { contradicts, type HeatRange, usualHeat } from "./usual-heat.ts";
 
 /** A setting that is not usual for what is done: a scale mixed up, a figure mistyped, an oven turned down to more. */
@@ -14,10 +15,16 @@ export const temperatureDoubtful: Rule = {
   check: (dish) => {
     const said = placedActions(dish).flatMap((placed) => {
       const { action, step } = placed;
-      if (action.core !== null && action.core > hottestCore && !sweet.test(`${dish.title} ${step.text}`))
-        return [finding(dish, step, action.span, action.verb, action.core, { low: 50, high: 100 })];
+      const core = action.core;
+      if (
+        core !== null &&
+        core > hottestCore &&
+        (!sweet.test(`${dish.title} ${step.text}`) || hasEgg(dish, placed))
+      )
+        return [finding(dish, step, action.span, action.verb, core, { low: 50, high: 100 })];
       const stated = action.celsius;
-      if (stated === null) return [];
+      // "Until the filling is at 75C" is no setting.
+      if (stated === null || (stated < hottestCore && toldCore(placed) === stated)) return [];
       const was = contradicts(dish, placed);
       const usual = usualHeat(dish, placed);
       const range =
@@ -43,6 +50,12 @@ export const temperatureDoubtful: Rule = {
 const hottestCore = 103;
 const sweet =
   /sugar|syrup|caramel|jam|marmalade|toffee|honey|praline|brittle|fudge|jelly|nougat|glaze|oil\b/i;
+
+/** Egg sets well below the boil, whatever sugar is with it. */
+const hasEgg = (dish: Dish, placed: Placed): boolean =>
+  placed.action.station !== "oven" &&
+  !/caramel|syrup/i.test(placed.step.text) &&
+  dish.ingredients.some((i) => /^(?:egg|egg-yolk)$/.test(i.food ?? "") && worksOn(dish, placed, i.index));
 
 const finding = (
   dish: Dish,
@@ -71,6 +84,10 @@ const hottest = 320;
 const hottestStone = 550;
 const hotOven = /\b(?:pizza|tandoor|stone|wood|blowtorch|kamado)\b/i;
 
+/** An oven set to what no oven is set to. */
+const barelyWarm =
+  /\boven (?:on )?(?:at|to|up to|down to) ([1-3]\d)\b(?!\s*(?:min|cm|hour|sec|%|or|to|-|–|\d))/i;
+
 /** Figures in °C that nothing in a kitchen comes to. */
 const beyondAny = (dish: Dish, step: Step): readonly Finding[] => {
   const inside =
@@ -81,6 +98,12 @@ const beyondAny = (dish: Dish, step: Step): readonly Finding[] => {
     const start = step.span.start + inside.index;
     const span = { start, end: start + inside[0].length };
     return [finding(dish, step, span, "heat", celsius(Number(inside[1])), { low: 50, high: 100 })];
+  }
+  const cold = barelyWarm.exec(step.text);
+  if (cold !== null && !/dry|dried|dehydrat|proof|prove|rise|gas/i.test(step.text)) {
+    const start = step.span.start + cold.index;
+    const span = { start, end: start + cold[0].length };
+    return [finding(dish, step, span, "heat", celsius(Number(cold[1])), { low: 40, high: 280 })];
   }
   const found = /\b(\d{3,4})\s*(?:°|º|˚|degrees?)?\s*C\b/.exec(step.text);
   const stated = Number(found?.[1] ?? 0);

@@ -60,6 +60,7 @@ export const unlistedIn = (
   return found;
 };
 
+const placed = /^(?:a|an|the|this|that|your|it|their|water|oil|season|small|large|half|two|three|\d+)$/;
 const leadsIn = /^(?:to|into|in|on|over)$/;
 
 /** Foods that open a sentence without any verb: "Port to a pan", "Fish, prawns and parsley into the sauce". */
@@ -71,7 +72,8 @@ export const unlistedFirst = (
 ): readonly Unlisted[] => {
   const tokens = stepTokens(step);
   return tokens.flatMap((_, start) => {
-    if (start > 0 && !ends.test(tokens[start - 1]?.text ?? "")) return [];
+    const before = tokens[start - 1]?.text ?? "";
+    if (start > 0 && before !== "," && !ends.test(before)) return [];
     const found: Unlisted[] = [];
     let at = start;
     for (;;) {
@@ -98,7 +100,12 @@ export const unlistedFirst = (
       at = own?.to ?? hit?.to ?? at + 1;
     }
     const timed = tokens[at - 1]?.text === "," && /^\d/.test(tokens[at]?.text ?? "");
-    return at > start && (timed || leadsIn.test(tokens[at]?.text ?? "")) ? found : [];
+    // Within a sentence the foods of an order before it stand behind commas too: only "in" makes them an order.
+    const isTold =
+      before === ","
+        ? tokens[at]?.text === "in" && !placed.test(tokens[at + 1]?.text ?? "")
+        : timed || leadsIn.test(tokens[at]?.text ?? "");
+    return at > start && isTold ? found : [];
   });
 };
 

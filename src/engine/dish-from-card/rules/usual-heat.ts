@@ -54,10 +54,14 @@ const ovenRange = (dish: Dish, placed: Placed): HeatRange => {
   const baking = bakingFrom(dish, placed);
   const minutes = baking?.action.minutes?.likely ?? 0;
   if (placed.action.technique === "sterilise") return jars;
+  // Where the words lose the oven work, a dish that is called roast or baked tells of it.
+  if (baking === null && /\b(?:roast|baked?)\b/i.test(dish.title) && !slow.test(dish.text)) return longBake;
   if (baking === null || minutes <= 0) return anyOven;
   if (/meringue|pavlova/i.test(dish.title)) return meringue;
   if (minutes > short) return /dry|dried|dehydrat|jerky/i.test(dish.text) ? anyOven : longBake;
-  if (slow.test(`${dish.title} ${baking.step.text} ${placed.step.text}`)) return anyOven;
+  // "Overnight" in a title tells of the dough, and not of the oven.
+  const called = dish.title.replace(/overnight/i, "");
+  if (slow.test(`${called} ${baking.step.text} ${placed.step.text}`)) return anyOven;
   const isBread = dish.ingredients.some((i) =>
     /yeast|sourdough/.test(i.food === null ? i.name : (foodById(i.food)?.name ?? "")),
   );

@@ -1,0 +1,105 @@
+import { type Planted, slip } from "./planted.ts";
+
+/** Slips of order, heat and ratio, in a caterer's talk and in plain recipes. */
+export const plantedFourth: readonly Planted[] = [
+  slip("lentil-braise", "800ml veg stock", "500ml veg stock", "ratio-broken"),
+  slip("lentil-braise", "two of stock to one of lentils", "three of stock to one of lentils", "ratio-broken"),
+  slip(
+    "hall-shepherds-pie",
+    "boil 20 minutes till a knife goes through, drain, mash",
+    "drain, boil 20 minutes till a knife goes through, mash",
+    "order-doubtful",
+  ),
+  slip("rice-for-buffet", "Salt 25g", "Salt 25 tbsp", "salt-doubtful"),
+  slip("devilled-eggs", "English mustard, 2 tsp", "English mustard, 2 kg", "amount-unlikely"),
+  slip(
+    "chicken-thighs",
+    "into the fridge for 4 hours or overnight",
+    "leave it out in the kitchen overnight",
+    "left-out",
+  ),
+  slip(
+    "carrot-cake",
+    "4. Bake for 50 minutes, until a skewer comes out clean. Cool on a rack for 1 hour.\n5. For the icing, beat the butter and icing sugar for 3 minutes, then beat in the cream cheese. Spread over the cold cake.",
+    "4. Bake for 50 minutes, until a skewer comes out clean. While it is still hot, spread with the icing.\n5. For the icing, beat the butter and icing sugar for 3 minutes, then beat in the cream cheese.",
+    "order-doubtful",
+  ),
+  slip(
+    "brownies",
+    "3. Whisk the eggs and sugar for 5 minutes until thick and pale. Fold in the melted chocolate.",
+    "3. Fold the melted chocolate into the whisked eggs. Whisk the eggs and sugar for 5 minutes until thick and pale.",
+    "order-doubtful",
+  ),
+  slip(
+    "potato-salad",
+    "Put the potatoes in a pan of cold salted water, bring to the boil and simmer for 15 minutes until tender. Drain and cool for 30 minutes.",
+    "Drain the potatoes and cool for 30 minutes. Put them in a pan of cold salted water, bring to the boil and simmer for 15 minutes until tender.",
+    "order-doubtful",
+  ),
+  slip(
+    "meatballs",
+    "Simmer for 20 minutes, until the meatballs are cooked through and the centres reach 76C.",
+    "Warm for 3 minutes, leaving the meatballs pink inside.",
+    "core-temperature-missing",
+  ),
+  slip(
+    "meatballs",
+    "then drain. Serve with the meatballs.",
+    "then serve with the meatballs. Drain the spaghetti.",
+    "order-doubtful",
+  ),
+  slip("focaccia", "220C", "90C", "temperature-doubtful"),
+  slip(
+    "tiramisu",
+    "Whip the cream to soft peaks. Beat the mascarpone into the yolks, then fold in the cream.",
+    "Beat the mascarpone into the yolks, then fold in the whipped cream. Whip the cream to soft peaks.",
+    "order-doubtful",
+  ),
+  slip("lasagne", "60g plain flour", "100g plain flour", "ratio-broken"),
+  slip(
+    "lasagne",
+    "3. For the sauce, melt the butter, stir in the flour and cook for 2 minutes. Whisk in the milk and simmer for 8 minutes until thick.\n4. Layer the mince, sheets and sauce in a dish, ending with sauce. Scatter with the parmesan.\n5. Bake for 40 minutes until golden and bubbling. Stand for 10 minutes and serve.",
+    "3. Layer the mince, sheets and the sauce in a dish, ending with sauce. Scatter with the parmesan.\n4. Bake for 40 minutes until golden and bubbling.\n5. For the sauce, melt the butter, stir in the flour and cook for 2 minutes. Whisk in the milk and simmer for 8 minutes until thick. Serve.",
+    "order-doubtful",
+  ),
+  slip("vanilla-creams", "200ml whole milk", "400ml whole milk", "ratio-broken"),
+  slip(
+    "vanilla-creams",
+    "4. Pour into 6 moulds, cool for 20 minutes and chill for 6 hours until set. Turn out and serve.",
+    "4. Chill for 6 hours until set. Pour into 6 moulds, turn out and serve.",
+    "order-doubtful",
+  ),
+  slip(
+    "vanilla-creams",
+    "3. Squeeze out the gelatine and whisk into the hot cream. Strain into a jug.\n4. Pour into 6 moulds, cool for 20 minutes and chill for 6 hours until set. Turn out and serve.",
+    "3. Strain into a jug. Pour into 6 moulds, cool for 20 minutes and chill for 6 hours until set.\n4. Squeeze out the gelatine and whisk into the hot cream. Turn out and serve.",
+    "order-doubtful",
+  ),
+  slip("poached-pears", "two to one wine to water", "three to one wine to water", "ratio-broken"),
+  slip(
+    "sausage-casserole",
+    "lid on and simmer 35 minutes till the sausages are cooked right through",
+    "warm it through 5 minutes, sausages want to be pink inside",
+    "core-temperature-missing",
+  ),
+  slip(
+    "sausage-casserole",
+    "Tomatoes, stock and beans in",
+    "Tomatoes, a litre of stock and beans in",
+    "amount-beyond-list",
+  ),
+  slip(
+    "scones",
+    "4. Roll out to 3cm thick, cut out 10 rounds and put on a tray. Brush with the egg.\n5. Bake for 12 minutes until risen and golden. Cool on a rack.",
+    "4. Bake for 12 minutes until risen and golden. Cool on a rack.\n5. Roll out to 3cm thick, cut out 10 rounds and put on a tray. Brush with the egg.",
+    "order-doubtful",
+  ),
+  slip(
+    "scones",
+    "2. Rub the butter into the flour until it looks like crumbs. Stir in the sugar and sultanas.\n3. Add the milk and bring together to a soft dough.\n4. Roll out to 3cm thick, cut out 10 rounds and put on a tray. Brush with the egg.",
+    "2. Roll out the dough to 3cm thick, cut out 10 rounds and put on a tray. Brush with the egg.\n3. Rub the butter into the flour until it looks like crumbs. Stir in the sugar and sultanas.\n4. Add the milk and bring together to a soft dough.",
+    "order-doubtful",
+  ),
+  slip("prawn-rice", "1 tbsp soy sauce", "1 litre soy sauce", "amount-unlikely"),
+  slip("duck-legs", "oven at 120 for 3 hours", "oven at 20 for 3 hours", "temperature-doubtful"),
+];
