@@ -1,45 +1,12 @@
+import { verbReadings } from "../../larder/techniques.ts";
 import { type Clause, isAim } from "./clauses.ts";
+import { onTheMeat, partOfIt, shareBefore } from "./part-of-it.ts";
 import { callPool, latestPool, livePools, newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
+import type { Product } from "./taken.ts";
 import { borrowedNouns, determiners, productNouns } from "./word-sets.ts";
 
-/** A pool that the words name, or a part of the dish whose lines were not used yet. */
-export type Product = {
-  readonly pool: Pool | null;
-  readonly members: readonly number[];
-  readonly share: number;
-  readonly from: number;
-  readonly to: number;
-};
-
 const word = (clause: Clause, i: number): string => clause.tokens[i]?.text ?? "";
-
-const shares: ReadonlyMap<string, number> = new Map(
-  Object.entries({
-    "one-third": 1 / 3,
-    "two-thirds": 2 / 3,
-    "one-half": 0.5,
-    "one-quarter": 0.25,
-    "three-quarters": 0.75,
-    most: 0.75,
-    half: 0.5,
-    third: 1 / 3,
-    quarter: 0.25,
-    thirds: 2 / 3,
-  }),
-);
-
-const shareBefore = (clause: Clause, i: number): number | "rest" => {
-  for (let at = i - 1; at >= Math.max(0, i - 4); at -= 1) {
-    const here = word(clause, at);
-    if (/^(rest|remaining|remainder|other)$/.test(here)) return "rest";
-    const share = shares.get(here);
-    if (share !== undefined) return share;
-    if (/^(some|little|bit|spoonful|ladleful|few)$/.test(here)) return 0.25;
-    if (!determiners.has(here) && here !== "of") break;
-  }
-  return 1;
-};
 
 // Nouns that name any mixture, so that they are no name to remember it by.
 const anonymous = new Set(
@@ -71,6 +38,7 @@ export const findProducts = (
     const partMembers = reader.partMembers(noun);
     const isName =
       productNouns.has(noun) ||
+      noun === "stuff" ||
       partMembers.length > 0 ||
       (reader.titleWords.has(noun) && noun.length > 3 && !titleFillers.has(noun));
     if (!isName) {
@@ -99,6 +67,7 @@ export const findProducts = (
       continue;
     const product =
       firstMixture(reader, clause, i) ??
+      madeBefore(reader, clause, i) ??
       mixedSauce(reader, clause, noun) ??
       resolve(reader, noun, partMembers, held, terse);
     if (product === null) continue;
@@ -111,46 +80,6 @@ export const findProducts = (
     });
   }
   return products;
-};
-
-/** "Press most of it on to the fish": a part of what is in hand. */
-const partOfIt = (reader: StepReader, clause: Clause, i: number): Product | null => {
-  const { current } = reader.kitchen;
-  if (current === null || current.contents.size === 0 || current.left <= 0.001) return null;
-  // "Pour half over the salmon"
-  const half =
-    word(clause, i) === "half" && i === clause.verbTo && /^(over|into|onto)$/.test(word(clause, i + 1));
-  // "Fry off a little bit and taste it"
-  const morsel =
-    /^(bit|piece|morsel|spoonful)$/.test(word(clause, i)) &&
-    i <= clause.verbTo + 2 &&
-    word(clause, clause.verbTo) === "a" &&
-    word(clause, i + 1) !== "of" &&
-    /^(fry|cook|boil|taste|grill)$/.test(clause.hit?.technique.id ?? "");
-  if (morsel) return { pool: current, members: [], share: 0.02, from: i, to: i + 1 };
-  if (half) return { pool: current, members: [], share: 0.5, from: i, to: i + 1 };
-  if (word(clause, i - 1) !== "of" || !/^(it|this|that|them)$/.test(word(clause, i))) return null;
-  const share = shareBefore(clause, i - 1);
-  return share === 1 || share === "rest" ? null : { pool: current, members: [], share, from: i, to: i + 1 };
-};
-
-const meatPlaces = new Set("skin cavity flesh breast breasts over bird".split(" "));
-
-/** "Under the skin", "smear the rest all over", "stuff the bird": the meat that lies ready. */
-const onTheMeat = (reader: StepReader, clause: Clause, i: number): Product | null => {
-  const here = word(clause, i);
-  if (!meatPlaces.has(here)) return null;
-  const on =
-    (/^(skin|cavity|flesh|breast|breasts)$/.test(here) &&
-      /^(under|inside|into|between|over|on)$/.test(word(clause, i - 2))) ||
-    (here === "over" &&
-      word(clause, i - 1) === "all" &&
-      /^(rub|spread|season|brush|salt)$/.test(clause.hit?.technique.id ?? "")) ||
-    (here === "bird" && word(clause, i - 1) === "the");
-  if (!on || clause.mentions.length > 1) return null;
-  const meats = reader.classes.membersOf("meat");
-  const pool = newestPool(reader.kitchen, (p) => meats.some((m) => p.contents.has(m)));
-  return pool === null ? null : { pool, members: [], share: 1, from: i, to: i + 1 };
 };
 
 const isInCue = (clause: Clause, i: number): boolean => {
@@ -181,6 +110,18 @@ const firstMixture = (
   if (word(clause, i - 1) !== "first" || !/^(mixture|bowl|batter)$/.test(word(clause, i))) return null;
   const pool = livePools(reader.kitchen).find((p) => p !== reader.kitchen.current && p.contents.size > 0);
   return pool === undefined ? null : { pool, members: [] };
+};
+
+/** "Pour the melted stuff in": that to which it was done. */
+const madeBefore = (
+  reader: StepReader,
+  clause: Clause,
+  i: number,
+): { pool: Pool | null; members: readonly number[] } | null => {
+  if (!/^(stuff|things?|bits|mixture|mix|lot)$/.test(word(clause, i))) return null;
+  const done = verbReadings(word(clause, i - 1)).filter((r) => r.form === "past" && r.tail.length === 0);
+  const pool = newestPool(reader.kitchen, (p) => done.some((r) => p.did.has(r.technique.id)));
+  return pool === null ? null : { pool, members: [] };
 };
 
 /** "Pour in the sauce", over a hot pan: the one that was stirred together in a bowl before. */
@@ -291,13 +232,24 @@ const resolve = (
   const { current: inHand, emptied } = reader.kitchen;
   // "Add the shallots to the fat": to the pan that was emptied.
   if (/^(fat|juice|dripping)$/.test(noun) && emptied !== null) return { pool: emptied, members: [] };
+  // "Spoon the fat out of the tin", when the meat was lifted out: of what it left.
+  if (noun === "fat") {
+    const left = latestPool(
+      reader.kitchen,
+      (p) => p !== inHand && p.partial && p.baked && p.contents.size > 0,
+    );
+    if (left !== null) return { pool: left, members: [] };
+  }
   if (/^(juice|liquid|liquor|dripping)$/.test(noun) || (inHand?.aside === true && leftBehind.has(noun))) {
     const left = latestPool(
       reader.kitchen,
       (p) => (p.partial || (p.did.has("sieve") && noun !== "juice")) && p.contents.size > 0,
     );
     if (left !== null) return { pool: left, members: [] };
-    if (noun === "juice" || noun === "dripping") return null;
+    if (noun === "juice" || noun === "dripping") {
+      const roasted = latestPool(reader.kitchen, (p) => p.baked && p !== inHand && p.contents.size > 1);
+      return roasted === null ? null : { pool: roasted, members: [] };
+    }
     if (noun === "liquid") {
       const wet = newestPool(
         reader.kitchen,

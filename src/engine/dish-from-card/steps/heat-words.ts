@@ -145,6 +145,7 @@ export const onJars = (clause: Clause, id: string): boolean => {
   if (cutsPaper(clause, id)) return true;
   if (
     !/^(wash|sterilise|pat-dry|warm|heat)$/.test(id) &&
+    !(/^(put|bake)$/.test(id) && has(clause, /^oven$/)) &&
     !(/^(chill|freeze)$/.test(id) && has(clause, /^canister$/))
   )
     return false;

@@ -38,6 +38,19 @@ export const notSaid = (
   // "Pound the garlic and rub it all over": over the one piece of meat or fish of the list, when it lies there untouched.
   if (id === "rub" && coversAll(clause)) return untouchedMain(reader);
   if (named > 0) return [];
+  // "Dry the skin off", "score the fat": its own.
+  if (
+    current === null &&
+    /^(pat-dry|wipe|score|salt|rub|season|prick)$/.test(id) &&
+    clause.tokens.some(
+      (t, i) =>
+        i > clause.verbAt &&
+        i < clause.verbAt + 4 &&
+        /^(skin|fat|rind|flesh)$/.test(t.text) &&
+        /^(the|its)$/.test(word(clause, i - 1)),
+    )
+  )
+    return untouchedMain(reader);
   // "Work the salt into the cuts. Roast at 240": the one piece of meat of the list, though no word names it.
   if (roasts.test(id) && (current === null || onlySeasons(reader, current))) return untouchedMain(reader);
   // "Simmer the chips", of potatoes: the dish by its title, before anything was done.

@@ -51,6 +51,8 @@ export type Kitchen = {
   current: Pool | null;
   /** A pan that was emptied and may be used again ("in the same pan"). */
   emptied: Pool | null;
+  /** The pan on the fire that food was moved out of into another vessel; only "the same pan" means it. */
+  vacated: Pool | null;
   /** Every name that some pool bears or bore, so that most words are passed over at once. */
   readonly names: Set<string>;
   /** How many actions have moved food so far. */

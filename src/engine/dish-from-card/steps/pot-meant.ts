@@ -51,6 +51,52 @@ export const stirredInto = (
   );
 };
 
+/** "Bash the salt and rub it in", when what was pounded only seasons: into the meat or fish that lies ready; null elsewhere. */
+export const rubbedIn = (reader: StepReader, id: string, current: Pool | null): Pool | null => {
+  if (!/^(rub|press|spread)$/.test(id) || current === null) return null;
+  const main = [...reader.classes.membersOf("meat"), ...reader.classes.membersOf("fish")];
+  if ([...current.contents].some((i) => main.includes(i))) return null;
+  return newestPool(
+    reader.kitchen,
+    (p) => p !== current && !p.onHeat && !p.baked && [...p.contents].some((i) => main.includes(i)),
+  );
+};
+
+/** "Fill the moulds": what was divided between them before; null where nothing was. */
+const inMoulds = (reader: StepReader, clause: Clause, current: Pool | null): Pool | null => {
+  const noun = clause.tokens.find((t) => /^(mould|mold|ramekin|glass|jar|cup|pot)s$/.test(t.text))?.stem;
+  return noun === undefined
+    ? null
+    : newestPool(reader.kitchen, (p) => p !== current && p.vessel === noun && p.contents.size > 0);
+};
+
+/** "Brush the rim of the dish": the dish that was filled; null elsewhere. */
+const filledDish = (reader: StepReader, clause: Clause, current: Pool | null): Pool | null => {
+  const rim = clause.tokens.findIndex(
+    (t, i) => /^(rim|rims|edge|edges|lip)$/.test(t.text) && word(clause, i + 1) === "of",
+  );
+  if (rim < 0 || !/^(dish|tin|dishes|pie|bowl)$/.test(word(clause, rim + 3))) return null;
+  return newestPool(
+    reader.kitchen,
+    (p) =>
+      p !== current && p.contents.size > 1 && (p.did.has("put") || p.did.has("fill") || p.did.has("pour")),
+  );
+};
+
+/** What an action works on that names a vessel which stands beside what is in hand; null where it names none such. */
+export const besideHand = (
+  reader: StepReader,
+  clause: Clause,
+  id: string,
+  current: Pool | null,
+  named: readonly (Pool | null)[],
+): readonly (Pool | null)[] | null => {
+  const mould = /^(fill|pour|divide)$/.test(id) ? inMoulds(reader, clause, current) : null;
+  if (mould !== null) return [mould, ...(named.length > 0 ? named : [current])];
+  const dish = /^(brush|season|salt)$/.test(id) ? filledDish(reader, clause, current) : null;
+  return dish === null ? null : [dish];
+};
+
 const hot = ["heat", "bring-to-boil", "bring-to-simmer", "infuse", "simmer", "boil", "warm"];
 
 /** It stood on the fire, or what was made hot stands in it. */

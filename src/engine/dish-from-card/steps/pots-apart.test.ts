@@ -140,6 +140,46 @@ describe("what lies in which pot", () => {
       "Drain the beans. Chop the parsley, flake the tuna, fold both through the beans.",
       ["beans", "parsley", "tuna", "s1a1, s1a3, s1a2"],
     ],
+    [
+      "ghee, leeks, nigella seeds, passata, chickpeas",
+      "Cook the chickpeas. Melt the ghee in a frying pan and fry the leeks. Keep a spoonful back. Add the nigella seeds. Then the passata, and cook it down. Beat the chickpeas to break them up.",
+      ["chickpeas", "ghee", "leeks, s1a2", "s1a3×0.1", "nigella seeds, s1a3×0.9", "passata, s1a5", "s1a1"],
+    ],
+    [
+      "venison, lard, onions",
+      "Heat the lard in a frying pan. Brown the venison in it and put it in the casserole. Drop the onions in the same pan.",
+      ["lard", "venison, s1a1", "s1a2", "onions"],
+    ],
+    [
+      "beans, water, bay leaf, olive oil",
+      "Simmer the beans in the water with the bay leaf. Drain the beans, take out the bay leaf and dress them with the olive oil.",
+      ["beans, water, bay leaf", "s1a1", "s1a2", "olive oil, s1a2"],
+    ],
+    [
+      "hake, honey, cream, eggs",
+      "Boil the honey. Divide between 6 moulds. Whisk the cream and the eggs. Fill the moulds.",
+      ["honey", "s1a1", "cream, eggs", "s1a2, s1a3"],
+    ],
+    [
+      "veal, rosemary, salt",
+      "Dry the skin off with paper. Pound the rosemary with the salt and rub it all in.",
+      ["veal", "rosemary, salt", "s1a1, s1a2"],
+    ],
+    [
+      "veal, shallots, flour",
+      "Roast the veal with the shallots. Lift the veal on to a board. Spoon most of the fat out of the tin. Stir in the flour. Carve the veal.",
+      ["veal, shallots", "s1a1", "s1a1×0.75", "flour, s1a3", "s1a2"],
+    ],
+    [
+      "rabbit, cream, pastry, egg",
+      "Simmer the rabbit in the cream. Spoon into a dish. Roll out the pastry. Brush the rim of the dish with the egg. Lay the pastry over the top.",
+      ["rabbit, cream", "s1a1", "pastry", "egg, s1a2", "s1a4, s1a3"],
+    ],
+    [
+      "butter, treacle, flour",
+      "Melt the butter and the treacle. Sift the flour into a bowl. Pour the melted stuff in.",
+      ["butter, treacle", "flour", "s1a2, s1a1"],
+    ],
     ["lamb neck, rapeseed oil", "Colour hard in the oil. Out.", ["rapeseed oil, lamb neck", "s1a1"]],
     [
       "potatoes, lettuce, vinaigrette",

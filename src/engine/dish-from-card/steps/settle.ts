@@ -1,11 +1,10 @@
 import type { Action } from "../../model/dish.ts";
 import type { Chosen } from "./choose-technique.ts";
 import type { Clause } from "./clauses.ts";
-import type { Product } from "./find-products.ts";
 import { callPool, newPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
-import type { Again, Fresh } from "./taken.ts";
+import type { Again, Fresh, Product } from "./taken.ts";
 import { isTarget } from "./where-it-goes.ts";
 import type { Place } from "./which-pools.ts";
 import { burners, pans } from "./word-sets.ts";
@@ -105,6 +104,8 @@ export const liftedOut = (
   // "Peel the potatoes and the carrots. Boil the potatoes": what only was got ready together goes its own way.
   if (!lifting.has(id) && !moved && !byHand && !only.raw) return null;
   if (products.some((p) => p.pool === only) || again.some((a) => a.whole === true)) return null;
+  // "Drain the beans": what flavoured their water goes with them.
+  if (id === "drain" && keptAt < 0 && only.onHeat && goes.length === 1 && wetIn(reader, only)) return null;
   const named = goes
     .filter((a) => a.pool === only && only.contents.has(a.ingredient))
     .map((a) => a.ingredient);
@@ -118,10 +119,16 @@ export const liftedOut = (
 
 /** "Take the moulds out of the water", "strain, pressing on the vegetables": what is named does not leave. */
 const isLeft = (clause: Clause, id: string, from: number): boolean => {
-  const lead = clause.tokens.slice(clause.verbTo, from).map((t) => t.text);
+  const lead = clause.tokens.slice(clause.verbAt, from).map((t) => t.text);
   if (id === "take-out") return /\b(out of|from)( the| its| their)?$/.test(lead.join(" "));
   return id === "sieve" && lead.some((w) => /^(pressing|pushing|squeezing|rubbing|discarding)$/.test(w));
 };
+
+/** Water, stock or milk stands in it. */
+const wetIn = (reader: StepReader, pool: Pool): boolean =>
+  [...pool.contents].some((i) =>
+    /\b(water|stock|broth|milk)\b/.test(reader.ingredients[i]?.name.toLowerCase() ?? ""),
+  );
 
 /** Roast meat goes on a plate to rest. */
 const isMeatOnPlate = (reader: StepReader, clause: Clause, id: string, pool: Pool): boolean =>
@@ -133,6 +140,12 @@ const isMeatOnPlate = (reader: StepReader, clause: Clause, id: string, pool: Poo
 const onBoard = (clause: Clause): boolean =>
   clause.tokens.some((t) => t.text === "it") &&
   clause.tokens.some((t) => /^(plate|board|platter|dish)$/.test(t.text));
+
+/** "Divide between 8 moulds": where it stands then. */
+const sharedOut = (clause: Clause, id: string): string | undefined =>
+  /^(divide|pour)$/.test(id)
+    ? clause.tokens.find((t) => /^(mould|mold|ramekin|glass|jar|cup)(s|es)$/.test(t.text))?.text
+    : undefined;
 
 /** Moves food between vessels after an action. */
 export const settle = (
@@ -191,7 +204,8 @@ export const settle = (
     fresh.length === 0;
   // "Rest the bird on a warm plate": its tin stands by, with the juices.
   const toPlate = only?.baked === true && isMeatOnPlate(reader, clause, technique.id, only);
-  const fromPan = leaves && only?.vessel != null && pans.has(only.vessel);
+  const share = products.find((p) => p.pool === only && p.share < p.pool.left - 0.001);
+  const fromPan = leaves && share === undefined && only?.vessel != null && pans.has(only.vessel);
   if ((fromPan || toPlate) && only !== undefined && joined.length === 1 && fresh.length === 0) {
     const emptied = addPool(reader, place.part);
     emptied.vessel = toPlate && (only.vessel === null || !pans.has(only.vessel)) ? "tin" : only.vessel;
@@ -215,9 +229,16 @@ export const settle = (
   const partly =
     products.find((p) => p.pool === main && p.share < main.left - 0.001) ??
     again.find((a) => a.pool === main && main.contents.size === 1 && a.share < main.left - 0.001);
-  if (partly !== undefined && joined.length === 1) {
+  // "Spoon most of the fat out of the tin": the work goes on with what is left there.
+  const skimmed =
+    partly !== undefined &&
+    /^(take-out|skim|pour|drain|discard|set-aside)$/.test(technique.id) &&
+    /^(fat|grease|scum)$/.test(clause.tokens[partly.from]?.text ?? "") &&
+    main.contents.size > 1;
+  if (partly !== undefined && joined.length === 1 && !skimmed) {
     main.left -= partly.share;
     kitchen.split = main;
+    reader.lastPart = null;
     const piece = addPool(reader, place.part);
     for (const i of main.contents) piece.contents.add(i);
     for (const t of main.did) piece.did.add(t);
@@ -236,7 +257,10 @@ export const settle = (
       for (const n of other.names) main.names.add(n);
     other.left = Math.max(0, other.left - taken);
     if (other.left <= 0.001) other.left = 0;
-    else kitchen.split = other;
+    else {
+      kitchen.split = other;
+      reader.lastPart = null;
+    }
     if (other.vessel !== null && main.vessel === null) main.vessel = other.vessel;
   }
   for (const f of fresh) main.contents.add(f.ingredient);
@@ -253,7 +277,7 @@ export const settle = (
     main.fatCelsius = action.celsius;
   main.waits.clear();
   main.partial = false;
-  main.aside = technique.id === "set-aside" || technique.id === "take-out";
+  main.aside = (technique.id === "set-aside" || technique.id === "take-out") && !skimmed;
   const goesOn =
     staysThere.has(technique.id) ||
     (technique.id === "remove-from-heat" &&
@@ -269,6 +293,7 @@ export const settle = (
   );
   main.inOven =
     chosen.station === "oven" || clause.station?.station === "oven" || (main.inOven && goesOn && !onHob);
+  const wasOnHeat = main.onHeat;
   main.onHeat = burners.has(chosen.station) || onHob || (main.onHeat && goesOn);
   if (technique.id === "blind-bake" || (technique.id === "line" && main.contents.size > 0))
     callPool(kitchen, main, "case");
@@ -285,10 +310,27 @@ export const settle = (
     !(technique.id === "rest" && clause.vessel === null && (action.minutes?.high ?? 60) <= 15)
   )
     main.machine = null;
-  const vessel = clause.vessel?.split(" ").at(-1);
+  const vessel = clause.vessel?.split(" ").at(-1) ?? sharedOut(clause, technique.id);
+  // "Brown it and put it in the casserole": the pan stands by.
+  if (
+    technique.id === "put" &&
+    wasOnHeat &&
+    vessel !== undefined &&
+    main.vessel !== null &&
+    pans.has(main.vessel) &&
+    main.vessel !== stem(vessel) &&
+    fresh.length === 0
+  ) {
+    const vacated = addPool(reader, place.part);
+    vacated.vessel = main.vessel;
+    vacated.called = main.called;
+    vacated.waits.add(action.id);
+    vacated.primed = true;
+    kitchen.vacated = vacated;
+  } else if (burners.has(chosen.station) || main === kitchen.vacated) kitchen.vacated = null;
   if (vessel !== undefined) {
     main.vessel = stem(vessel);
-    main.called = clause.vessel;
+    main.called = clause.vessel ?? main.called;
   } else if (main.vessel === null && burners.has(chosen.station)) main.vessel = "pan";
   // "Crack an egg into a bowl, add the milk": what stands in a bowl of its own waits there.
   const bowl = fresh.length > 0 && vessel !== undefined && /^(bowl|jug|basin)s?$/.test(vessel);
@@ -306,6 +348,16 @@ export const settle = (
       (technique.id === "put" && clause.heat !== null && main.contents.size > 0)) &&
     [...main.contents].every((i) => isFatOrWater(reader, i));
   if (kitchen.emptied === main || burners.has(chosen.station)) kitchen.emptied = null;
+  // "Keep a spoonful back": the pot stays in hand.
+  if (
+    partly !== undefined &&
+    technique.id === "set-aside" &&
+    kitchen.split !== null &&
+    main !== kitchen.split
+  ) {
+    kitchen.current = kitchen.split;
+    return;
+  }
   // "Fry off a little bit and taste it": the bowl stays in hand.
   if (partly !== undefined && partly.share < 0.05 && kitchen.split !== null) {
     kitchen.current = kitchen.split;

@@ -22,3 +22,12 @@ export type Again = {
   readonly from: number;
   readonly to: number;
 };
+
+/** A pool that the words name, or a part of the dish whose lines were not used yet. */
+export type Product = {
+  readonly pool: Pool | null;
+  readonly members: readonly number[];
+  readonly share: number;
+  readonly from: number;
+  readonly to: number;
+};

@@ -141,6 +141,7 @@ export const poolInVessel = (reader: StepReader, clause: Clause): Pool | null =>
   }
   const fits = (vessel: string | null): boolean =>
     vessel !== null && (vessel === noun || (pans.has(vessel) && (pans.has(noun) || noun === "")));
+  if (kitchen.vacated !== null && sameVessel(clause) && fits(kitchen.vacated.vessel)) return kitchen.vacated;
   if (kitchen.emptied !== null && (fits(kitchen.emptied.vessel) || kitchen.emptied.vessel === null))
     return kitchen.emptied;
   if (kitchen.current !== null && fits(kitchen.current.vessel)) return kitchen.current;

@@ -2,23 +2,14 @@ import type { Action } from "../../model/dish.ts";
 import type { Chosen } from "./choose-technique.ts";
 import type { Clause } from "./clauses.ts";
 import { comesBack, potFor } from "./comes-back.ts";
-import type { Product } from "./find-products.ts";
 import { intoTheFat } from "./into-the-fat.ts";
+import { joinedPools } from "./joined-pools.ts";
 import { joinsCurrent } from "./joins-current.ts";
-import {
-  gotReadyFor,
-  hasPronoun,
-  inMarinade,
-  isOvenPlace,
-  laidOver,
-  laidUnder,
-  namesSomething,
-  onTheFire,
-} from "./pool-words.ts";
-import { latestPool, livePools, newestPool, type Pool } from "./pools.ts";
-import { inHand, potMeant, stirredInto } from "./pot-meant.ts";
+import { gotReadyFor, hasPronoun, inMarinade, isOvenPlace, laidUnder, onTheFire } from "./pool-words.ts";
+import { livePools, newestPool, type Pool } from "./pools.ts";
+import { besideHand, inHand, potMeant, rubbedIn, stirredInto } from "./pot-meant.ts";
 import type { StepReader } from "./step-reader.ts";
-import type { Again, Fresh } from "./taken.ts";
+import type { Again, Fresh, Product } from "./taken.ts";
 import {
   articleOf,
   asksBestVessel,
@@ -32,7 +23,6 @@ import { behindWith, goesIn, isTarget } from "./where-it-goes.ts";
 import {
   allOfThem,
   burners,
-  carriers,
   joiningTechniques,
   mixes,
   onObject,
@@ -84,16 +74,19 @@ export const poolsOf = (
     ...products.filter((p) => p.pool !== null).map((p) => ({ pool: p.pool, from: p.from })),
     ...again.map((a) => ({ pool: a.pool, from: a.from })),
   ];
+  const base = named.map((n) => n.pool);
   const hint = clause.hints
     .map((m) => m.candidates[0]?.ingredient)
     .map((i) => (i === undefined ? null : newestPool(kitchen, (p) => p.contents.has(i))));
   if (technique.id === "adjust-heat") return unique([named[0]?.pool ?? current]);
   if (steeringTechniques.has(technique.id) && named.length === 0 && fresh.length === 0) return [];
-  if (finishing.has(technique.id)) return unique([...named.map((n) => n.pool), ...livePools(kitchen)]);
+  if (finishing.has(technique.id)) return unique([...base, ...livePools(kitchen)]);
   const meant = named.length === 0 && fresh.length === 0 ? potMeant(reader, clause, technique.id) : null;
   if (meant !== null) return unique([meant]);
   const over = named.length === 0 && fresh.length === 0 ? laidUnder(reader, clause, chosen, current) : null;
   if (over !== null) return unique([over, current]);
+  const beside = besideHand(reader, clause, technique.id, current, base);
+  if (beside !== null) return unique(beside);
   const target = named.find((n) => isTarget(clause, n.from));
   const vesselPool =
     asksCleanVessel(clause) || asksBestVessel(reader, clause)
@@ -111,7 +104,7 @@ export const poolsOf = (
   if (comesBack(clause)) {
     const back =
       named.length > 0
-        ? named.map((n) => n.pool)
+        ? base
         : [current?.sentence === place.sentence ? current : (newestPool(kitchen, (p) => p.aside) ?? current)];
     const known = back.filter((p): p is Pool => p !== null);
     const into = isOvenPlace(clause) ? null : potFor(reader, clause, known, place.part);
@@ -163,7 +156,7 @@ export const poolsOf = (
       );
     return unique([
       target.pool,
-      ...named.map((n) => n.pool),
+      ...base,
       pronoun || (joining && !others) ? current : null,
       ...(ready.length > 1 ? ready : []),
     ]);
@@ -182,6 +175,9 @@ export const poolsOf = (
   if (stood !== null) return unique([stood, current]);
   // "Wash the rice, add to water with salt": what is in hand goes in.
   const objects = fresh.filter((f) => !isTarget(clause, f.from) && !behindWith(clause, f.from));
+  const meat =
+    fresh.length === 0 && named.length === 0 && pronoun ? rubbedIn(reader, technique.id, current) : null;
+  if (meat !== null) return unique([meat, current]);
   // "Rub all over the pork": what is in hand goes on.
   const onto =
     fresh.length > 0 &&
@@ -228,7 +224,7 @@ export const poolsOf = (
     fresh.every((f) => isTarget(clause, f.from)) &&
     named.every((n) => !isTarget(clause, n.from))
   )
-    return unique(named.map((n) => n.pool));
+    return unique(base);
   // "Season the steak", "brush the loaves with egg": done to what is named, beside the pot in hand.
   if (onObject.has(technique.id) && !pronoun && named.length === 0) {
     if (objects.some((f) => !seasoning.test(reader.ingredients[f.ingredient]?.name.toLowerCase() ?? "")))
@@ -242,10 +238,20 @@ export const poolsOf = (
     fresh.length === 0 &&
     named.length > 0
   )
-    return unique(named.map((n) => n.pool));
+    return unique(base);
+  // "Set the tart case on the middle shelf": it stands there alone.
+  if (
+    /^(put|arrange)$/.test(technique.id) &&
+    place.before === null &&
+    !pronoun &&
+    fresh.length === 0 &&
+    named.length > 0 &&
+    clause.tokens.some((t) => /^(shelf|rack|worktop)$/.test(t.text))
+  )
+    return unique(base);
   // "Put them in a food processor": what is in hand goes there alone.
   if (/^(put|add|pour)$/.test(technique.id) && vessel && pronoun && fresh.length === 0 && current !== null)
-    return unique([current, ...named.map((n) => n.pool), ...ready]);
+    return unique([current, ...base, ...ready]);
   // "Cut the beef and dust with flour": done to what is in hand.
   if (
     /^(sprinkle|season|brush|drizzle|salt|rub)$/.test(technique.id) &&
@@ -256,57 +262,18 @@ export const poolsOf = (
     !clause.tokens.some((t) => /^(over|top)$/.test(t.text))
   )
     return unique([current]);
-  if (joining) {
-    if (vessel && fresh.length > 0 && !pronoun) return unique(named.map((n) => n.pool));
-    if (clause.meanwhile && fresh.length > 0) return unique(named.map((n) => n.pool));
-    if (
-      kitchen.emptied !== null &&
-      fresh.length > 0 &&
-      named.length === 0 &&
-      !pronoun &&
-      kitchen.emptied.part === place.part
-    )
-      return unique([kitchen.emptied]);
-    // "Melt the butter and lay the fillets in it": words for what was got ready and lies beside the hot pan.
-    const beside =
-      current?.primed === true && fresh.length === 0 && named.length === 0 && namesSomething(clause)
-        ? newestPool(kitchen, (p) => p !== current && p.raw && p.contents.size > 0)
-        : null;
-    if (beside !== null) return unique([current, beside]);
-    const pot =
-      current?.raw === true
-        ? (newestPool(kitchen, (p) => !p.raw && (place.part === null || p.part === place.part)) ?? current)
-        : current;
-    // "Dip in the batter", "dress": it is done to what is in hand, and not to the pot.
-    const toPot = carriers.has(technique.id) || fresh.length > 0 || named.length > 0;
-    const unnamed = fresh.length === 0 && named.length === 0;
-    const carried = unnamed && (current?.raw === true || (vesselPool !== null && vesselPool !== current));
-    const laid = unnamed ? laidOver(reader, clause, place.before, place.sentence) : null;
-    if (laid !== null) return unique([laid, current, ...ready]);
-    // "Toast the almonds and stir them in": into what stood there before this sentence.
-    const madeNow =
-      fresh.length === 0 &&
-      place.before !== null &&
-      current !== null &&
-      current.sentence === place.sentence &&
-      /^(add|fold)$/.test(technique.id) &&
-      (pronoun || named.length > 0) &&
-      named.every((n) => n.pool === current);
-    const before = madeNow
-      ? latestPool(
-          kitchen,
-          (p) =>
-            p !== current && p.sentence !== place.sentence && p.contents.size > 0 && !p.primed && !p.aside,
-        )
-      : null;
-    if (before !== null) return unique([before, current, ...ready]);
-    if (ready.length > 1) return unique([vesselPool ?? pot, ...named.map((n) => n.pool), ...ready]);
-    return unique([
-      vesselPool ?? (toPot ? pot : current),
-      ...named.map((n) => n.pool),
-      carried ? current : null,
-    ]);
-  }
+  if (joining)
+    return unique(
+      joinedPools(reader, clause, technique.id, place, {
+        fresh,
+        named,
+        current,
+        vesselPool,
+        pronoun,
+        vessel,
+        ready,
+      }),
+    );
   // "Dice the chicken and fry along with the onions": what was got ready, and what is named beside it.
   if (
     named.length > 0 &&
@@ -316,14 +283,13 @@ export const poolsOf = (
     current.raw &&
     named.every((n) => n.pool !== current && behindWith(clause, n.from))
   )
-    return unique([...named.map((n) => n.pool), current]);
+    return unique([...base, current]);
   // "Fry 3 at a time, letting the oil come back to 180": its fat alone is named.
   const onlyFat =
     named.length > 0 &&
     current?.primed === true &&
     named.every((n) => n.pool === current) &&
     fresh.length === 0;
-  const base = named.map((n) => n.pool);
   if (named.length > 0 && !(onlyFat && /^(fry|deep-fry)$/.test(technique.id))) {
     if (vesselPool !== null && burners.has(chosen.station)) return unique([...base, vesselPool]);
     // "Heat the fat. Salt the mutton. Brown the mutton": into the fat that waits.
@@ -335,7 +301,15 @@ export const poolsOf = (
         ? newestPool(kitchen, (p) => p.primed && p.contents.size > 0)
         : null;
     if (waits !== null) return unique([...base, waits]);
-    if (pronoun && current !== null && clause.tokens.some((t) => t.text === "it" || t.text === "them"))
+    // "Beat the lentils to break them up": the pronoun means what was just named.
+    const aim = clause.tokens.findIndex((t, i) => t.text === "to" && /^(it|them)$/.test(word(clause, i + 2)));
+    const meansNamed = aim > 0 && named.every((n) => n.from > clause.verbAt && n.from < aim);
+    if (
+      pronoun &&
+      !meansNamed &&
+      current !== null &&
+      clause.tokens.some((t) => t.text === "it" || t.text === "them")
+    )
       return unique([current, ...base]);
     return joinsCurrent(reader, clause, chosen, place, current, fresh) && burners.has(chosen.station)
       ? unique([current, ...base])
@@ -355,6 +329,15 @@ export const poolsOf = (
   if (fresh.length === 0 && heatsEmptyVessel(clause, chosen, fresh, 0)) return [];
   const fried = fresh.length === 0 ? intoTheFat(reader, clause, chosen, current, pronoun && !onlyFat) : null;
   if (fried !== null) return unique([...fried, ...ready]);
+  // "Then the tomatoes, and cook it down": into what is on the fire.
+  if (
+    fresh.length > 0 &&
+    /^(then|next|now)$/.test(clause.tokens[0]?.text ?? "") &&
+    fresh.every((f) => f.from < clause.verbAt) &&
+    current?.onHeat === true &&
+    burners.has(chosen.station)
+  )
+    return unique([current]);
   // "Slice the onions and fry them in the ghee": what the pronoun means goes where the new food is.
   if (
     fresh.length > 0 &&
