@@ -244,7 +244,7 @@ const openFigure = (tokens: readonly Token[], figure: Figure, region: Region): n
     return nearest(tokens, from, to, (sort) => (sort.dial === true ? null : within(sort, value, region)));
   // "Keep it just under a simmer, 90 or so."
   if (
-    value >= 60 &&
+    value >= 40 &&
     value < 100 &&
     prev === "," &&
     text(tokens, to) === "or" &&

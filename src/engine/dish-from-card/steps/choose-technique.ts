@@ -71,6 +71,9 @@ const placeTechnique = (clause: Clause): Technique | null => {
         return techniqueById("cool-quickly");
       // "Water bath at 52 for 25 minutes."
       if (isWaterBath(clause)) return techniqueById("sous-vide");
+      // "1 cm oil, 175 °C."
+      if (has(clause, /^(oil|fat|lard|dripping)$/) && clause.settings.some((t) => t.celsius >= 110))
+        return techniqueById("heat");
       // "Oven at 220 °C", "you want the oven at 200".
       return clause.settings.some((t) => t.celsius >= 80) && has(clause, /^(oven|ovens|oven's)$/)
         ? techniqueById("preheat")
@@ -265,7 +268,9 @@ const byPlace = (clause: Clause, base: Technique, following: Clause | null): Tec
     case "grill":
       return /^(cook|brown|put|heat|arrange|toast|return|finish|top|fry|stand|roast)$/.test(id) && !repeats
         ? named("grill", base)
-        : base;
+        : id === "brush" && hasLength(clause)
+          ? named("grill", base)
+          : base;
     case "machine":
       return has(clause, /^microwave$/) && /^(cook|heat|put|warm|stand|reheat)$/.test(id)
         ? named("microwave", base)

@@ -16,6 +16,7 @@ import { findTemperatures, type TemperaturePhrase } from "./find-temperatures.ts
 import { findTimes, type TimePhrase } from "./find-times.ts";
 import { findVerbs } from "./find-verbs.ts";
 import type { NameIndex } from "./name-index.ts";
+import { isTimeWord } from "./read-length.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
 import { joints, openers } from "./word-sets.ts";
@@ -103,13 +104,27 @@ export const clausesOf = (
       return [first, second];
     return [told(0, sentence.length) ?? []].flat();
   }
+  // "More oil, peppers and onion 3 min, keep them crunchy": foods and a length before the first order.
+  const comma = sentence.findLastIndex((t, i) => t.text === "," && i < (hits[0]?.at ?? 0));
+  const led =
+    comma > 0 ? clauseFrom(text, sentence.slice(0, comma), null, 0, place, true, names, region) : null;
+  const before =
+    led !== null &&
+    led.mentions.length > 0 &&
+    led.times.length === 1 &&
+    led.times[0]?.kind === "length" &&
+    sentence[comma - 1]?.kind === "word" &&
+    isTimeWord(word(sentence, comma - 1)) &&
+    !openWords.test(word(sentence, 0))
+      ? led
+      : null;
   const starts: number[] = [];
   hits.forEach((hit, k) => {
     const earlier = hits[k - 1];
     const floor = earlier === undefined ? 0 : Math.max(earlier.to, earlier.at + 1);
-    starts.push(k === 0 ? 0 : startOf(sentence, hit, floor));
+    starts.push(k === 0 ? (before === null ? 0 : comma + 1) : startOf(sentence, hit, floor));
   });
-  return hits.map((hit, k) => {
+  const orders = hits.map((hit, k) => {
     const from = starts[k] ?? 0;
     const to = starts[k + 1] ?? sentence.length;
     const clause = clauseFrom(text, sentence.slice(from, to), hit, from, place, k === 0, names, region);
@@ -121,7 +136,10 @@ export const clausesOf = (
       );
     return beside ? { ...clause, meanwhile: true } : clause;
   });
+  return before === null ? orders : [before, ...orders];
 };
+
+const openWords = /^(after|before|for|with|in|at|when|while|once|if|until|till|about|another|over|as|every)$/;
 
 const clauseFrom = (
   text: string,

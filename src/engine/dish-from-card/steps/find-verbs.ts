@@ -151,7 +151,9 @@ const hitAt = (
   const readings = verbReadings(here);
   // "Keep it boiling" tells how it is held; with a length ("leave it ticking away for an hour") it is the work.
   if (here === "keep" || here === "leave") {
-    const going = goingOn(tokens, i);
+    // "Keep it just under boiling point" is a heat, and no going on.
+    const point = tokens.slice(i + 1, i + 8).some((t) => t.text === "point");
+    const going = point ? null : goingOn(tokens, i);
     if (going !== null && times(tokens, going.to))
       return { ...said(i, going, false), to: going.to, letting: true };
     if (going !== null && here === "keep") return null;

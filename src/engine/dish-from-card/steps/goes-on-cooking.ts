@@ -27,7 +27,9 @@ export const goesOnCooking = (
   const inTin = reader.preheat !== null && clause.tokens.some((t) => ovenDish.test(t.text));
   // "Cherries 2 min." into the sauce that stands on the fire.
   const joins =
-    reader.kitchen.current?.onHeat === true && clause.mentions.length > 0 && clause.tokens.length <= 6;
+    (reader.kitchen.current?.onHeat === true || reader.kitchen.emptied !== null) &&
+    clause.mentions.length > 0 &&
+    clause.tokens.filter((t) => t.kind !== "mark").length <= 7;
   if (joins) return cooking(clause, cook);
   if (!thenCooks.has(last.technique ?? "") && !inTin) return null;
   if ((last.station !== "hands" && last.technique !== "preheat") || last.minutes?.assumed === false)

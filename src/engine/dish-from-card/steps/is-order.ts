@@ -35,6 +35,10 @@ export const isOrder = (
     /^(fry|prove|proof|rise|bake|fold|boil|cook|cooking)$/.test(here)
   )
     return true;
+  if (here === "rest" && prev === "bench") return true;
+  // ", roll in the sugar".
+  if (here === "roll" && prev === "," && next === "in" && /^(the|your|a)$/.test(word(tokens, i + 2)))
+    return true;
   // "Ice while still warm."
   if (at < 0 && /^(ice|glaze|salt|dress|oil|dust)$/.test(here) && /^(while|when|once)$/.test(next))
     return true;
@@ -232,7 +236,7 @@ export const isOrder = (
       return false;
     if (
       noun &&
-      !/^(bowl|pan|pot|saucepan|skillet|minutes|mins|hours|heat|dish|processor|mixer|blender|fork|whisk|tin|oven|fat|oil|butter|water|day|time)$/.test(
+      !/^(dressing|sauce|filling|batter|glaze|marinade|crumble|topping|pastry|icing|base|custard|syrup|salsa|bowl|pan|pot|saucepan|skillet|minutes|mins|hours|heat|dish|processor|mixer|blender|fork|whisk|tin|oven|fat|oil|butter|water|day|time)$/.test(
         prev,
       )
     )

@@ -35,6 +35,32 @@ export const meantOtherwise = (clause: Clause, base: Technique): Technique | nul
       .some((t) => /^(sugar|flour|crumbs|breadcrumbs|seasoning|dressing|marinade|cornflour)$/.test(t.text))
   )
     return named("toss", base);
+  const verb = clause.hit?.verb ?? "";
+  const behind = clause.tokens.slice(clause.verbTo, clause.verbTo + 4).map((t) => t.text);
+  const lid = /^(lids?|foil|cling|clingfilm)$/;
+  // "Take off the lid", "put on the lid", "put the lids on"
+  if (id === "take-out" && behind.slice(0, 2).some((w) => lid.test(w))) return named("uncover", base);
+  if (id === "put" && has(clause, /^lids?$/) && has(clause, /^on$/) && clause.mentions.length === 0)
+    return named("cover", base);
+  // "Turn the heat to low"
+  if (id === "turn" && behind.slice(0, 2).some((w) => /^(heat|gas|flame|oven)$/.test(w)))
+    return named("adjust-heat", base);
+  // "Scrape out the seeds"
+  if (id === "put" && verb === "scrape" && behind[0] === "out") return named("take-out", base);
+  // "Scale it at 950": dough
+  if (id === "fillet" && verb === "scale" && has(clause, /^(at|into|dough)$/)) return named("divide", base);
+  // "Bind with an egg yolk"
+  if (id === "truss" && verb === "bind" && has(clause, /^with$/) && !has(clause, /^string$/))
+    return named("mix", base);
+  // "Chuck the nuts."
+  if (id === "add" && verb === "chuck" && !has(clause, /^(in|into|on|over|onto|to|with)$/))
+    return named("discard", base);
+  // "Take it off, lid on."
+  if (id === "take-out" && verb === "take off" && /^(|,|and|then)$/.test(behind[0] ?? ""))
+    return named("remove-from-heat", base);
+  // "Keep it just under boiling point"
+  if (id === "set-aside" && /^(keep|hold)/.test(verb) && has(clause, /^(simmer|simmering|boiling)$/))
+    return named("keep-warm", base);
   // "Leave somewhere warm until doubled"
   if (id === "stand" && /\b(doubl|ris(e|en)|puffy|puffed)/.test(clause.cue ?? ""))
     return named("prove", base);

@@ -10,6 +10,8 @@ export const saysHowItIs = (tokens: readonly Token[], i: number): boolean => {
   if (/^(quarter|half)$/.test(here) && next === "of") return true;
   // "50 minutes, skewer clean", "until a skewer comes out clean".
   if (here === "skewer" && /^(clean|comes?|should|inserted|poked|pushed|out)$/.test(next)) return true;
+  // "Top and bottom heat."
+  if (here === "top" && next === "and" && word(tokens, i + 2) === "bottom") return true;
   if (here === "hang" && /^(on|onto)$/.test(next)) return true;
   // "It wants to keep its crunch."
   if (/^(keep|lose)$/.test(here) && /^(its|their|the)$/.test(next) && word(tokens, i - 1) === "to")

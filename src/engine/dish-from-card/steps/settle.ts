@@ -1,6 +1,7 @@
 import type { Action } from "../../model/dish.ts";
 import type { Chosen } from "./choose-technique.ts";
 import type { Clause } from "./clauses.ts";
+import { isOnHeat } from "./find-details.ts";
 import { callPool, newPool, type Pool } from "./pools.ts";
 import { stem } from "./stem.ts";
 import type { StepReader } from "./step-reader.ts";
@@ -86,6 +87,12 @@ export const liftedOut = (
         (isFatOrWater(reader, i) && (reader.ingredients[i]?.grams?.likely ?? 0) >= deepFat),
     );
     if (wet && goes.length === 0 && solid.length > 0 && solid.length < only.contents.size) return solid;
+  }
+  // "Strain the tray juices" while the meat rests: all but the meat.
+  if (only.baked && products.some((p) => p.pool === only && clause.tokens[p.from]?.stem === "juice")) {
+    const meats = reader.classes.membersOf("meat");
+    const others = [...only.contents].filter((i) => !meats.includes(i));
+    return others.length > 0 && others.length < only.contents.size ? others : null;
   }
   // "Lift it on to a board": the meat of the tin, and what it lay on stays.
   if (only.baked && again.length === 0 && /^(take-out|put|rest)$/.test(id) && onBoard(clause)) {
@@ -286,11 +293,13 @@ export const settle = (
     (/^(take-out|discard)$/.test(technique.id) &&
       clause.tokens.some((t) => /^(beans|paper|foil|parchment|weights)$/.test(t.text)));
   // "Put the tin on the hob": out of the oven, and on the fire.
-  const onHob = clause.tokens.some(
-    (t, i) =>
-      /^(hob|stove|stovetop|burners?)$/.test(t.text) &&
-      clause.tokens.slice(Math.max(0, i - 3), i).some((w) => /^(on|over)$/.test(w.text)),
-  );
+  const onHob =
+    (technique.id === "put" && isOnHeat(clause.tokens)) ||
+    clause.tokens.some(
+      (t, i) =>
+        /^(hob|stove|stovetop|burners?)$/.test(t.text) &&
+        clause.tokens.slice(Math.max(0, i - 3), i).some((w) => /^(on|over)$/.test(w.text)),
+    );
   main.inOven =
     chosen.station === "oven" || clause.station?.station === "oven" || (main.inOven && goesOn && !onHob);
   const wasOnHeat = main.onHeat;

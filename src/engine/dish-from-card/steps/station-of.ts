@@ -69,7 +69,7 @@ export const stationOf = (
   if (
     technique.id === "keep-warm" &&
     words === null &&
-    clause.tokens.some((t) => /^simmer(ing)?$/.test(t.text))
+    clause.tokens.some((t) => /^(simmer|simmering|boiling)$/.test(t.text))
   )
     return { station: "burner", attention: "mind" };
   if (technique.id === "keep-warm" && words === null) {

@@ -68,7 +68,7 @@ export const terseAt = (
     tokens[i + 2] === undefined || joints.has(word(tokens, i + 2)) || word(tokens, i + 2) === "for";
   if (covers.has(here) && opened() && closed()) {
     const next = word(tokens, i + 1);
-    if (next === "on" && here !== "beans") return make("cover", "cover", i + 2, false);
+    if ((next === "on" || next === "over") && here !== "beans") return make("cover", "cover", i + 2, false);
     if (next === "off") return make("uncover", "uncover", i + 2, false);
     if (next === "out" && here === "beans") return make("take-out", "take out", i + 2, false);
   }

@@ -103,7 +103,7 @@ const nextOrder = (tokens: readonly Token[], i: number): boolean =>
   verbReadings(word(tokens, i)).some((r) => r.form === "base");
 
 const places =
-  /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|wok|centre|middle|stages|rounds|layers|cubes|strips|chunks|slices|wedges|thirds|squares|fingers|lengths|rings|matchsticks|baskets?|bannetons?|moulds?|tins|glasses|jars|ramekins|terrine|trays|bowls|dishes|pans|pots)$/;
+  /^(oven|fridge|refrigerator|freezer|microwave|grill|broiler|pan|pot|bowl|saucepan|skillet|tin|dish|tray|batches|half|two|quarters|pieces|water|processor|blender|mixer|wok|centre|middle|stages|rounds|layers|cubes|strips|chunks|slices|wedges|thirds|squares|fingers|lengths|rings|matchsticks|baskets?|bannetons?|moulds?|tins|glasses|jars|ramekins|terrine|tubs?|box|container|trays|bowls|dishes|pans|pots)$/;
 
 /** "in the oven", "into a large bowl": a vessel or a place stands within a few words. */
 export const placeFollows = (tokens: readonly Token[], i: number): boolean => {

@@ -1,5 +1,6 @@
 import { techniqueById } from "../../larder/techniques.ts";
 import { figureAt } from "./figure-at.ts";
+import { numberAt } from "./number-at.ts";
 import { isTimeWord } from "./read-length.ts";
 import type { Token } from "./tokens.ts";
 import type { VerbHit } from "./verb-hit.ts";
@@ -30,14 +31,12 @@ const measures =
 /** "…, squeeze of lemon, check the salt": what is measured by hand goes in. */
 const handful = (place: Place): VerbHit | null => {
   const { tokens, i, hits, isFood } = place;
-  const at = word(tokens, i) === "a" ? i + 1 : i;
   return hits.length > 0 &&
-    opened(place) &&
-    word(tokens, i - 1) !== "but" &&
-    measures.test(word(tokens, at)) &&
-    word(tokens, at + 1) === "of" &&
-    (isFood(at + 2) || isFood(at + 3))
-    ? make(place, "add", "add", at + 1)
+    word(tokens, i - 1) === "," &&
+    measures.test(word(tokens, i)) &&
+    word(tokens, i + 1) === "of" &&
+    (isFood(i + 2) || isFood(i + 3))
+    ? make(place, "add", "add", i + 1)
     : null;
 };
 
@@ -92,6 +91,61 @@ const foodIn = (place: Place): VerbHit | null => {
   return food ? make(place, "add", "add", i + 1) : null;
 };
 
+/** Nothing but foods and their articles stands before, and no order: "lamb out two hours before". */
+const onlyFoodsBefore = ({ tokens, i, hits, isFood }: Place): boolean => {
+  let food = false;
+  for (let at = i - 1; at >= 0; at -= 1) {
+    const here = word(tokens, at);
+    if (here === "," && hits.length > 0) break;
+    if (prepositions.has(here) || beings.has(here) || modals.has(here)) return false;
+    food ||= isFood(at) || /^(both|all|everything)$/.test(here);
+  }
+  return food && i - (hits.at(-1)?.to ?? 0) <= 5;
+};
+
+const ends = /^(|,|[.;])$/;
+
+/** "Pork back", "spring onions over", "lamb out two hours before", "both in": a food, and where it goes. */
+const foodAndWhere = (place: Place): VerbHit | null => {
+  const { tokens, i, hits } = place;
+  const next = word(tokens, i + 1);
+  switch (word(tokens, i)) {
+    case "back":
+      return ends.test(next) && hits.length === 0 && i <= 3 && onlyFoodsBefore(place)
+        ? make(place, "put", "put back", i + 1)
+        : null;
+    case "over":
+      return ends.test(next) && hits.length === 0 && i <= 4 && onlyFoodsBefore(place)
+        ? make(place, "sprinkle", "sprinkle", i + 1)
+        : null;
+    case "in":
+      return ends.test(next) && /^(both|all|everything)$/.test(word(tokens, i - 1)) && hits.length > 0
+        ? make(place, "add", "add", i + 1)
+        : null;
+    default: {
+      // "Out 10 minutes before you scoop it", "lamb out two hours before".
+      const timed = numberAt(tokens, i + 1) !== null || /^(an?|of|onto)$/.test(next);
+      const first = i === 0 || (hits.length === 0 && i <= 3 && onlyFoodsBefore(place));
+      return timed && first ? make(place, "take-out", "take out", i + 1) : null;
+    }
+  }
+};
+
+/** "Get it back up to about 90." */
+const getUpTo = (place: Place): VerbHit | null => {
+  const { tokens, i } = place;
+  if (!/^(it|them|that|everything)$/.test(word(tokens, i + 1))) return null;
+  for (let at = i + 2; at < i + 7; at += 1) {
+    const figure = figureAt(tokens, at);
+    if (figure !== null)
+      return figure.value >= 30 && figure.value <= 105 && word(tokens, i + 2) !== "in"
+        ? make(place, "heat", "heat", i + 2)
+        : null;
+    if (!/^(back|up|down|to|about|around|roughly)$/.test(word(tokens, at))) return null;
+  }
+  return null;
+};
+
 /** "Get the oil good and hot", "get the stock hot in a pan". */
 const getHot = (place: Place): VerbHit | null => {
   const { tokens, i, isFood } = place;
@@ -144,11 +198,14 @@ export const talkAt = (
     case "then":
       return thenFood(place);
     case "back":
-      return backUp(place);
+      return backUp(place) ?? foodAndWhere(place);
     case "in":
-      return foodIn(place);
+      return foodIn(place) ?? foodAndWhere(place);
+    case "over":
+    case "out":
+      return foodAndWhere(place);
     case "get":
-      return getHot(place);
+      return getHot(place) ?? getUpTo(place);
     case "oven":
       return ovenOn(place);
     case "off":

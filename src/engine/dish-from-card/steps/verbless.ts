@@ -256,6 +256,8 @@ export const verblessAt = (
       if (next !== "to" || hits.length > 0 || !foodsBefore(asked)) return null;
       if (stated(tokens, i + 2, /^(simmer|simmering|under|below|scald|scalding)$/, 4))
         return make(asked, "bring-to-simmer", "bring up", i + 1);
+      if (numberAt(tokens, i + 2) !== null && tokens.length <= i + 6)
+        return make(asked, "heat", "bring up", i + 1);
       return stated(tokens, i + 2, /^(boil|boiling)$/, 4)
         ? make(asked, "bring-to-boil", "bring", i + 1)
         : null;
