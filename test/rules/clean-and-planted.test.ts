@@ -5,6 +5,7 @@ import { readCard } from "#engine/index.ts";
 import { planted as first, type Planted } from "./planted.ts";
 import { plantedFourth } from "./planted-fourth.ts";
 import { plantedHeldOut } from "./planted-held-out.ts";
+import { plantedHeldOutTwo } from "./planted-held-out-two.ts";
 import { plantedMore } from "./planted-more.ts";
 import { plantedThird } from "./planted-third.ts";
 
@@ -14,6 +15,7 @@ const sets: readonly {
   readonly folder: string;
   readonly planted: readonly Planted[];
   readonly cards: number;
+  readonly slips: number;
   /** Warnings a clean card that are too many. */
   readonly mostFalse: number;
   readonly leastFound: number;
@@ -23,6 +25,7 @@ const sets: readonly {
     folder: "clean",
     planted: [...first, ...plantedMore, ...plantedThird, ...plantedFourth],
     cards: 63,
+    slips: 150,
     mostFalse: 0.2,
     leastFound: 0.95,
   },
@@ -32,14 +35,25 @@ const sets: readonly {
     folder: "held-out",
     planted: plantedHeldOut,
     cards: 8,
+    slips: 30,
     mostFalse: 0.3,
     leastFound: 0.77,
+  },
+  {
+    // The same measure on cards written later, by one who knew what kinds of slip are looked for; all were found at once.
+    name: "that were written afterwards",
+    folder: "held-out-2",
+    planted: plantedHeldOutTwo,
+    cards: 8,
+    slips: 20,
+    mostFalse: 0.5,
+    leastFound: 0.9,
   },
 ];
 
 const regionOf = (name: string) => (name.endsWith("-us") ? ("us" as const) : ("uk" as const));
 
-describe.each(sets)("cards $name", ({ folder, planted, cards, mostFalse, leastFound }) => {
+describe.each(sets)("cards $name", ({ folder, planted, cards, slips, mostFalse, leastFound }) => {
   const path = join(import.meta.dirname, folder);
   const textOf = (name: string): string => readFileSync(join(path, `${name}.txt`), "utf8");
   const names = readdirSync(path).map((file) => file.replace(/\.txt$/, ""));
@@ -66,7 +80,7 @@ describe.each(sets)("cards $name", ({ folder, planted, cards, mostFalse, leastFo
       ).findings;
       return found.filter((f) => f.code === code).length <= clean.length;
     });
-    expect(planted.length).toBeGreaterThanOrEqual(30);
+    expect(planted.length).toBeGreaterThanOrEqual(slips);
     expect(
       1 - missed.length / planted.length,
       missed.map((p) => `${p.card}: ${p.code} (${p.to})`).join("\n"),

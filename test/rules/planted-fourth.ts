@@ -11,6 +11,12 @@ export const plantedFourth: readonly Planted[] = [
     "order-doubtful",
   ),
   slip("rice-for-buffet", "Salt 25g", "Salt 25 tbsp", "salt-doubtful"),
+  slip(
+    "devilled-eggs",
+    "Keep them in the fridge and out no more than an hour.",
+    "Keep them out on the side till the evening, 8 hours is no bother.",
+    "left-out",
+  ),
   slip("devilled-eggs", "English mustard, 2 tsp", "English mustard, 2 kg", "amount-unlikely"),
   slip(
     "chicken-thighs",

@@ -134,7 +134,7 @@ const meantBy = (dish: Dish, i: Ingredient): string | null => {
       unit === "piece" &&
       value >= barePieces &&
       loose.test(i.name) &&
-      !/sheets?\b/i.test(i.name) &&
+      !/sheets?\b|biscuits?\b|cookies?\b|cakes?\b|buns?\b/i.test(i.name) &&
       isBare(dish, i)
     )
       return `${value} g`;

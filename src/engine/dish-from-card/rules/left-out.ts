@@ -14,6 +14,8 @@ const long =
 const aside = /\b(?:onions?|beans|soak\w*)\b/i;
 const out = new RegExp(`\\b(?:${place}[^.;]{0,30}\\b${long}|${long}[^.;]{0,20}\\b${place})`, "i");
 
+const ofWhole = /^(?:it|they|this|these|keep|keeps|holds?|leave|stands?)\b/i;
+
 /** Mayonnaise, fresh cream and cooked egg in a dish that goes into no oven. */
 const spoilsCold = (dish: Dish): Ingredient | null =>
   placedActions(dish).some(({ action }) => action.station === "oven")
@@ -45,7 +47,8 @@ export const leftOut: Rule = {
         },
       );
     const kept = dish.keeping.flatMap((k) => {
-      const found = k.where === "room" ? out.exec(k.text) : null;
+      // "The crumbs hold a day at room temperature" speaks of a part that may.
+      const found = ofWhole.test(k.text.trim()) && k.part === null ? out.exec(k.text) : null;
       if (found === null || dish.steps.some((s) => s.span.start <= k.span.start && s.span.end >= k.span.end))
         return [];
       const start = k.span.start + found.index;

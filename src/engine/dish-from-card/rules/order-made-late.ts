@@ -103,6 +103,31 @@ const usedBeforeMade = (dish: Dish, all: readonly Placed[]): readonly OutOfOrder
     return early === undefined ? [] : [{ late, early }];
   });
 
+const combines =
+  /^(?:mix|whisk|beat|stir|melt|blend|cream|rub-in|simmer|cook|heat|add|fold|run-machine|whisk-whites|whip-cream|boil|bring-to-boil|thicken|sweat|fry)$/;
+
+/** "Fill the cases with the custard" where nothing was put together yet, and a later step does. */
+const usedBeforeMixed = (dish: Dish, all: readonly Placed[]): readonly OutOfOrder[] => {
+  const many = (p: Placed): boolean =>
+    new Set(p.action.uses.flatMap((u) => (u.ingredient === null ? [] : [u.ingredient]))).size >= 2;
+  const early = all.find(
+    (p) => many(p) || (combines.test(p.action.technique ?? "") && p.action.uses.length > 0),
+  );
+  if (early === undefined || early.step.phase !== "method") return [];
+  const late = all.slice(0, early.at).find((p) => {
+    const noun = putOn.exec(sentenceOf(p))?.[1]?.toLowerCase();
+    return (
+      noun !== undefined &&
+      p.step !== early.step &&
+      p.step.phase === "method" &&
+      p.action.technique !== "serve" &&
+      !dish.ingredients.some((i) => i.text.toLowerCase().includes(noun) || i.card !== null) &&
+      p.step.part?.toLowerCase().includes(noun) !== true
+    );
+  });
+  return late === undefined || !many(early) ? [] : [{ late, early }];
+};
+
 /** What a step takes up by a name that only a later step gives cause for; one a late step. */
 export const madeTooLate = (dish: Dish): readonly OutOfOrder[] => {
   const all = placedActions(dish);
@@ -110,6 +135,7 @@ export const madeTooLate = (dish: Dish): readonly OutOfOrder[] => {
   calledDone.lastIndex = 0;
   return [
     ...(isCalled ? calledDoneTooSoon(dish, all) : []),
+    ...usedBeforeMixed(dish, all),
     ...(making.test(dish.text.replaceAll("\n", ". ")) ? usedBeforeMade(dish, all) : []),
   ];
 };

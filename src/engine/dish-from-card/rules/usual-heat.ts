@@ -14,6 +14,8 @@ const shortBake: HeatRange = { low: 110, high: 270 };
 const hotBake: HeatRange = { low: 130, high: 280 };
 /** What cooks for hours, °C; below it nothing is done to a joint in a day. Common practice, no source. */
 const longBake: HeatRange = { low: 75, high: 270 };
+/** What cooks for an hour and a half and more burns above it, °C. Common practice, no source. */
+const slowest: HeatRange = { low: 75, high: 225 };
 /** Meringue dries rather than bakes, °C. Common practice, no source. */
 const meringue: HeatRange = { low: 75, high: 200 };
 /** Jars and bottles, °C. Common practice, no source. */
@@ -25,11 +27,13 @@ const wetPan: HeatRange = { low: 30, high: 110 };
 /** Oil to fry in, °C; EU 2017/2158 has chips below 175. Common practice for the rest, no source. */
 const oil: HeatRange = { low: 110, high: 200 };
 
-// Minutes; what is longer in a cool oven dries, or is cooked low and slow on purpose.
+// Minutes; what is as long in a cool oven dries, or is cooked low and slow on purpose.
 const short = 90;
 
 const slow =
   /dry|dried|dehydrat|jerky|crisps|overnight|low and slow|granola|warm(?:ed)? through|keep warm|warm the/i;
+const inPot = /\b(?:lid|cover(?:ed)?|foil|casserole|braise)\b/i;
+const turnsDown = /\b(?:turn|down|reduce|lower|drop)\b/i;
 const notBaking: ReadonlySet<string> = new Set([
   "keep-warm",
   "warm-plates",
@@ -58,7 +62,11 @@ const ovenRange = (dish: Dish, placed: Placed): HeatRange => {
   if (baking === null && /\b(?:roast|baked?)\b/i.test(dish.title) && !slow.test(dish.text)) return longBake;
   if (baking === null || minutes <= 0) return anyOven;
   if (/meringue|pavlova/i.test(dish.title)) return meringue;
-  if (minutes > short) return /dry|dried|dehydrat|jerky/i.test(dish.text) ? anyOven : longBake;
+  if (minutes >= short) {
+    if (/dry|dried|dehydrat|jerky/i.test(dish.text)) return anyOven;
+    // A joint begins hot and is turned down; a pot under its lid is not.
+    return inPot.test(baking.step.text) && !turnsDown.test(dish.text) ? slowest : longBake;
+  }
   // "Overnight" in a title tells of the dough, and not of the oven.
   const called = dish.title.replace(/overnight/i, "");
   if (slow.test(`${called} ${baking.step.text} ${placed.step.text}`)) return anyOven;
