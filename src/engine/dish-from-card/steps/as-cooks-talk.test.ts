@@ -67,6 +67,14 @@ describe("lengths and heat as cooks say them", () => {
     ["Water bath at 52 for 25 minutes.", "sous-vide 25 c52"],
     ["Bake 25 mins @ 180.", "bake 25 c180"],
     ["Leave it to rest for half an hour under the foil.", "rest 30"],
+    [
+      "Oven at 240. Slash the tops, load. Ten minutes, then drop it to 200 and give it 25 more.",
+      "preheat c240; split; fill; bake 10 c240; adjust-heat c200; bake 25 c200",
+    ],
+    [
+      "Roast at 220 for 20 minutes. Down to 170 and leave it another hour.",
+      "roast 20 c220; adjust-heat c170; bake 60 c170",
+    ],
     ["Onions out two hours before. Chop them.", "take-out 120; chop"],
     ["Bake at 160, 45 minutes-ish, until wobbly.", "bake 45 c160"],
     ["Tip the onions in and get them back up to about 90, no more.", "add; heat c90"],

@@ -110,7 +110,8 @@ export const clausesOf = (
     comma > 0 ? clauseFrom(text, sentence.slice(0, comma), null, 0, place, true, names, region) : null;
   const before =
     led !== null &&
-    led.mentions.length > 0 &&
+    // "Ten minutes, then drop it to 200": that long it went on as it was.
+    (led.mentions.length > 0 || word(sentence, comma + 1) === "then") &&
     led.times.length === 1 &&
     led.times[0]?.kind === "length" &&
     sentence[comma - 1]?.kind === "word" &&

@@ -7,7 +7,9 @@ import type { StepReader } from "./step-reader.ts";
 const ovenDish = /\b(tins?|tray|dish|dishes|roaster|sheet|ramekins?|moulds?)$/;
 
 // Short work of the hands after which what stands on the fire or in the oven cooks.
-const thenCooks = new Set("put add cover pour top adjust-heat arrange spread sprinkle preheat".split(" "));
+const thenCooks = new Set(
+  "put add cover pour top adjust-heat arrange spread sprinkle preheat fill".split(" "),
+);
 
 /**
  * "Turn the oven down to 150. Four hours, till the bone pulls out": a length without a verb, behind work of the hands on
@@ -36,7 +38,7 @@ export const goesOnCooking = (
     return null;
   const { current } = reader.kitchen;
   // "In it goes. Half an hour of that."
-  const wentIn = last.verb === "go in" && reader.preheat !== null && current?.onHeat !== true;
+  const wentIn = /^(go in|load)$/.test(last.verb) && reader.preheat !== null && current?.onHeat !== true;
   if (!wentIn && (current === null || current.aside)) return null;
   const oven =
     wentIn ||

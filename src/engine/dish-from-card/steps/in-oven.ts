@@ -42,6 +42,9 @@ export const inOven = (
       ? { ...chosen, technique: bake, station: "oven", attention: "none" }
       : { ...chosen, technique: cook, station: "burner", attention: "mind" };
   const turned = before?.technique === "adjust-heat" && before.celsius !== null;
+  // "Down to 170 and leave it another hour."
+  if (id === "stand" && turned && standing && clause.station === null && clause.times.length > 0)
+    return { ...chosen, technique: bake, station: "oven", attention: "none" };
   // "Lower to 190 °C and finish in 45 minutes."
   if (id === "top")
     return clause.hit?.verb === "finish" && (turned || standing) && clause.times.length > 0

@@ -72,6 +72,16 @@ const backUp = (place: Place): VerbHit | null => {
     : null;
 };
 
+/** "Down to 170 and leave it another hour": the oven is turned down, and the order that follows says the rest. */
+const downTo = (place: Place): VerbHit | null => {
+  const { tokens, i } = place;
+  if (word(tokens, i + 1) !== "to" || !opened(place)) return null;
+  const figure = figureAt(tokens, i + 2);
+  return figure !== null && figure.value >= 100 && /^(and|,|then)$/.test(word(tokens, figure.next))
+    ? make(place, "adjust-heat", "turn down", figure.next)
+    : null;
+};
+
 /** "Cumin seeds in with the onions", "lime juice in at the end": a food, and that it goes in. */
 const foodIn = (place: Place): VerbHit | null => {
   const { tokens, i, hits, isFood } = place;
@@ -199,6 +209,8 @@ export const talkAt = (
       return thenFood(place);
     case "back":
       return backUp(place) ?? foodAndWhere(place);
+    case "down":
+      return downTo(place);
     case "in":
       return foodIn(place) ?? foodAndWhere(place);
     case "over":
