@@ -30,6 +30,11 @@ const cards: readonly { readonly is: string; readonly text: string; readonly out
     outline: "Barley salad | for 8 people | – | ingredients 4, method 2",
   },
   {
+    is: "article",
+    text: "Glazed gammon\nDoes 8\n\na 2.5kg piece of gammon, boned\n2 tbsp mustard\na good handful of cloves\n\nBoil the gammon for 2 hours, then drain it.\nSpread it with the mustard, stud it with the cloves and bake for half an hour.\n",
+    outline: "Glazed gammon | Does 8 | – | ingredients 3, method 2",
+  },
+  {
     is: "para",
     text: "Quick pickled onions\n\nSlice 2 red onions thinly. Warm 200 ml cider vinegar with 50 g sugar and 1 tsp salt until it dissolves, about 3 minutes. Pour over the onions and leave for 1 hour. They keep for 2 weeks in the fridge.\n",
     outline: "Quick pickled onions | – | – | method 3, keeping 1",

@@ -73,8 +73,12 @@ export const ingredientLikeness = (line: string, said: readonly Token[], bullet:
   if (amount !== null && !amount.article) {
     const unit = tokens[amount.next];
     score += unit !== undefined && findUnit(unit.text) !== null ? 4 : 3;
-  } else if (amount?.article === true) score += findUnit(tokens[amount.next]?.text ?? "") !== null ? 3 : 1;
-  else if (vagueStart.test(line)) score += 2;
+  } else if (amount?.article === true) {
+    // "A 2.5kg piece of pork belly": its weight stands behind the article.
+    const size = readRange(tokens, amount.next);
+    const unit = tokens[size === null ? amount.next : size.next]?.text ?? "";
+    score += findUnit(unit) !== null ? 3 : 1;
+  } else if (vagueStart.test(line)) score += 2;
   if (words <= 8) score += 1;
   if (words <= 4) score += 1;
   if (words > 14) score -= 2;

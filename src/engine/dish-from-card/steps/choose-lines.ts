@@ -23,7 +23,7 @@ const partBeside = (reader: StepReader, clause: Clause, mention: Mention): strin
     if (other !== mention && own.size === 1) for (const part of own) parts.add(part);
   }
   const [only] = parts;
-  return parts.size === 1 && only !== "" ? (only ?? null) : null;
+  return parts.size === 1 ? (only ?? null) : null;
 };
 
 /**
@@ -48,7 +48,9 @@ export const choose = (
     );
     const strongest = inPart[0]?.strength ?? 0;
     const sure =
-      part !== null || inPart.some((c) => isLeft(c.ingredient)) || !best.some((c) => isLeft(c.ingredient));
+      part !== null ||
+      inPart.some((c) => isLeft(c.ingredient) || (hint === null && poolOf(reader, c.ingredient) !== null)) ||
+      !best.some((c) => isLeft(c.ingredient));
     if (inPart.length > 0 && sure) best = inPart.filter((c) => c.strength >= strongest - 0.05);
   }
   // "The 3 tablespoons of oil": of two lines of oil the one that lists so much.

@@ -247,7 +247,10 @@ const resolve = (
     );
     if (left !== null) return { pool: left, members: [] };
     if (noun === "juice" || noun === "dripping") {
-      const roasted = latestPool(reader.kitchen, (p) => p.baked && p !== inHand && p.contents.size > 1);
+      const roasted = latestPool(
+        reader.kitchen,
+        (p) => p.baked && (p !== inHand || p.did.has("rest")) && p.contents.size > 1,
+      );
       return roasted === null ? null : { pool: roasted, members: [] };
     }
     if (noun === "liquid") {

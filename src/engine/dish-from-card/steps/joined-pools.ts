@@ -1,5 +1,6 @@
 import type { Action } from "../../model/dish.ts";
 import type { Clause } from "./clauses.ts";
+import { isTool } from "./find-details.ts";
 import { laidOver, namesSomething } from "./pool-words.ts";
 import { latestPool, newestPool, type Pool } from "./pools.ts";
 import type { StepReader } from "./step-reader.ts";
@@ -19,6 +20,17 @@ type Near = {
   readonly ready: readonly Pool[];
 };
 
+/** "Tip the tarka in": a noun behind the verb that is no vessel. */
+const namesUnknown = (clause: Clause): boolean => {
+  const noun = clause.tokens[clause.verbAt + 2];
+  return (
+    clause.tokens[clause.verbAt + 1]?.text === "the" &&
+    noun?.kind === "word" &&
+    !isTool(noun.text) &&
+    !/^(heat|rest|lot|top|whole|others?|remainder)$/.test(noun.text)
+  );
+};
+
 /** The pools of an action that brings something to what is already there; the one it goes into comes first. */
 export const joinedPools = (
   reader: StepReader,
@@ -30,6 +42,15 @@ export const joinedPools = (
   const { kitchen } = reader;
   const base = named.map((n) => n.pool);
   if (vessel && fresh.length > 0 && !pronoun) return base;
+  // "Stir the barley": where it stands, beside what is in hand.
+  if (
+    id === "stir" &&
+    named.length > 0 &&
+    fresh.length === 0 &&
+    !pronoun &&
+    !clause.tokens.some((t) => /^(in|into|through|together|with|over|back)$/.test(t.text))
+  )
+    return base;
   if (clause.meanwhile && fresh.length > 0) return base;
   if (
     kitchen.emptied !== null &&
@@ -71,6 +92,22 @@ export const joinedPools = (
       )
     : null;
   if (before !== null) return [before, current, ...ready];
+  // "Beat your egg and put that in as well": into the bowl before it.
+  const bowl =
+    fresh.length === 0 &&
+    named.length === 0 &&
+    pronoun &&
+    current?.contents.size === 1 &&
+    clause.tokens.some((t, i) => t.text === "in" && /^(as|too|with|)$/.test(clause.tokens[i + 1]?.text ?? ""))
+      ? latestPool(kitchen, (p) => p !== current && p.contents.size > 1 && !p.primed && !p.aside)
+      : null;
+  if (bowl !== null) return [bowl, current];
+  // "Tip the tarka in", by a word that names no line and nothing made: what was cooked beside it.
+  const tipped =
+    unnamed && current !== null && !pronoun && namesUnknown(clause) && /^(add|pour|put)$/.test(id)
+      ? latestPool(kitchen, (p) => p !== current && p.onHeat && p.contents.size > 1 && !p.primed && !p.aside)
+      : null;
+  if (tipped !== null && clause.tokens.some((t) => /^(in|over)$/.test(t.text))) return [current, tipped];
   if (ready.length > 1) return [vesselPool ?? pot, ...base, ...ready];
   return [vesselPool ?? (toPot ? pot : current), ...base, carried ? current : null];
 };

@@ -57,7 +57,14 @@ export const laidOver = (
   const { current } = reader.kitchen;
   if (before === null || current === null || current.sentence !== sentence) return null;
   const over = clause.tokens.some(
-    (t, i) => i > clause.verbAt && (t.text === "over" || (t.text === "on" && word(clause, i + 1) === "top")),
+    (t, i) =>
+      i > clause.verbAt &&
+      ((t.text === "over" &&
+        // "Set it over a medium heat": on the fire, and on no food.
+        !clause.tokens
+          .slice(i + 1, i + 5)
+          .some((w) => /^(heat|flame|hob|burners?|fire|stove)$/.test(w.text))) ||
+        (t.text === "on" && word(clause, i + 1) === "top")),
   );
   return over
     ? newestPool(

@@ -180,6 +180,26 @@ describe("what lies in which pot", () => {
       "Melt the butter and the treacle. Sift the flour into a bowl. Pour the melted stuff in.",
       ["butter, treacle", "flour", "s1a2, s1a1"],
     ],
+    [
+      "pork belly, cider, sage",
+      "Roast the pork with the sage and the cider for an hour. Take it out and rest it. Strain the tray juices into a pan. Slice the pork.",
+      ["pork belly, sage, cider", "s1a1", "s1a2", "s1a3", "s1a3"],
+    ],
+    [
+      "rye flour, salt, buttermilk, egg",
+      "Sift the flour and the salt into a bowl. Beat the egg and put that in as well.",
+      ["rye flour, salt", "egg", "s1a1, s1a2"],
+    ],
+    [
+      "barley, water, lard, onions, salt",
+      "Simmer the barley in the water. Melt the lard in a frying pan and fry the onions. Stir the barley. Tip the soffritto in.",
+      ["barley, water", "lard", "onions, s1a2", "s1a1", "s1a4, s1a3"],
+    ],
+    [
+      "turkey, mustard, wine",
+      "Roast the turkey. Mix the mustard with the wine and set it over a medium heat.",
+      ["turkey", "mustard, wine", "s1a2"],
+    ],
     ["lamb neck, rapeseed oil", "Colour hard in the oil. Out.", ["rapeseed oil, lamb neck", "s1a1"]],
     [
       "potatoes, lettuce, vinaigrette",
