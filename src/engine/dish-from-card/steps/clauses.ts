@@ -106,17 +106,14 @@ export const clausesOf = (
   }
   // "More oil, peppers and onion 3 min, keep them crunchy": foods and a length before the first order.
   const comma = sentence.findLastIndex((t, i) => t.text === "," && i < (hits[0]?.at ?? 0));
-  const led =
-    comma > 0 ? clauseFrom(text, sentence.slice(0, comma), null, 0, place, true, names, region) : null;
+  const timed = comma > 0 && isTimeWord(word(sentence, comma - 1)) && !openWords.test(word(sentence, 0));
+  const led = timed ? clauseFrom(text, sentence.slice(0, comma), null, 0, place, true, names, region) : null;
   const before =
     led !== null &&
     // "Ten minutes, then drop it to 200": that long it went on as it was.
     (led.mentions.length > 0 || word(sentence, comma + 1) === "then") &&
     led.times.length === 1 &&
-    led.times[0]?.kind === "length" &&
-    sentence[comma - 1]?.kind === "word" &&
-    isTimeWord(word(sentence, comma - 1)) &&
-    !openWords.test(word(sentence, 0))
+    led.times[0]?.kind === "length"
       ? led
       : null;
   const starts: number[] = [];

@@ -145,10 +145,11 @@ const hitAt = (
   if (terse !== null) return terse;
   const talk = cueFrom < 0 ? talkAt(tokens, i, hits, isFood) : null;
   if (talk !== null) return talk;
+  const readings = verbReadings(here);
+  if (readings.length === 0 && !lettingForms.has(here)) return null;
   const wished = cueFrom < 0 ? wishedAt(tokens, i, hits, isFood) : null;
   if (wished !== null) return wished;
   if (saysHowItIs(tokens, i)) return null;
-  const readings = verbReadings(here);
   // "Keep it boiling" tells how it is held; with a length ("leave it ticking away for an hour") it is the work.
   if (here === "keep" || here === "leave") {
     // "Keep it just under boiling point" is a heat, and no going on.
@@ -166,7 +167,6 @@ const hitAt = (
     tokens.slice(i + 1, i + 7).some((t, k) => t.text === "room" && word(tokens, i + 2 + k) === "temperature")
   )
     return null;
-  if (readings.length === 0 && !lettingForms.has(here)) return null;
   // "Set a timer for 20 minutes" says how long what was begun goes on.
   if (
     (here === "set" || here === "start" || here === "put") &&

@@ -22,8 +22,9 @@ export const wishedAt = (
       ? null
       : { at: i, to: i + 3, technique: takeOut, verb: "take out of", letting: false, passive: true };
   }
-  if (!verbReadings(here).some((r) => r.form === "past")) return null;
   const last = hits.at(-1);
+  if (last !== undefined && last.wished !== true) return null;
+  if (!verbReadings(here).some((r) => r.form === "past")) return null;
   const goesOn = last?.wished === true && /^(and|then|,)$/.test(word(tokens, i - 1));
   // "Salt, sugar, half the dill, all mixed up and packed over the fish."
   const all =
