@@ -3,12 +3,14 @@ import { foodById } from "../../larder/foods.ts";
 import { limitsFor } from "../../larder/limits.ts";
 import { techniqueById } from "../../larder/techniques.ts";
 import { celsius } from "../../measure/units.ts";
-import type { Dish } from "../../model/dish.ts";
+import type { Dish, Step } from "../../model/dish.ts";
 import type { HazardKind } from "../../model/food.ts";
 import type { Region } from "../../model/sitting.ts";
+import type { Span } from "../../model/span.ts";
 import { actionsOn, type Placed, placedActions } from "./dish-graph.ts";
 import { isReadyMeat, rawAnimal } from "./keeps-badly.ts";
 import type { Rule } from "./rule.ts";
+import { replaceWords } from "./sentence-edits.ts";
 import { toldCore } from "./told-core.ts";
 
 const risky: readonly HazardKind[] = ["raw-poultry", "raw-mince", "liver"];
@@ -54,13 +56,19 @@ export const coreTemperatureMissing: Rule = {
         cooking.at(-1) ??
         touched.findLast(coloursOnly);
       if (last === undefined) return [];
-      if (!touched.some((p) => leftPink.test(p.step.text))) {
+      // Where a core is told, its figure decides, whatever the colour.
+      const pink = touched.some((p) => toldCore(p) !== null)
+        ? undefined
+        : touched.find((p) => pinkIn(p.step));
+      const pinkWords = pink === undefined ? null : pinkIn(pink.step);
+      if (pinkWords === null) {
         if (touched.some((p) => isShownDone(p)) || simmersLong(cooking)) return [];
         if (hazard === "raw-mince" && isBrokenUp(dish, touched)) return [];
       }
       const figure = figureFor(region, hazard);
       if (figure <= 0) return [];
       const end = last.action.span.end;
+      const until = `, until the middle reads ${figure}°C`;
       return [
         makeFinding(
           "core-temperature-missing",
@@ -72,7 +80,7 @@ export const coreTemperatureMissing: Rule = {
             fixes: [
               {
                 kind: "write-temperature",
-                edits: [{ span: { start: end, end }, text: `, until the middle reads ${figure}°C` }],
+                edits: [replaceWords(pinkWords ?? { start: end, end }, until)],
               },
             ],
           },
@@ -98,6 +106,24 @@ const coloursOnly = ({ action }: Placed): boolean =>
 /** Words that want it pink or bloody in the middle. */
 const leftPink =
   /\b(?:keep|leav|still|stay|want|serv|nice|lovely|bit|little|just|pale|a touch)\w*\b[^.;]{0,30}\b(?:pink|rare|bloody|blushing)\b(?! ?(?:salt|pepper|grapefruit|lady))|\b(?:pink|rare|raw|bloody) (?:in|inside|at) ?(?:the|its)? ?(?:middle|cent(?:re|er)|inside|bone)|\bpink inside\b/i;
+
+const notPink = /\b(?:no|not|never|without|any|trace|gone|goes|disappear\w*|vanish\w*)\b|n['’]t\b/i;
+/** What is pink when it is done, or is eaten so. */
+const otherPink =
+  /\b(?:prawns?|shrimps?|langoustines?|lobster|salmon|onions?|rhubarb|lamb|beef|steaks?|venison|tuna)\b/i;
+
+/** Where a step wants the middle pink, from the comma before it on; null when it does not, or says "no longer pink". */
+const pinkIn = (step: Step): Span | null => {
+  const found = leftPink.exec(step.text);
+  if (found === null) return null;
+  const before = /[^.;,]*$/.exec(step.text.slice(0, found.index))?.[0] ?? "";
+  const clause = `${before}${/^[^.;,]*/.exec(step.text.slice(found.index))?.[0] ?? ""}`;
+  if (notPink.test(clause) || otherPink.test(clause)) return null;
+  const comma = found.index - before.length - 1;
+  const from = step.text[comma] === "," ? comma : found.index;
+  const length = /^[^.;,]*/.exec(step.text.slice(found.index))?.[0].length ?? found[0].length;
+  return { start: step.span.start + from, end: step.span.start + found.index + length };
+};
 
 const isDryHeat = ({ action }: Placed): boolean =>
   /^(?:fry|deep-fry|grill|griddle|barbecue|roast|bake)$/.test(action.technique ?? "");

@@ -62,4 +62,37 @@ Method
 3. Cool in the tin for 10 minutes, then turn out.
 `,
   },
+  {
+    card: `Elderflower creams
+
+Serves 6
+
+600 ml double cream
+100 g caster sugar
+100 ml elderflower cordial
+3 egg whites
+
+Method
+
+1. Whip the cream with the sugar and the cordial.
+2. Fold in the whisked whites and chill for 2 hours.
+3. Whisk the egg whites to soft peaks.
+`,
+    says: ["Fold in the whisked whites"],
+    fixed: `Elderflower creams
+
+Serves 6
+
+600 ml double cream
+100 g caster sugar
+100 ml elderflower cordial
+3 egg whites
+
+Method
+
+1. Whip the cream with the sugar and the cordial.
+2. Whisk the egg whites to soft peaks.
+3. Fold in the whisked whites and chill for 2 hours.
+`,
+  },
 ];

@@ -37,4 +37,33 @@ Notes
 It is always two of stock to one of lentils.
 `,
   },
+  {
+    card: `Quinces in cider, two to one cider to water
+
+Serves 6
+
+6 quinces
+400 ml cider
+400 ml water
+120 g caster sugar
+
+Method
+
+1. Simmer the quinces in the cider, water and sugar for 40 minutes, until tender.
+`,
+    says: ["two to one cider to water"],
+    fixed: `Quinces in cider, two to one cider to water
+
+Serves 6
+
+6 quinces
+600 ml cider
+300 ml water
+120 g caster sugar
+
+Method
+
+1. Simmer the quinces in the cider, water and sugar for 40 minutes, until tender.
+`,
+  },
 ];
