@@ -41,7 +41,7 @@ export const choose = (
   const top = mention.candidates[0]?.strength ?? 0;
   let best = mention.candidates.filter((c) => c.strength >= top - 0.05);
   // "The oil, eggs and sugar", of two parts that both list a sugar: of the part that the others are of.
-  const wanted = part ?? hint ?? partBeside(reader, clause, mention);
+  const wanted = part ?? hint ?? (mention.candidates.length > 1 ? partBeside(reader, clause, mention) : null);
   if (wanted !== null) {
     const inPart = mention.candidates.filter(
       (c) => (reader.ingredients[c.ingredient]?.part ?? "") === wanted && c.strength >= 1,
@@ -70,9 +70,9 @@ export const choose = (
     if (own.length > 0 && own.length < best.length && there) best = own;
   }
   // "The tomatoes, peppers, onion" is never the spice.
-  if (!mention.isPepper && best.some((c) => isSpice(reader, c.ingredient))) {
+  if (mention.plural && !mention.isPepper && best.some((c) => isSpice(reader, c.ingredient))) {
     const others = mention.candidates.filter((c) => isSweetPepper(reader, c.ingredient));
-    if (mention.plural && others.length > 0) best = others;
+    if (others.length > 0) best = others;
   }
   // "Salt and pepper" is never the vegetable.
   if (mention.isPepper) best = best.filter((c) => !isSweetPepper(reader, c.ingredient));

@@ -50,11 +50,11 @@ export const partOfIt = (reader: StepReader, clause: Clause, i: number): Product
     /^(fry|cook|boil|taste|grill)$/.test(clause.hit?.technique.id ?? "");
   // "Keep a spoonful back for the top"
   const kept =
-    /^(spoonful|little|bit|few|handful|ladleful|cupful|third|quarter)$/.test(word(clause, i)) &&
+    clause.hit?.technique.id === "set-aside" &&
+    clause.mentions.length === 0 &&
     i <= clause.verbTo + 2 &&
     word(clause, i + 1) !== "of" &&
-    clause.mentions.length === 0 &&
-    clause.hit?.technique.id === "set-aside";
+    /^(spoonful|little|bit|few|handful|ladleful|cupful|third|quarter)$/.test(word(clause, i));
   if (kept) return { pool: current, members: [], share: 0.1, from: i, to: i + 1 };
   if (morsel) return { pool: current, members: [], share: 0.02, from: i, to: i + 1 };
   if (half) return { pool: current, members: [], share: 0.5, from: i, to: i + 1 };

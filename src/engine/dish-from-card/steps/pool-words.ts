@@ -24,6 +24,7 @@ const hasBarePronoun = (clause: Clause, fresh: readonly Fresh[]): boolean =>
     if (pointer ? i <= clause.verbAt - 3 : i < clause.verbAt || !pronouns.has(t.text)) return false;
     // "Whisk everything for the glaze": those lines, and nothing that is in hand.
     if (fresh.some((f) => f.from === i)) return false;
+    if (t.text === "everything" && word(clause, i + 1) === "for" && fresh.length > 0) return false;
     // "Clarify the butter, twenty minutes or so, and have it at 60": what was named in this breath.
     if (
       /^(it|them)$/.test(t.text) &&

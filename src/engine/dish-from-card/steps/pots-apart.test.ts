@@ -200,6 +200,11 @@ describe("what lies in which pot", () => {
       "Roast the turkey. Mix the mustard with the wine and set it over a medium heat.",
       ["turkey", "mustard, wine", "s1a2"],
     ],
+    [
+      "cake/eggs, cake/flour, glaze/powdered sugar, glaze/milk",
+      "Whisk the eggs and the flour. Bake for an hour. Whisk everything for the glaze.",
+      ["eggs, flour", "s1a1", "powdered sugar, milk"],
+    ],
     ["lamb neck, rapeseed oil", "Colour hard in the oil. Out.", ["rapeseed oil, lamb neck", "s1a1"]],
     [
       "potatoes, lettuce, vinaigrette",
