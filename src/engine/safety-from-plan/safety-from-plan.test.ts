@@ -156,8 +156,9 @@ describe("what the plan says of heat and cold", () => {
         },
       ],
     };
-    expect(run(kept, holding(45), "uk", true).findings.map((f) => f.code)).toEqual([]);
-    expect(run(kept, holding(46), "uk", true).findings.map((f) => f.code)).toEqual(["held-too-long"]);
+    // Plating takes five minutes; the card's limit ends when it begins, as in the plan.
+    expect(run(kept, holding(50), "uk", true).findings.map((f) => f.code)).toEqual([]);
+    expect(run(kept, holding(51), "uk", true).findings.map((f) => f.code)).toEqual(["held-too-long"]);
   });
 
   it("gives the limits of reheating", () => {

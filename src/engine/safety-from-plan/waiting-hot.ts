@@ -24,5 +24,8 @@ const hotWaitPoint = (hold: Hold, timeline: Timeline, note: Note): readonly Poin
     counted: limits,
     length: wait,
   });
-  return [{ ...pointed, findings: [...pointed.findings, ...overKeeping(dish, task.span, "hot", wait)] }];
+  // The card's own limit ends when it is taken to the plates, as the plan has it; those of safety when the last plate is done.
+  const untilPlated = between(made.end, plate.start);
+  const tooLong = overKeeping(dish, task.span, "hot", untilPlated);
+  return [{ ...pointed, findings: [...pointed.findings, ...tooLong] }];
 };
