@@ -1,14 +1,14 @@
 import type { Dish } from "../../model/dish.ts";
 import { type Placed, placedActions, worksOn } from "./dish-graph.ts";
 import type { OrderCase } from "./order-case.ts";
-import { cooks, hasMeat, is, isLastOfSentence, sentenceOf } from "./order-words.ts";
+import { cooks, hasMeat, is, isLastOfSentence, sentenceOf, wettingWork } from "./order-words.ts";
 
 const drains = is("drain mash");
 const boils = is("boil parboil blanch bring-to-boil simmer cook");
 const strains = is("sieve strain");
 const simmers = is("simmer boil make-stock stew");
 const wets = is(
-  "boil parboil blanch simmer cook soak rinse wash fry deep-fry sear brown salt sprinkle stand marinate toss steam poach wilt defrost bring-to-boil bring-to-simmer infuse heat warm melt make-stock stew braise roast bake",
+  `${wettingWork} bring-to-boil bring-to-simmer infuse heat warm melt make-stock stew braise roast bake`,
 );
 const serves = is("serve");
 const finishes = is("whip-cream whip whisk drain mash blend fold knead fill glaze coat");

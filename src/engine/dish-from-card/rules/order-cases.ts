@@ -1,7 +1,16 @@
 import { worksOn } from "./dish-graph.ts";
 import type { OrderCase } from "./order-case.ts";
 import { moreOrderCases } from "./order-cases-more.ts";
-import { cooks, hasMeat, heats, is, isLastOfSentence, namesFood, sentenceOf } from "./order-words.ts";
+import {
+  cooks,
+  hasMeat,
+  heats,
+  is,
+  isLastOfSentence,
+  namesFood,
+  sentenceOf,
+  wettingWork,
+} from "./order-words.ts";
 
 const meatWords = /\b(?:meat|chicken|bird|turkey|duck|beef|pork|lamb|joint|steak|roast|chops?|goose)\b/i;
 
@@ -13,9 +22,7 @@ const coolsOrTurnsOut = is("cool unmould");
 const bakesOrRoasts = is("bake roast");
 const drains = is("drain");
 const boils = is("boil parboil blanch bring-to-boil");
-const wetsOrHeats = is(
-  "boil parboil blanch simmer cook soak rinse wash fry deep-fry sear brown salt sprinkle stand marinate toss steam poach wilt defrost",
-);
+const wetsOrHeats = is(wettingWork);
 const proves = is("prove");
 const kneads = is("knead mix");
 const mixes = is("knead mix stir beat run-machine whisk add rub-in dissolve melt cream");

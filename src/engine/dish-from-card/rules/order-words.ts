@@ -4,6 +4,10 @@ import type { Dish } from "../../model/dish.ts";
 import { stem } from "../steps/stem.ts";
 import type { Placed } from "./dish-graph.ts";
 
+/** Work that wets food, or makes it give water: what is drained was in one of these. */
+export const wettingWork =
+  "boil parboil blanch simmer cook soak rinse wash fry deep-fry sear brown salt sprinkle stand marinate toss steam poach wilt defrost";
+
 /** True for the techniques of a list, spaces between. */
 export const is = (techniques: string): ((p: Placed) => boolean) => {
   const known = new Set(techniques.split(" "));
